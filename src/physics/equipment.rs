@@ -1,0 +1,181 @@
+//! What each device is: its parameters in SI, each with its source.
+//!
+//! A device is a number or two in the arrest line. What is 'assumed' has no published figure that
+//! we have read; it is chosen to be plausible and shown as assumed wherever it decides an outcome.
+//! Left out: wear, weather, knots (a later model), and any product's own data.
+
+use super::constants::LINE_DAMPING_RATIO;
+use crate::scenario::{AnchorKind, Arrow, Bolt, HarnessFit, Latch, Scenario};
+use crate::units::KN_N;
+
+/// Force with which a rope grab drags along the rope unlocked, N (assumed).
+pub const GRAB_DRAG_N: f64 = 50.0;
+/// Grip of a locked rope grab, N (assumed; above any absorber's force, below rope strength).
+pub const GRAB_GRIP_N: f64 = 10.0 * KN_N;
+/// Travel over which the grip rises from drag to full, m (assumed; EN 353-2 allows a whole arrest
+/// of 1 m).
+pub const GRAB_LOCKING_TRAVEL_M: f64 = 0.075;
+/// Grip of a grab whose bolt has worked loose, N (assumed).
+pub const GRAB_LOOSE_GRIP_N: f64 = 1.6 * KN_N;
+/// Grip of a grab whose latch is open, N (assumed).
+pub const GRAB_OPEN_GRIP_N: f64 = 2.0 * KN_N;
+/// Slip after which the rope walks out of an open grab, m (assumed).
+pub const GRAB_OPEN_RELEASE_M: f64 = 0.15;
+/// Friction of rope over a roof edge (check 25 uses 0.3; capstan law).
+pub const EDGE_FRICTION: f64 = 0.3;
+/// Modulus of the lanyard's webbing, N per unit strain (assumed, stiff beside the rope).
+pub const LANYARD_MODULUS_N: f64 = 150.0 * KN_N;
+/// Stretch of harness and body together, m/N (assumed: 0.1 m at 4 kN).
+pub const HARNESS_COMPLIANCE_M_PER_N: f64 = 0.1 / (4.0 * KN_N);
+/// Force at which the D-ring slides up the back, N (assumed).
+pub const HARNESS_SLIDE_FORCE_N: f64 = 600.0;
+/// How far it slides in a snug harness, m. With the stretch it makes 0.2 m at 4 kN, inside the
+/// 0.3 m (1 ft) that clearance tables allow (OSHA Technical Manual V-4; the 1 ft is from memory).
+pub const HARNESS_SLIDE_SNUG_M: f64 = 0.10;
+/// How far it slides in a loose harness, m (assumed).
+pub const HARNESS_SLIDE_LOOSE_M: f64 = 0.30;
+/// Friction of a body or boots that have lost their grip on shingles (assumed: wet or dusty).
+pub const ROOF_SLIP_FRICTION: f64 = 0.25;
+/// Friction of a body on wall, ladder, ground and obstacles (assumed).
+pub const BODY_FRICTION: f64 = 0.4;
+/// Speed with which a slip carries the worker off the ladder, away from it, m/s (assumed).
+pub const SLIP_OFF_LADDER_M_S: f64 = 0.5;
+/// Speed with which a slip starts down the roof, m/s (assumed).
+pub const SLIP_DOWN_ROOF_M_S: f64 = 1.0;
+
+/// Breaking load of an anchor, N. All assumed in this version and shown as assumed; only a
+/// qualified person can judge a real anchor.
+pub fn assumed_anchor_capacity_n(kind: AnchorKind) -> f64 {
+    match kind {
+        AnchorKind::RatedEye => 22.2 * KN_N, // 5,000 lbf, 29 CFR 1926.502(d)(15)
+        AnchorKind::RidgePlateInFraming => 13.0 * KN_N,
+        AnchorKind::RidgePlateInSheathing => 1.8 * KN_N, // check 20: eight 16d nails, 396 lbf
+        AnchorKind::ChimneySling => 2.3 * KN_N,          // check 22: 520 lb ft at 1 ft
+        AnchorKind::VentPipe => 0.9 * KN_N,
+        AnchorKind::Gutter => 0.6 * KN_N,
+    }
+}
+
+/// The rope grab as the line sees it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct GrabParams {
+    /// Drag unlocked, N.
+    pub drag_n: f64,
+    /// Grip when locked, N.
+    pub grip_n: f64,
+    /// Slip over which grip rises from drag to full, m; 0 is at once.
+    pub locking_travel_m: f64,
+    /// Slip after which it lets the rope go, m.
+    pub release_slip_m: Option<f64>,
+    /// Whether it locks at all; reversed it only drags.
+    pub locks: bool,
+}
+
+/// The absorber as the line sees it: rigid-plastic, then hard.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct AbsorberParams {
+    /// Deployment force, N.
+    pub force_n: f64,
+    /// Most extension, m.
+    pub max_extension_m: f64,
+}
+
+/// Everything the arrest line is made of.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LineParams {
+    /// Rope modulus, N per unit strain.
+    pub rope_modulus_n: f64,
+    /// Rope from anchor to end, m.
+    pub rope_length_m: f64,
+    /// Whether the end has a stopper knot.
+    pub end_knot: bool,
+    /// Lanyard length, m.
+    pub lanyard_length_m: f64,
+    /// Lanyard modulus, N per unit strain; infinite is inextensible.
+    pub lanyard_modulus_n: f64,
+    /// Compliance of harness and body, m/N.
+    pub harness_compliance_m_per_n: f64,
+    /// Force at which the D-ring slides, N.
+    pub harness_slide_force_n: f64,
+    /// How far it can slide, m.
+    pub harness_slide_m: f64,
+    /// Absorber, if any.
+    pub absorber: Option<AbsorberParams>,
+    /// Rope grab.
+    pub grab: GrabParams,
+    /// Breaking load of the anchor, N.
+    pub anchor_capacity_n: f64,
+    /// Capstan coefficient at roof edges.
+    pub edge_friction: f64,
+    /// Relaxation time of the line's damping, s: damping = stiffness times this.
+    pub relaxation_s: f64,
+}
+
+impl LineParams {
+    /// An ideal elastic rope with nothing else on it, for closed forms: no damping, no friction,
+    /// no slide, a grab that grips at once and an anchor that never gives.
+    pub fn ideal(rope_modulus_n: f64, rope_length_m: f64) -> LineParams {
+        LineParams {
+            rope_modulus_n,
+            rope_length_m,
+            end_knot: true,
+            lanyard_length_m: 0.0,
+            lanyard_modulus_n: f64::INFINITY,
+            harness_compliance_m_per_n: 0.0,
+            harness_slide_force_n: 0.0,
+            harness_slide_m: 0.0,
+            absorber: None,
+            grab: GrabParams {
+                drag_n: 0.0,
+                grip_n: f64::INFINITY,
+                locking_travel_m: 0.0,
+                release_slip_m: None,
+                locks: true,
+            },
+            anchor_capacity_n: f64::INFINITY,
+            edge_friction: 0.0,
+            relaxation_s: 0.0,
+        }
+    }
+
+    /// The line of a scenario.
+    pub fn of(s: &Scenario) -> LineParams {
+        let mut grip_n = GRAB_GRIP_N;
+        if s.grab.bolt == Bolt::Loose {
+            grip_n = grip_n.min(GRAB_LOOSE_GRIP_N);
+        }
+        if s.grab.latch == Latch::Open {
+            grip_n = grip_n.min(GRAB_OPEN_GRIP_N);
+        }
+        // Damping about a mass on the whole rope's stiffness.
+        let k = s.lifeline.modulus_n / 6.0;
+        let relaxation_s = 2.0 * LINE_DAMPING_RATIO * (s.worker.mass_kg / k).sqrt();
+        LineParams {
+            rope_modulus_n: s.lifeline.modulus_n,
+            rope_length_m: s.lifeline.length_m,
+            end_knot: s.lifeline.end_knot,
+            lanyard_length_m: s.lanyard.length_m,
+            lanyard_modulus_n: LANYARD_MODULUS_N,
+            harness_compliance_m_per_n: HARNESS_COMPLIANCE_M_PER_N,
+            harness_slide_force_n: HARNESS_SLIDE_FORCE_N,
+            harness_slide_m: match s.worker.harness {
+                HarnessFit::Snug => HARNESS_SLIDE_SNUG_M,
+                HarnessFit::Loose => HARNESS_SLIDE_LOOSE_M,
+            },
+            absorber: s.lanyard.absorber.map(|a| AbsorberParams {
+                force_n: a.deploy_force_n,
+                max_extension_m: a.max_extension_m,
+            }),
+            grab: GrabParams {
+                drag_n: GRAB_DRAG_N,
+                grip_n,
+                locking_travel_m: GRAB_LOCKING_TRAVEL_M,
+                release_slip_m: (s.grab.latch == Latch::Open).then_some(GRAB_OPEN_RELEASE_M),
+                locks: s.grab.arrow == Arrow::Up,
+            },
+            anchor_capacity_n: assumed_anchor_capacity_n(s.anchor.kind),
+            edge_friction: EDGE_FRICTION,
+            relaxation_s,
+        }
+    }
+}

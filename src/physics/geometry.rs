@@ -1,0 +1,367 @@
+//! House, ladder, worker's stance and the rope's path over edges. No time, no force.
+//!
+//! The section plane: x grows away from the wall face (x = 0), y grows upward from the ground
+//! (y = 0). The roof is a solid with three corners on the worker's side that a rope can bend over:
+//! ridge, eave edge and the lower edge of the fascia. Left out: the gutter's shape, rope thickness,
+//! anything across the section (sideways falls).
+
+use crate::scenario::{Below, Problem, ProblemCode, Scenario, Stance};
+
+/// Depth of the fascia board below the eave's edge, m (common practice: a 2x8 board, 0.184 m).
+pub const FASCIA_DEPTH_M: f64 = 0.184;
+/// Height of the anchor's ring above the roof surface, m (common practice).
+pub const ANCHOR_STANDOFF_M: f64 = 0.05;
+/// Height of the dorsal D-ring over the soles as a share of stature. A 1.83 m worker's is commonly
+/// taken as 1.5 m (5 ft of 6 ft; OSHA Technical Manual V-4, from memory), 0.82; a little lower
+/// here, between the shoulder blades.
+pub const DRING_SHARE: f64 = 0.80;
+/// Distance of the dorsal D-ring behind the body's mid-line as a share of stature.
+pub const DRING_BACK_SHARE: f64 = 0.075;
+/// Distance of the body's mid-line in front of the rails at the soles, m.
+pub const BODY_OFF_LADDER_M: f64 = 0.22;
+/// Rungs that must stay below the ladder's top for a stance to be possible, as length, m.
+pub const TOP_OF_LADDER_M: f64 = 0.3;
+
+/// A point or a vector in the section plane, m.
+#[derive(Clone, Copy, Debug, PartialEq, Default)]
+pub struct P {
+    /// Away from the wall, m.
+    pub x: f64,
+    /// Up, m.
+    pub y: f64,
+}
+
+/// Shorthand for a point.
+pub const fn p(x: f64, y: f64) -> P {
+    P { x, y }
+}
+
+impl P {
+    /// Distance to `o`, m.
+    pub fn dist(self, o: P) -> f64 {
+        let (dx, dy) = (self.x - o.x, self.y - o.y);
+        (dx * dx + dy * dy).sqrt()
+    }
+    /// `self + k (o - self)`.
+    pub fn lerp(self, o: P, k: f64) -> P {
+        p(self.x + (o.x - self.x) * k, self.y + (o.y - self.y) * k)
+    }
+}
+
+/// Where the ladder's top rests.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LadderTop {
+    /// On the eave's edge, rails reaching past it.
+    Eave,
+    /// On the wall face.
+    Wall,
+}
+
+/// The ladder in place.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LadderLine {
+    /// Foot, on the ground.
+    pub foot: P,
+    /// The point of support.
+    pub support: P,
+    /// End of the rails.
+    pub tip: P,
+    /// What supports it.
+    pub top: LadderTop,
+}
+
+impl LadderLine {
+    /// Angle from the ground, rad.
+    pub fn angle_rad(&self) -> f64 {
+        libm::atan2(self.support.y - self.foot.y, self.foot.x - self.support.x)
+    }
+    /// x of the rails at height `y_m`.
+    pub fn x_at(&self, y_m: f64) -> f64 {
+        let t = (y_m - self.foot.y) / (self.support.y - self.foot.y);
+        self.foot.x + (self.support.x - self.foot.x) * t
+    }
+}
+
+/// The scene with every place worked out.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Geometry {
+    /// Ridge.
+    pub ridge: P,
+    /// Eave's edge on the worker's side.
+    pub eave: P,
+    /// Lower edge of the fascia on the worker's side.
+    pub fascia: P,
+    /// Eave's edge on the far side.
+    pub far_eave: P,
+    /// Anchor ring.
+    pub anchor: P,
+    /// The ladder.
+    pub ladder: LadderLine,
+    /// Middle of the soles.
+    pub soles: P,
+    /// D-ring before the slip.
+    pub dring: P,
+    /// The grab before the slip.
+    pub grab: P,
+    /// Rope coordinate of the grab: rope between the anchor and it, m.
+    pub grab_rope_m: f64,
+    /// Corners that a rope from this anchor can bend over, in order from the anchor.
+    pub corners: Vec<P>,
+    /// The obstacle as (left, right, top), if there is one.
+    pub obstacle: Option<(f64, f64, f64)>,
+    /// Unit vector down the worker's slope.
+    pub down_slope: P,
+}
+
+/// The ladder in place for a scenario, or `None` when its foot is out by more than its length.
+pub fn ladder_line(s: &Scenario) -> Option<LadderLine> {
+    let (f, l) = (s.ladder.foot_distance_m, s.ladder.length_m);
+    let reach2 = l * l - f * f;
+    if reach2 <= 0.01 {
+        return None;
+    }
+    let reach = reach2.sqrt();
+    if reach >= s.house.eave_height_m {
+        let support = p(s.house.overhang_m, s.house.eave_height_m);
+        let foot = p(support.x + f, 0.0);
+        let k = l / foot.dist(support);
+        Some(LadderLine { foot, support, tip: foot.lerp(support, k), top: LadderTop::Eave })
+    } else {
+        let support = p(0.0, reach);
+        let foot = p(f, 0.0);
+        Some(LadderLine { foot, support, tip: support, top: LadderTop::Wall })
+    }
+}
+
+impl Geometry {
+    /// Works every place out. Needs numbers in range (see [`Scenario::range_problems`]); returns
+    /// `None` where the ladder cannot stand.
+    pub fn of(s: &Scenario) -> Option<Geometry> {
+        let h = &s.house;
+        let (sin, cos) = (libm::sin(h.roof_pitch_rad), libm::cos(h.roof_pitch_rad));
+        let eave = p(h.overhang_m, h.eave_height_m);
+        let run = h.half_span_m + h.overhang_m;
+        let ridge = p(-h.half_span_m, h.eave_height_m + run * sin / cos);
+        let far_eave = p(-h.half_span_m - run, h.eave_height_m);
+        let fascia = p(eave.x, eave.y - FASCIA_DEPTH_M);
+        let down_slope = p(cos, -sin);
+
+        let a = s.anchor.from_ridge_m;
+        let side = if a >= 0.0 { 1.0 } else { -1.0 };
+        let anchor = p(
+            ridge.x + a * cos + side * ANCHOR_STANDOFF_M * sin * f64::from(a != 0.0),
+            ridge.y - a.abs() * sin + ANCHOR_STANDOFF_M * if a == 0.0 { 1.0 } else { cos },
+        );
+        let corners =
+            if a < 0.0 { vec![ridge, eave, fascia] } else { vec![eave, fascia] };
+
+        let ladder = ladder_line(s)?;
+        let st = s.worker.stature_m;
+        let soles = match s.stance {
+            Stance::Ladder { standing_height_m: y } => p(ladder.x_at(y) + BODY_OFF_LADDER_M, y),
+            Stance::Roof { from_eave_m: d } => {
+                // One centimetre clear of the surface, along its normal.
+                p(eave.x - d * cos + 0.01 * sin, eave.y + d * sin + 0.01 * cos)
+            }
+        };
+        let dring = p(soles.x + DRING_BACK_SHARE * st, soles.y + DRING_SHARE * st);
+
+        let up = s.grab.above_dring_m;
+        let (grab, grab_rope_m) = match s.stance {
+            Stance::Ladder { .. } => {
+                // The rope comes over the eave and lies on the rungs, or hangs free where the
+                // ladder leans lower on the wall. Height above the eave is counted along the slope.
+                let roof_m = path_to_eave(anchor, ridge, eave, a);
+                let y = dring.y + up;
+                if y >= eave.y {
+                    let back = y - eave.y;
+                    let g = p(eave.x - back * cos, eave.y + back * sin);
+                    (g, roof_m - back)
+                } else {
+                    let g = p(eave.x.max(ladder.x_at(y) + 0.03), y);
+                    (g, roof_m + hang_length(&ladder, eave, g))
+                }
+            }
+            Stance::Roof { .. } => {
+                // The rope lies from the anchor to the worker, held a little tight by the hand.
+                let path = taut_path(anchor, &corners, dring);
+                let last = path[path.len() - 2];
+                let d = dring.dist(last);
+                (dring.lerp(last, up / d), path_length(&path) - up)
+            }
+        };
+
+        let obstacle = match h.below {
+            Below::BareGround => None,
+            Below::Obstacle { height_m, distance_m, width_m } => {
+                Some((distance_m, distance_m + width_m, height_m))
+            }
+        };
+        Some(Geometry {
+            ridge,
+            eave,
+            fascia,
+            far_eave,
+            anchor,
+            ladder,
+            soles,
+            dring,
+            grab,
+            grab_rope_m,
+            corners,
+            obstacle,
+            down_slope,
+        })
+    }
+
+    /// Height of what lies under `x_m`, m: the ground or the obstacle's top.
+    pub fn surface_below_m(&self, x_m: f64, half_width_m: f64) -> f64 {
+        match self.obstacle {
+            Some((l, r, top)) if x_m + half_width_m > l && x_m - half_width_m < r => top,
+            _ => 0.0,
+        }
+    }
+}
+
+fn path_to_eave(anchor: P, ridge: P, eave: P, from_ridge_m: f64) -> f64 {
+    if from_ridge_m < 0.0 {
+        anchor.dist(ridge) + ridge.dist(eave)
+    } else {
+        anchor.dist(eave)
+    }
+}
+
+/// Length of rope from the eave's edge down to `g`, bending where it meets the ladder.
+fn hang_length(ladder: &LadderLine, eave: P, g: P) -> f64 {
+    if g.x <= eave.x + 1e-9 || ladder.top == LadderTop::Eave {
+        return eave.dist(g);
+    }
+    // Plumb from the eave to where the rungs begin, then down the rungs.
+    let t = (ladder.foot.x + 0.03 - eave.x) / (ladder.foot.x - ladder.support.x);
+    let meet = p(eave.x, ladder.foot.y + (ladder.support.y - ladder.foot.y) * t);
+    if meet.y >= eave.y || meet.y <= g.y { eave.dist(g) } else { eave.dist(meet) + meet.dist(g) }
+}
+
+/// Twice the signed area of a, b, c: negative when the turn is clockwise.
+fn turn(a: P, b: P, c: P) -> f64 {
+    (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)
+}
+
+/// The taut rope from `anchor` to `end` round the solid whose corners, clockwise, are `corners`:
+/// the points it passes, both ends included. A corner is bent over while `end` lies below the
+/// straight line past it; the first corner that is clear ends the walk.
+pub fn taut_path(anchor: P, corners: &[P], end: P) -> Vec<P> {
+    let mut out: Vec<P> = Vec::with_capacity(corners.len() + 2);
+    let mut last = anchor;
+    out.push(anchor);
+    for &c in corners {
+        if turn(last, c, end) >= 0.0 {
+            break;
+        }
+        out.push(c);
+        last = c;
+    }
+    out.push(end);
+    out
+}
+
+/// Length of a polyline, m.
+pub fn path_length(points: &[P]) -> f64 {
+    points.windows(2).map(|w| w[0].dist(w[1])).sum()
+}
+
+impl Scenario {
+    /// Everything that is out of range, not finite or geometrically impossible. Empty means the
+    /// set-up can be simulated. Never panics, whatever the numbers are.
+    pub fn problems(&self) -> Vec<Problem> {
+        let mut found = self.range_problems();
+        // Geometry is only meaningful once every number is.
+        if found.is_empty() {
+            geometric_problems(self, &mut found);
+        }
+        found
+    }
+}
+
+fn geometric_problems(s: &Scenario, found: &mut Vec<Problem>) {
+    let mut add = |code, field| found.push(Problem { code, field });
+    let Some(g) = Geometry::of(s) else {
+        add(ProblemCode::LadderTooShort, "ladder.length_m");
+        return;
+    };
+    let slope_m = g.ridge.dist(g.eave);
+    let a = s.anchor.from_ridge_m;
+    if a > slope_m - 0.05 || -a > slope_m - 0.05 {
+        add(ProblemCode::AnchorOffRoof, "anchor.from_ridge_m");
+    }
+    if let Some((left, right, top)) = g.obstacle {
+        // The ladder crosses heights 0 to `top` between its foot and x_at(top).
+        let (x0, x1) = (g.ladder.x_at(top.min(g.ladder.support.y)), g.ladder.foot.x);
+        if x1 > left - 0.02 && x0 < right + 0.02 {
+            add(ProblemCode::LadderInObstacle, "ladder.foot_distance_m");
+        }
+    }
+    match s.stance {
+        Stance::Ladder { standing_height_m: y } => {
+            if y > g.ladder.tip.y - TOP_OF_LADDER_M || y > g.eave.y {
+                add(ProblemCode::StandsAboveLadder, "stance.ladder.standing_height_m");
+                return;
+            }
+        }
+        Stance::Roof { from_eave_m: d } => {
+            if d > slope_m - 0.3 {
+                add(ProblemCode::StandsOffRoof, "stance.roof.from_eave_m");
+                return;
+            }
+            if a > slope_m - d - 0.5 {
+                add(ProblemCode::AnchorBelowWorker, "anchor.from_ridge_m");
+                return;
+            }
+        }
+    }
+    if g.grab.dist(g.dring) > s.lanyard.length_m + 1e-6 {
+        add(ProblemCode::GrabOutOfReach, "grab.above_dring_m");
+    }
+    if g.grab_rope_m < 0.1 {
+        add(ProblemCode::GrabPastAnchor, "grab.above_dring_m");
+    }
+    if g.grab_rope_m > s.lifeline.length_m - 0.05 {
+        add(ProblemCode::LifelineTooShort, "lifeline.length_m");
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_default_set_up_has_no_problem() {
+        assert_eq!(Scenario::default().problems(), vec![]);
+    }
+
+    #[test]
+    fn a_taut_rope_bends_over_the_eave_only_while_it_must() {
+        let s = Scenario::default();
+        let g = Geometry::of(&s).expect("stands");
+        // Hanging outside: over the eave, not the fascia's lower edge.
+        assert_eq!(taut_path(g.anchor, &g.corners, p(1.0, 3.0)), vec![g.anchor, g.eave, p(1.0, 3.0)]);
+        // Swung in under the soffit: over both.
+        assert_eq!(taut_path(g.anchor, &g.corners, p(0.1, 3.0)).len(), 4);
+        // Standing on the roof: straight.
+        assert_eq!(taut_path(g.anchor, &g.corners, p(-1.0, 9.0)).len(), 2);
+        // Anchored on the far slope: over the ridge too.
+        let far = Scenario { anchor: crate::scenario::Anchor { from_ridge_m: -2.0, ..s.anchor }, ..s };
+        let g = Geometry::of(&far).expect("stands");
+        assert_eq!(taut_path(g.anchor, &g.corners, p(1.0, 3.0)).len(), 4);
+    }
+
+    #[test]
+    fn a_ladder_too_short_for_the_eave_leans_on_the_wall() {
+        let mut s = Scenario::default();
+        s.ladder.length_m = 4.0;
+        s.ladder.foot_distance_m = 1.0;
+        let l = ladder_line(&s).expect("stands");
+        assert_eq!(l.top, LadderTop::Wall);
+        assert!((l.support.y - 15f64.sqrt()).abs() < 1e-12);
+    }
+}

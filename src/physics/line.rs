@@ -1,0 +1,442 @@
+//! The arrest line: rope, edge friction, grab, lanyard, absorber, harness, anchor, in series.
+//!
+//! Tension only. The line is one thread of material, numbered by its unstretched length from the
+//! anchor: first rope up to the grab, then lanyard, torn absorber and harness slide. Roof corners
+//! divide it into segments; in each, tension is elongation over compliance, plus light damping.
+//! Three sliders add material in the last segment when its tension reaches their force (absorber,
+//! grab, harness slide); at a corner material moves over when tensions differ by more than
+//! e^(mu phi) (capstan). All are solved together each step by projected Gauss-Seidel: increments
+//! may shrink back to zero within a step, so the order of the sliders does not matter.
+//! Left out: the rope's mass and bending, air, heat.
+
+use super::constants::{SLIP_SWEEPS, SLIP_TOLERANCE_N};
+use super::equipment::LineParams;
+use super::geometry::{P, taut_path};
+
+/// Most corners a rope bends over here: ridge, eave, fascia.
+pub const MAX_CORNERS: usize = 3;
+const MAX_SEG: usize = MAX_CORNERS + 1;
+/// Floor of a segment's compliance, m/N: a rigid segment would be infinitely stiff.
+const COMPLIANCE_FLOOR_M_PER_N: f64 = 1e-6;
+
+/// Energy in the line, J. All but `elastic_j` only grow.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct LineEnergy {
+    /// Stored in stretch.
+    pub elastic_j: f64,
+    /// Spent tearing the absorber.
+    pub absorber_j: f64,
+    /// Spent in the grab.
+    pub grab_j: f64,
+    /// Spent sliding the harness.
+    pub harness_j: f64,
+    /// Spent over roof edges.
+    pub edge_j: f64,
+    /// Spent in damping.
+    pub damping_j: f64,
+    /// Stretch lost when the anchor gave way or the rope left the grab.
+    pub lost_j: f64,
+}
+
+impl LineEnergy {
+    /// Everything spent, J.
+    pub fn spent_j(&self) -> f64 {
+        self.absorber_j + self.grab_j + self.harness_j + self.edge_j + self.damping_j + self.lost_j
+    }
+}
+
+/// The line in motion.
+#[derive(Clone, Debug)]
+pub struct Line {
+    params: LineParams,
+    anchor: P,
+    corners: Vec<P>,
+    /// Material coordinate at each corner, m; meaningful while the corner is active.
+    at_corner_m: [f64; MAX_CORNERS],
+    active: [bool; MAX_CORNERS],
+    /// Rope between anchor and grab, m.
+    grab_rope_m: f64,
+    start_grab_rope_m: f64,
+    /// Absorber extension, m.
+    absorber_m: f64,
+    /// Harness slide, m.
+    slide_m: f64,
+    /// Last step's elongation of each segment (clamped at zero), m.
+    last_elongation_m: [f64; MAX_SEG],
+    last_force_n: [f64; MAX_SEG],
+    /// Energy ledger.
+    pub energy: LineEnergy,
+    /// The anchor has given way.
+    pub anchor_failed: bool,
+    /// The rope has left the grab.
+    pub off_rope: bool,
+    /// A reversed or slipping grab has met the knot at the rope's end.
+    pub at_end: bool,
+}
+
+/// What the line does to the worker in one step.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Pull {
+    /// Force at the D-ring, N, never negative.
+    pub dring_n: f64,
+    /// Load on the anchor, N.
+    pub anchor_n: f64,
+    /// Its direction at the D-ring: a unit vector along the line.
+    pub toward: P,
+}
+
+struct Segs {
+    n: usize,
+    corner_of: [usize; MAX_SEG],
+    len_m: [f64; MAX_SEG],
+    hold: [f64; MAX_SEG],
+}
+
+impl Line {
+    /// A line just laid out: rope touching the corners between `anchor` and `dring` without
+    /// tension, `grab_rope_m` of rope before the grab.
+    pub fn new(params: LineParams, anchor: P, corners: &[P], dring: P, grab_rope_m: f64) -> Line {
+        let mut line = Line {
+            params,
+            anchor,
+            corners: corners[..corners.len().min(MAX_CORNERS)].to_vec(),
+            at_corner_m: [0.0; MAX_CORNERS],
+            active: [false; MAX_CORNERS],
+            grab_rope_m,
+            start_grab_rope_m: grab_rope_m,
+            absorber_m: 0.0,
+            slide_m: 0.0,
+            last_elongation_m: [0.0; MAX_SEG],
+            last_force_n: [0.0; MAX_SEG],
+            energy: LineEnergy::default(),
+            anchor_failed: false,
+            off_rope: false,
+            at_end: false,
+        };
+        let mut total = 0.0;
+        let path = taut_path(anchor, &line.corners, dring);
+        for w in path.windows(2) {
+            total += w[0].dist(w[1]);
+            if let Some(i) = line.corners.iter().position(|c| *c == w[1]) {
+                line.active[i] = true;
+                line.at_corner_m[i] = total;
+            }
+        }
+        line
+    }
+
+    /// Rope between the anchor and the grab, m.
+    pub fn grab_rope_m(&self) -> f64 {
+        self.grab_rope_m
+    }
+    /// How far the grab has slipped, m.
+    pub fn grab_slip_m(&self) -> f64 {
+        self.grab_rope_m - self.start_grab_rope_m
+    }
+    /// How far the absorber has torn, m.
+    pub fn absorber_m(&self) -> f64 {
+        self.absorber_m
+    }
+    /// How far the D-ring has slid on the harness, m.
+    pub fn slide_m(&self) -> f64 {
+        self.slide_m
+    }
+    /// Lanyard, absorber and slide together: the distance from grab to D-ring when taut, m.
+    pub fn below_grab_m(&self) -> f64 {
+        self.params.lanyard_length_m + self.absorber_m + self.slide_m
+    }
+    /// Whether the absorber has torn to its end.
+    pub fn absorber_spent(&self) -> bool {
+        self.params.absorber.is_some_and(|a| self.absorber_m >= a.max_extension_m - 1e-9)
+    }
+    /// Whether the line still joins worker and house.
+    pub fn holds(&self) -> bool {
+        !self.anchor_failed && !self.off_rope
+    }
+    /// Stretch of the rope between anchor and grab, m.
+    pub fn rope_stretch_m(&self) -> f64 {
+        let mut stretch = 0.0;
+        let mut from = 0.0;
+        let n = 1 + self.active.iter().filter(|a| **a).count();
+        let mut bounds = self.bounds();
+        bounds.push(self.total_m());
+        for (k, to) in bounds.into_iter().enumerate().take(n) {
+            let rope = to.min(self.grab_rope_m) - from;
+            if rope > 0.0 {
+                stretch += rope * self.last_force_n[k].max(0.0) / self.params.rope_modulus_n;
+            }
+            from = to;
+        }
+        stretch
+    }
+
+    fn bounds(&self) -> Vec<f64> {
+        (0..self.corners.len()).filter(|&i| self.active[i]).map(|i| self.at_corner_m[i]).collect()
+    }
+
+    fn total_m(&self) -> f64 {
+        self.grab_rope_m + self.below_grab_m()
+    }
+
+    /// Follows the rope's path to a D-ring at `d`: corners that it now bends over get their share
+    /// of material at equal strain, corners it has left give theirs up.
+    fn segments(&mut self, d: P) -> Segs {
+        let path = taut_path(self.anchor, &self.corners, d);
+        let mut now = [false; MAX_CORNERS];
+        for q in &path[1..path.len() - 1] {
+            if let Some(i) = self.corners.iter().position(|c| c == q) {
+                now[i] = true;
+            }
+        }
+        if now != self.active {
+            self.recut(now, &path);
+        }
+        let mut s = Segs {
+            n: path.len() - 1,
+            corner_of: [usize::MAX; MAX_SEG],
+            len_m: [0.0; MAX_SEG],
+            hold: [1.0; MAX_SEG],
+        };
+        for k in 0..s.n {
+            s.len_m[k] = path[k].dist(path[k + 1]);
+            if k + 1 < s.n {
+                if let Some(i) = self.corners.iter().position(|c| *c == path[k + 1]) {
+                    s.corner_of[k] = i;
+                }
+                let (a, b, c) = (path[k], path[k + 1], path[k + 2]);
+                let (ux, uy, vx, vy) = (b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y);
+                let phi = libm::atan2((ux * vy - uy * vx).abs(), ux * vx + uy * vy);
+                s.hold[k] = libm::exp(self.params.edge_friction * phi);
+            }
+        }
+        s
+    }
+
+    /// Hands material over when the set of corners changes. A corner is met or left at a bend of
+    /// zero, where tensions on both sides agree, so material is shared by length.
+    fn recut(&mut self, now: [bool; MAX_CORNERS], path: &[P]) {
+        let mut from_m = 0.0;
+        let mut k = 0;
+        while k + 1 < path.len() {
+            // A run of new corners between two kept ones (or the line's ends).
+            let mut j = k + 1;
+            while j + 1 < path.len() {
+                let i = self.corners.iter().position(|c| *c == path[j]);
+                if i.is_some_and(|i| self.active[i]) {
+                    break;
+                }
+                j += 1;
+            }
+            let end_m = match self.corners.iter().position(|c| *c == path[j]) {
+                Some(i) if j + 1 < path.len() => self.at_corner_m[i],
+                _ => self.total_m(),
+            };
+            let run: f64 = (k..j).map(|q| path[q].dist(path[q + 1])).sum();
+            // Slack stays in the last piece: earlier pieces are laid without tension.
+            let scale = if run > 0.0 { ((end_m - from_m) / run).min(1.0) } else { 1.0 };
+            let mut m = from_m;
+            for q in k..j {
+                m += path[q].dist(path[q + 1]) * scale;
+                if q + 1 < j
+                    && let Some(i) = self.corners.iter().position(|c| *c == path[q + 1])
+                {
+                    self.at_corner_m[i] = m;
+                }
+            }
+            from_m = end_m;
+            k = j;
+        }
+        self.active = now;
+        // The damping starts from the new cut, without a jump.
+        let bounds = self.bounds();
+        let mut prev = 0.0;
+        for s in 0..path.len() - 1 {
+            let to = bounds.get(s).copied().unwrap_or_else(|| self.total_m());
+            self.last_elongation_m[s] = (path[s].dist(path[s + 1]) - (to - prev)).max(0.0);
+            prev = to;
+        }
+    }
+
+    fn compliance(&self, from_m: f64, to_m: f64, last: bool) -> f64 {
+        let p = &self.params;
+        let rope = (to_m.min(self.grab_rope_m) - from_m).max(0.0);
+        let lan_end = self.grab_rope_m + p.lanyard_length_m;
+        let lan = (to_m.min(lan_end) - from_m.max(self.grab_rope_m)).max(0.0);
+        let mut c = rope / p.rope_modulus_n + lan / p.lanyard_modulus_n;
+        if last {
+            c += p.harness_compliance_m_per_n;
+        }
+        c.max(COMPLIANCE_FLOOR_M_PER_N)
+    }
+
+    /// Advances the line to a D-ring at `d` after `dt_s` and returns what it pulls with.
+    pub fn step(&mut self, d: P, dt_s: f64) -> Pull {
+        if !self.holds() {
+            return Pull { dring_n: 0.0, anchor_n: 0.0, toward: p_up() };
+        }
+        let segs = self.segments(d);
+        let n = segs.n;
+        let prm = self.params;
+        let mut to = [0.0; MAX_SEG];
+        for k in 0..n - 1 {
+            to[k] = self.at_corner_m[segs.corner_of[k]];
+        }
+        to[n - 1] = self.total_m();
+
+        // Trial elongations, stiffnesses with damping included.
+        let mut x = [0.0; MAX_SEG];
+        let mut c = [0.0; MAX_SEG];
+        let mut from = 0.0;
+        for k in 0..n {
+            x[k] = segs.len_m[k] - (to[k] - from);
+            c[k] = self.compliance(from, to[k], k == n - 1);
+            from = to[k];
+        }
+        let damp = prm.relaxation_s / dt_s;
+        let last_x = self.last_elongation_m;
+        let force = |k: usize, x: f64| -> f64 {
+            let el = x / c[k];
+            if x <= 0.0 { el } else { el + damp * (x - last_x[k]) / c[k] }
+        };
+        let stiff = |k: usize| (1.0 + damp) / c[k];
+
+        // Increments of this step; each is clamped at zero and may shrink back.
+        let mut fwd = [0.0; MAX_SEG]; // material over corner k towards the worker
+        let mut back = [0.0; MAX_SEG]; // and back
+        let (mut d_abs, mut d_grab, mut d_slide) = (0.0f64, 0.0f64, 0.0f64);
+        let abs_left = prm.absorber.map_or(0.0, |a| a.max_extension_m - self.absorber_m).max(0.0);
+        let slide_left = (prm.harness_slide_m - self.slide_m).max(0.0);
+        let grab_left = (prm.rope_length_m - self.grab_rope_m).max(0.0);
+        let slip0 = self.grab_slip_m();
+        let grip = |slip: f64| -> f64 {
+            let g = &prm.grab;
+            if !g.locks {
+                g.drag_n.min(g.grip_n)
+            } else if g.locking_travel_m <= 0.0 || slip >= g.locking_travel_m {
+                g.grip_n
+            } else {
+                let drag = g.drag_n.min(g.grip_n);
+                drag + (g.grip_n - drag) * (slip / g.locking_travel_m)
+            }
+        };
+        let harden = if prm.grab.locks && prm.grab.locking_travel_m > 0.0 {
+            ((prm.grab.grip_n - prm.grab.drag_n) / prm.grab.locking_travel_m).max(0.0)
+        } else {
+            0.0
+        };
+        let l = n - 1;
+        for _ in 0..SLIP_SWEEPS {
+            let mut moved = 0.0f64;
+            for k in 0..l {
+                let e = segs.hold[k];
+                for forward in [true, false] {
+                    let (f1, f2) = (force(k, x[k]), force(k + 1, x[k + 1]));
+                    let (gap, k_gap) = if forward {
+                        (f2 - f1 * e, stiff(k + 1) + stiff(k) * e)
+                    } else {
+                        (f1 - f2.max(0.0) * e, stiff(k) + stiff(k + 1) * e)
+                    };
+                    let total = if forward { &mut fwd[k] } else { &mut back[k] };
+                    if gap > 0.0 && if forward { f2 <= 0.0 } else { f1 <= 0.0 } {
+                        continue;
+                    }
+                    let next = (*total + gap / k_gap).max(0.0);
+                    let step = next - *total;
+                    *total = next;
+                    let sign = if forward { 1.0 } else { -1.0 };
+                    x[k] += sign * step;
+                    x[k + 1] -= sign * step;
+                    moved = moved.max((step * k_gap).abs());
+                }
+            }
+            let kl = stiff(l);
+            let mut slider = |total: &mut f64, left: f64, limit: f64, hard: f64, x: &mut f64| {
+                let next = (*total + (force(l, *x) - limit) / (kl + hard)).clamp(0.0, left);
+                let step = next - *total;
+                *total = next;
+                *x -= step;
+                moved = moved.max((step * kl).abs());
+            };
+            if slide_left > 0.0 {
+                slider(&mut d_slide, slide_left, prm.harness_slide_force_n, 0.0, &mut x[l]);
+            }
+            if let Some(a) = prm.absorber
+                && abs_left > 0.0
+            {
+                slider(&mut d_abs, abs_left, a.force_n, 0.0, &mut x[l]);
+            }
+            if grab_left > 0.0 {
+                let slip = slip0 + d_grab;
+                let h = if slip < prm.grab.locking_travel_m { harden } else { 0.0 };
+                slider(&mut d_grab, grab_left, grip(slip), h, &mut x[l]);
+            }
+            if moved < SLIP_TOLERANCE_N {
+                break;
+            }
+        }
+
+        // Commit, and book the energy.
+        let mut f = [0.0; MAX_SEG];
+        for k in 0..n {
+            f[k] = force(k, x[k]).max(0.0);
+        }
+        let e = &mut self.energy;
+        let mean = |k: usize| 0.5 * (f[k] + self.last_force_n[k]);
+        if let Some(a) = prm.absorber {
+            e.absorber_j += a.force_n * d_abs;
+        }
+        e.harness_j += prm.harness_slide_force_n * d_slide;
+        // Rope that moves from tension a to tension b takes its stretch along: per metre of
+        // material, T + T^2 / 2M is freed on one side and taken up on the other.
+        let freed = |t: f64| t + 0.5 * t * t / prm.rope_modulus_n;
+        let g0 = grip(slip0).min(f[l].max(grip(slip0 + d_grab)));
+        e.grab_j += freed(0.5 * (g0 + grip(slip0 + d_grab))) * d_grab;
+        for k in 0..l {
+            let u = fwd[k] - back[k];
+            e.edge_j += ((freed(mean(k + 1)) - freed(mean(k))) * u).max(0.0);
+            self.at_corner_m[segs.corner_of[k]] -= u;
+        }
+        e.elastic_j = 0.0;
+        for k in 0..n {
+            let xk = x[k].max(0.0);
+            e.elastic_j += 0.5 * xk * xk / c[k];
+            let dx = xk - last_x[k];
+            // The part of the force that is not elastic, over the stretch it acted along.
+            e.damping_j += ((f[k] - xk / c[k]) * dx).max(0.0);
+            self.last_elongation_m[k] = xk;
+        }
+        self.last_force_n = f;
+        self.absorber_m += d_abs;
+        self.slide_m += d_slide;
+        self.grab_rope_m += d_grab;
+        if d_grab > 0.0 && self.grab_rope_m >= prm.rope_length_m - 1e-9 {
+            if prm.end_knot {
+                self.at_end = true;
+            } else {
+                self.off_rope = true;
+            }
+        }
+        if prm.grab.release_slip_m.is_some_and(|r| self.grab_slip_m() > r) {
+            self.off_rope = true;
+        }
+        let pull = Pull { dring_n: f[l], anchor_n: f[0], toward: self.toward(d) };
+        if pull.anchor_n > prm.anchor_capacity_n {
+            self.anchor_failed = true;
+        }
+        if !self.holds() {
+            self.energy.lost_j += self.energy.elastic_j;
+            self.energy.elastic_j = 0.0;
+        }
+        pull
+    }
+
+    fn toward(&self, d: P) -> P {
+        let last = (0..self.corners.len()).rev().find(|&i| self.active[i]).map_or(self.anchor, |i| self.corners[i]);
+        let r = d.dist(last);
+        if r < 1e-9 { p_up() } else { P { x: (last.x - d.x) / r, y: (last.y - d.y) / r } }
+    }
+}
+
+const fn p_up() -> P {
+    P { x: 0.0, y: 1.0 }
+}

@@ -1,0 +1,519 @@
+//! Fall physics: a scenario in, a finished trace out.
+//!
+//! [`simulate`] is the only door; [`Simulation`] is the same run cut into slices, for a page that
+//! must not block. Only `world` names rapier.
+
+pub mod body;
+pub mod constants;
+pub mod equipment;
+pub mod geometry;
+pub mod line;
+pub mod trace;
+pub mod world;
+
+use crate::scenario::{Scenario, Stance};
+use constants::*;
+use equipment::LineParams;
+use geometry::{Geometry, P, p, taut_path};
+use line::{Line, Pull};
+use trace::{Event, EventKind, Impact, Ledger, Outcome, Sample, Trace};
+use world::{Thing, Touch, World};
+
+/// Version of the physics: a record replays bit for bit on the same version only.
+pub const PHYSICS_VERSION: u32 = 1;
+
+/// Runs a whole fall.
+///
+/// # Errors
+/// `None` when [`Scenario::problems`] is not empty: an impossible set-up has no fall.
+pub fn simulate(s: &Scenario) -> Option<Trace> {
+    let mut sim = Simulation::new(s)?;
+    while !sim.advance(usize::MAX) {}
+    Some(sim.finish())
+}
+
+/// A fall in progress, to be advanced in slices. The slices do not change a bit of the result.
+pub struct Simulation {
+    run: Run,
+    scenario: Scenario,
+    geometry: Geometry,
+    /// A second run with nothing below, when the first one struck: how much room was missing?
+    roomy: Option<Run>,
+}
+
+impl Simulation {
+    /// The worker at the moment of the slip; `None` when the scenario has problems.
+    pub fn new(s: &Scenario) -> Option<Simulation> {
+        if !s.problems().is_empty() {
+            return None;
+        }
+        let geometry = Geometry::of(s)?;
+        let run = Run::worker(s, &geometry, true);
+        Some(Simulation { run, scenario: s.clone(), geometry, roomy: None })
+    }
+
+    /// Advances by at most `steps` steps. True when the run is over.
+    pub fn advance(&mut self, steps: usize) -> bool {
+        for _ in 0..steps {
+            if let Some(r) = &mut self.roomy {
+                if r.step() {
+                    return true;
+                }
+            } else if self.run.step() {
+                if self.run.struck_below() && self.run.line.holds() {
+                    self.roomy = Some(Run::worker(&self.scenario, &self.geometry, false));
+                } else {
+                    return true;
+                }
+            }
+        }
+        false
+    }
+
+    /// The finished trace.
+    pub fn finish(self) -> Trace {
+        let mut t = self.run.finish();
+        if t.outcome == Outcome::Strikes {
+            t.clearance_margin_m = match self.roomy {
+                Some(r) if r.line.holds() => Some(r.lowest_gap_m.min(0.0)),
+                _ => None,
+            };
+        }
+        t
+    }
+}
+
+/// Bodies, line and everything measured along the way.
+pub struct Run {
+    world: World,
+    line: Line,
+    geometry: Option<Geometry>,
+    landing: bool,
+    on_roof: bool,
+    step_no: usize,
+    start_dring: P,
+    start_potential_j: f64,
+    start_kinetic_j: f64,
+    weight_n: f64,
+    grab: P,
+    samples: Vec<Sample>,
+    events: Vec<Event>,
+    impacts: Vec<Impact>,
+    last_touch_s: [f64; 5],
+    window_force_n: f64,
+    window_anchor_n: f64,
+    peak: (f64, f64),
+    anchor_peak_n: f64,
+    slack_drop_m: f64,
+    free_fall_m: Option<f64>,
+    lowest_dring: (f64, f64),
+    lowest_point_m: f64,
+    lowest_gap_m: f64,
+    last_lower_s: f64,
+    rope_stretch_m: f64,
+    body_j: f64,
+    body_low_j: f64,
+    injected_j: f64,
+    balance_j: f64,
+    calm_s: f64,
+    was_taut: bool,
+    joint_gap_m: f64,
+    kinetic_j: f64,
+    end: Option<f64>,
+}
+
+impl Run {
+    fn worker(s: &Scenario, g: &Geometry, landing: bool) -> Run {
+        let world = World::worker(s, g, landing);
+        let d = world.dring();
+        let line = Line::new(LineParams::of(s), g.anchor, &g.corners, d, g.grab_rope_m);
+        let on_roof = matches!(s.stance, Stance::Roof { .. });
+        Run::new(world, line, Some(g.clone()), landing, on_roof, g.grab)
+    }
+
+    /// A point mass under an anchor with nothing to strike: `slack_m` of free fall on a line of
+    /// `params` with `grab_rope_m` of rope. For checks against closed forms.
+    pub fn point_mass(mass_kg: f64, slack_m: f64, params: LineParams, grab_rope_m: f64) -> Run {
+        let anchor = p(0.0, 0.0);
+        let at = p(0.0, slack_m - grab_rope_m - params.lanyard_length_m);
+        Run::point_mass_at(mass_kg, anchor, &[], at, params, grab_rope_m)
+    }
+
+    /// A point mass anywhere, with the rope over `corners`.
+    pub fn point_mass_at(
+        mass_kg: f64,
+        anchor: P,
+        corners: &[P],
+        at: P,
+        params: LineParams,
+        grab_rope_m: f64,
+    ) -> Run {
+        let world = World::point_mass(mass_kg, at);
+        let line = Line::new(params, anchor, corners, world.dring(), grab_rope_m);
+        Run::new(world, line, None, false, false, at)
+    }
+
+    fn new(
+        world: World,
+        line: Line,
+        geometry: Option<Geometry>,
+        landing: bool,
+        on_roof: bool,
+        grab: P,
+    ) -> Run {
+        let d = world.dring();
+        Run {
+            start_dring: d,
+            start_potential_j: world.potential_j(),
+            start_kinetic_j: 0.0,
+            weight_n: world.mass_kg() * crate::units::G_M_S2,
+            grab,
+            geometry,
+            landing,
+            on_roof,
+            step_no: 0,
+            samples: Vec::new(),
+            events: vec![Event { kind: EventKind::Slip, time_s: 0.0 }],
+            impacts: Vec::new(),
+            last_touch_s: [-1.0; 5],
+            window_force_n: 0.0,
+            window_anchor_n: 0.0,
+            peak: (0.0, 0.0),
+            anchor_peak_n: 0.0,
+            slack_drop_m: 0.0,
+            free_fall_m: None,
+            lowest_dring: (d.y, 0.0),
+            lowest_point_m: f64::INFINITY,
+            lowest_gap_m: f64::INFINITY,
+            last_lower_s: 0.0,
+            rope_stretch_m: 0.0,
+            body_j: 0.0,
+            body_low_j: 0.0,
+            injected_j: 0.0,
+            balance_j: 0.0,
+            calm_s: 0.0,
+            was_taut: false,
+            joint_gap_m: 0.0,
+            kinetic_j: 0.0,
+            end: None,
+            world,
+            line,
+        }
+    }
+
+    /// The bodies, to push them before the first step.
+    pub fn world_mut(&mut self) -> &mut World {
+        &mut self.world
+    }
+
+    fn mark(&mut self, kind: EventKind, time_s: f64) {
+        if !self.events.iter().any(|e| e.kind == kind) {
+            self.events.push(Event { kind, time_s });
+        }
+    }
+
+    fn struck_below(&self) -> bool {
+        self.impacts.iter().any(|i| matches!(i.what, Thing::Ground | Thing::Obstacle))
+    }
+
+    /// One step; true when the run is over.
+    pub fn step(&mut self) -> bool {
+        if self.end.is_some() {
+            return true;
+        }
+        let t = self.step_no as f64 * DT_S;
+        let d = self.world.dring();
+
+        // The line at this moment.
+        let before = (
+            self.line.absorber_m(),
+            self.line.grab_slip_m(),
+            self.line.holds(),
+            self.line.anchor_failed,
+        );
+        let pull = self.line.step(d, DT_S);
+        self.watch_line(t, d, &pull, before);
+        self.follow_grab(d, pull.dring_n > 0.0);
+        self.watch_body(t, d);
+
+        if self.step_no.is_multiple_of(STEPS_PER_SAMPLE) {
+            self.sample(t, d);
+        }
+
+        // One step of the bodies.
+        let potential_j = self.world.potential_j();
+        let f = pull.dring_n;
+        let step = self.world.step(p(f * pull.toward.x, f * pull.toward.y));
+        self.watch_contacts(t, &step.touches);
+
+        // Energy at this moment: positions are here, velocities half a step either side, and half
+        // of the step's work at joints and contacts is done.
+        let kinetic_j = 0.5 * (step.kinetic_before_j + step.kinetic_after_j);
+        self.kinetic_j = kinetic_j;
+        if self.step_no == 0 {
+            self.start_kinetic_j = kinetic_j;
+        }
+        let have = kinetic_j
+            + potential_j
+            + self.line.energy.elastic_j
+            + self.line.energy.spent_j()
+            + self.body_j
+            - 0.5 * step.constraint_work_j;
+        let had = self.start_kinetic_j + self.start_potential_j;
+        if std::env::var("DBG").is_ok() && ((have-had).abs() > self.balance_j + 3.0) { eprintln!("t {t:.3} off {:.2} ke {kinetic_j:.1} pe {potential_j:.1} wc {:.2}", have-had, step.constraint_work_j); }
+        self.balance_j = self.balance_j.max((have - had).abs());
+        // Joints and contacts may only take energy.
+        self.body_j -= step.constraint_work_j;
+        self.body_low_j = self.body_low_j.max(self.body_j);
+        if std::env::var("DBG").is_ok() && self.body_low_j - self.body_j > self.injected_j + 1.0 { eprintln!("inj t {t:.3} {:.2} ke {kinetic_j:.1} wc {:.2}", self.body_low_j - self.body_j, step.constraint_work_j); }
+        self.injected_j = self.injected_j.max(self.body_low_j - self.body_j);
+        self.step_no += 1;
+
+        // At rest, out of time, or (with no ground) past the lowest point.
+        let t = self.step_no as f64 * DT_S;
+        self.calm_s = if kinetic_j < REST_ENERGY_J && (self.step_no > 96) {
+            self.calm_s + DT_S
+        } else {
+            0.0
+        };
+        let roomy_done =
+            !self.landing && self.geometry.is_some() && (t - self.last_lower_s > 1.0 || !self.line.holds());
+        if self.calm_s > REST_TIME_S || t >= LONGEST_RUN_S || roomy_done {
+            self.end = Some(t);
+            return true;
+        }
+        false
+    }
+
+    fn watch_line(&mut self, t: f64, d: P, pull: &Pull, before: (f64, f64, bool, bool)) {
+        let (absorber, slip, held, failed) = before;
+        let drop = self.start_dring.y - d.y;
+        let taut = pull.dring_n > TAUT_FORCE_N;
+        if !taut && self.free_fall_m.is_none() {
+            self.slack_drop_m = self.slack_drop_m.max(drop);
+        }
+        if taut && !self.was_taut {
+            self.mark(EventKind::Taut, t);
+        }
+        self.was_taut = taut;
+        if pull.dring_n >= self.weight_n && self.free_fall_m.is_none() {
+            self.free_fall_m = Some(self.slack_drop_m);
+        }
+        if pull.dring_n > self.peak.0 {
+            self.peak = (pull.dring_n, t);
+        }
+        self.anchor_peak_n = self.anchor_peak_n.max(pull.anchor_n);
+        self.window_force_n = self.window_force_n.max(pull.dring_n);
+        self.window_anchor_n = self.window_anchor_n.max(pull.anchor_n);
+        self.rope_stretch_m = self.rope_stretch_m.max(self.line.rope_stretch_m());
+        if self.line.absorber_m() > absorber {
+            self.mark(EventKind::AbsorberOpens, t);
+            if self.line.absorber_spent() {
+                self.mark(EventKind::AbsorberSpent, t);
+            }
+        }
+        let moved = self.line.grab_slip_m();
+        if moved > slip && moved > 0.3 {
+            self.mark(EventKind::GrabRuns, t);
+        }
+        if moved > 0.0 && moved == slip && pull.dring_n > self.weight_n {
+            self.mark(EventKind::GrabLocks, t);
+        }
+        if self.line.at_end {
+            self.mark(EventKind::RopeEnd, t);
+        }
+        if held && !self.line.holds() {
+            let kind = if self.line.anchor_failed && !failed {
+                EventKind::AnchorFails
+            } else {
+                EventKind::OffRope
+            };
+            self.mark(kind, t);
+        }
+    }
+
+    fn watch_body(&mut self, t: f64, d: P) {
+        if d.y < self.lowest_dring.0 - 1e-6 {
+            self.lowest_dring = (d.y, t);
+        }
+        let Some(g) = &self.geometry else { return };
+        let over = self.on_roof && !self.events.iter().any(|e| e.kind == EventKind::OverEave);
+        if over && d.y < g.eave.y && d.x > g.eave.x {
+            self.mark(EventKind::OverEave, t);
+        }
+        let Some(g) = &self.geometry else { return };
+        let mut gap_now_m = f64::INFINITY;
+        for (q, radius) in self.world.low_points() {
+            self.lowest_point_m = self.lowest_point_m.min(q.y);
+            let gap = q.y - g.surface_below_m(q.x, radius);
+            gap_now_m = gap_now_m.min(gap);
+            if gap < self.lowest_gap_m - 1e-6 {
+                self.lowest_gap_m = gap;
+                self.last_lower_s = t;
+            }
+        }
+        if self.landing {
+            self.world.set_near_landing(gap_now_m);
+        }
+        if self.step_no.is_multiple_of(16) {
+            self.joint_gap_m = self.joint_gap_m.max(self.world.joint_gap_m());
+        }
+    }
+
+    fn watch_contacts(&mut self, t: f64, touches: &[Touch]) {
+        for touch in touches {
+            let i = touch.thing as usize;
+            let fresh = t - self.last_touch_s[i] > 0.1;
+            self.last_touch_s[i] = t;
+            if touch.speed_m_s < TOUCH_SPEED_M_S {
+                continue;
+            }
+            match self.impacts.iter_mut().find(|q| q.what == touch.thing) {
+                Some(q) if touch.speed_m_s > q.speed_m_s => {
+                    // A harder blow in the same contact keeps the first moment.
+                    if fresh {
+                        q.time_s = t;
+                    }
+                    q.speed_m_s = touch.speed_m_s;
+                }
+                Some(_) => {}
+                None => {
+                    // Boots on the roof before the fall are no blow.
+                    if touch.thing == Thing::Roof && self.on_roof && t < 0.15 {
+                        continue;
+                    }
+                    self.impacts.push(Impact { what: touch.thing, speed_m_s: touch.speed_m_s, time_s: t });
+                    let kind = match touch.thing {
+                        Thing::Ground => EventKind::StrikesGround,
+                        Thing::Obstacle => EventKind::StrikesObstacle,
+                        Thing::Wall => EventKind::StrikesWall,
+                        Thing::Roof => EventKind::StrikesRoof,
+                        Thing::Ladder => EventKind::StrikesLadder,
+                    };
+                    self.mark(kind, t);
+                }
+            }
+        }
+    }
+
+    /// Where the grab is: on the line when it is taut; dragged along by lanyard and rope before.
+    fn follow_grab(&mut self, d: P, taut: bool) {
+        let Some(g) = &self.geometry else { return };
+        let below = self.line.below_grab_m();
+        let path = if self.line.holds() {
+            taut_path(g.anchor, &g.corners, d)
+        } else {
+            vec![d, d]
+        };
+        if taut && self.line.holds() {
+            // `below` back along the path from the D-ring.
+            let mut left = below;
+            for w in path.windows(2).rev() {
+                let l = w[0].dist(w[1]);
+                if left <= l {
+                    self.grab = w[1].lerp(w[0], left / l.max(1e-9));
+                    return;
+                }
+                left -= l;
+            }
+            return;
+        }
+        let mut q = self.grab;
+        for _ in 0..2 {
+            let r = q.dist(d);
+            if r > below {
+                q = d.lerp(q, below / r);
+            }
+            if self.line.holds() {
+                let path = taut_path(g.anchor, &g.corners, q);
+                let rope = self.line.grab_rope_m();
+                let r = geometry::path_length(&path);
+                if r > rope {
+                    let last = path[path.len() - 2];
+                    let l = last.dist(q);
+                    q = last.lerp(q, ((l - (r - rope)) / l.max(1e-9)).max(0.0));
+                }
+            }
+        }
+        self.grab = q;
+    }
+
+    fn sample(&mut self, t: f64, d: P) {
+        self.samples.push(Sample {
+            time_s: t,
+            poses: self.world.poses(),
+            dring: d,
+            grab: self.grab,
+            force_n: self.window_force_n,
+            anchor_n: self.window_anchor_n,
+            grab_rope_m: self.line.grab_rope_m(),
+            below_grab_m: self.line.below_grab_m(),
+            absorber_m: self.line.absorber_m(),
+            holds: self.line.holds(),
+            on_rope: !self.line.off_rope,
+        });
+        self.window_force_n = 0.0;
+        self.window_anchor_n = 0.0;
+    }
+
+    /// The finished trace of this run alone.
+    pub fn finish(mut self) -> Trace {
+        let t = self.step_no as f64 * DT_S;
+        let d = self.world.dring();
+        self.follow_grab(d, false);
+        self.sample(t, d);
+        if self.peak.0 > TAUT_FORCE_N {
+            let at = self.peak.1;
+            self.mark(EventKind::PeakForce, at);
+        }
+        if self.lowest_dring.0 < self.start_dring.y - 0.05 {
+            let at = self.lowest_dring.1;
+            self.mark(EventKind::Lowest, at);
+        }
+        self.mark(EventKind::Rest, t);
+        self.events.sort_by(|a, b| a.time_s.total_cmp(&b.time_s));
+        let total_fall_m = (self.start_dring.y - self.lowest_dring.0).max(0.0);
+        let work_in_j =
+            self.start_kinetic_j + (self.start_potential_j - self.world.potential_j()).max(0.0);
+        let scale = (self.weight_n * total_fall_m + self.start_kinetic_j).max(RESIDUAL_FLOOR_J);
+        let outcome = if !self.line.holds() {
+            Outcome::LetGo
+        } else if self.struck_below() {
+            Outcome::Strikes
+        } else {
+            Outcome::Stopped
+        };
+        let left_roof = !self.on_roof || self.events.iter().any(|e| e.kind == EventKind::OverEave);
+        Trace {
+            peak_force_n: self.peak.0,
+            anchor_peak_n: self.anchor_peak_n,
+            free_fall_m: self.free_fall_m.unwrap_or(if self.line.holds() && outcome == Outcome::Stopped {
+                self.slack_drop_m
+            } else {
+                total_fall_m
+            }),
+            total_fall_m,
+            absorber_extension_m: self.line.absorber_m(),
+            rope_stretch_m: self.rope_stretch_m,
+            grab_slip_m: self.line.grab_slip_m(),
+            lowest_point_m: self.lowest_point_m,
+            clearance_margin_m: (outcome == Outcome::Stopped).then_some(self.lowest_gap_m),
+            outcome,
+            left_roof,
+            absorber_spent: self.line.absorber_spent(),
+            ledger: Ledger {
+                work_in_j,
+                kinetic_j: self.kinetic_j,
+                line: self.line.energy,
+                body_j: self.body_j,
+            },
+            dbg: (self.balance_j/scale, self.injected_j/scale),
+            energy_residual: self.balance_j.max(self.injected_j) / scale,
+            joint_gap_m: self.joint_gap_m,
+            weight_n: self.weight_n,
+            samples: self.samples,
+            events: self.events,
+            impacts: self.impacts,
+        }
+    }
+}

@@ -1,0 +1,256 @@
+//! A finished fall: samples, events, peaks, energy residual, and what it looked like at any time.
+//!
+//! A trace is all that the grade, the player and the headless program see of physics. It can be
+//! hashed: the same scenario gives the same bits natively and in a browser.
+
+use super::body::Pose;
+use super::geometry::P;
+use super::line::LineEnergy;
+use super::world::Thing;
+use serde::Serialize;
+
+/// What happened at a moment of the fall.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum EventKind {
+    /// The worker loses footing.
+    Slip,
+    /// The worker goes over the eave.
+    OverEave,
+    /// The line goes taut.
+    Taut,
+    /// The grab locks on the rope.
+    GrabLocks,
+    /// The grab slides on without locking.
+    GrabRuns,
+    /// The absorber begins to tear.
+    AbsorberOpens,
+    /// The absorber has torn to its end.
+    AbsorberSpent,
+    /// The grab meets the knot at the rope's end.
+    RopeEnd,
+    /// Largest force at the D-ring.
+    PeakForce,
+    /// Lowest point of the D-ring.
+    Lowest,
+    /// Strikes the wall.
+    StrikesWall,
+    /// Strikes the ladder.
+    StrikesLadder,
+    /// Strikes the roof or its eave.
+    StrikesRoof,
+    /// Strikes the obstacle.
+    StrikesObstacle,
+    /// Strikes the ground.
+    StrikesGround,
+    /// The anchor gives way.
+    AnchorFails,
+    /// The rope leaves the grab.
+    OffRope,
+    /// At rest.
+    Rest,
+}
+
+/// An event and its time.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Event {
+    /// What.
+    pub kind: EventKind,
+    /// When, s after the slip.
+    pub time_s: f64,
+}
+
+/// The hardest blow against one thing.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Impact {
+    /// What was struck.
+    pub what: Thing,
+    /// Approach speed along the normal before the contact, m/s.
+    pub speed_m_s: f64,
+    /// When, s.
+    pub time_s: f64,
+}
+
+/// How a fall ended, in the three answers a person predicts from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Outcome {
+    /// Stopped before striking anything below: in the air, against the wall, or still on the roof.
+    Stopped,
+    /// Struck the ground or the obstacle, still on the line.
+    Strikes,
+    /// The rope left the grab or the anchor gave way.
+    LetGo,
+}
+
+/// State at one moment.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Sample {
+    /// s after the slip.
+    pub time_s: f64,
+    /// Poses of all bodies.
+    pub poses: Vec<Pose>,
+    /// D-ring.
+    pub dring: P,
+    /// Grab.
+    pub grab: P,
+    /// Largest force at the D-ring since the last sample, N.
+    pub force_n: f64,
+    /// Largest anchor load since the last sample, N.
+    pub anchor_n: f64,
+    /// Rope between anchor and grab, m.
+    pub grab_rope_m: f64,
+    /// Lanyard, torn absorber and harness slide between grab and D-ring, m.
+    pub below_grab_m: f64,
+    /// Absorber extension, m.
+    pub absorber_m: f64,
+    /// The line still joins worker and house.
+    pub holds: bool,
+    /// The rope is still in the grab.
+    pub on_rope: bool,
+}
+
+/// Where the energy went, J, at the end of the run.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Ledger {
+    /// Potential energy given up and kinetic energy at the start.
+    pub work_in_j: f64,
+    /// Kinetic energy left.
+    pub kinetic_j: f64,
+    /// The line's part.
+    pub line: LineEnergy,
+    /// Spent in joints and contacts.
+    pub body_j: f64,
+}
+
+/// A finished fall.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Trace {
+    pub dbg: (f64, f64),
+    /// 240 samples a second, from the slip to the end.
+    pub samples: Vec<Sample>,
+    /// In order of time.
+    pub events: Vec<Event>,
+    /// Hardest blow against each thing struck.
+    pub impacts: Vec<Impact>,
+    /// Largest force at the D-ring, N.
+    pub peak_force_n: f64,
+    /// Largest load on the anchor, N.
+    pub anchor_peak_n: f64,
+    /// Drop of the D-ring until the line went taut for the arrest, m.
+    pub free_fall_m: f64,
+    /// Largest drop of the D-ring, m.
+    pub total_fall_m: f64,
+    /// Absorber extension, m.
+    pub absorber_extension_m: f64,
+    /// Largest stretch of the rope, m.
+    pub rope_stretch_m: f64,
+    /// Slip of the grab along the rope, m.
+    pub grab_slip_m: f64,
+    /// Lowest point any part of the body reached, m above the ground.
+    pub lowest_point_m: f64,
+    /// Room left between the body and what lies below, m; negative is how much was missing.
+    /// `None` when nothing held: no amount of room would have been enough.
+    pub clearance_margin_m: Option<f64>,
+    /// How it ended.
+    pub outcome: Outcome,
+    /// The worker left the roof, or had no roof to stay on.
+    pub left_roof: bool,
+    /// The absorber tore to its end.
+    pub absorber_spent: bool,
+    /// Energy balance.
+    pub ledger: Ledger,
+    /// Largest error of the energy balance as a share of the work in.
+    pub energy_residual: f64,
+    /// Largest gap in any joint, m.
+    pub joint_gap_m: f64,
+    /// Body weight, N.
+    pub weight_n: f64,
+}
+
+impl Trace {
+    /// Length of the run, s.
+    pub fn duration_s(&self) -> f64 {
+        self.samples.last().map_or(0.0, |s| s.time_s)
+    }
+
+    /// Whether the run passes its own energy check and may be graded.
+    pub fn is_sound(&self) -> bool {
+        self.energy_residual <= super::constants::RESIDUAL_LIMIT
+    }
+
+    /// Time of the first event of a kind, s.
+    pub fn time_of(&self, kind: EventKind) -> Option<f64> {
+        self.events.iter().find(|e| e.kind == kind).map(|e| e.time_s)
+    }
+
+    /// State at `time_s`, clamped to the run and interpolated between samples.
+    pub fn at(&self, time_s: f64) -> Option<Sample> {
+        let i = self.samples.partition_point(|s| s.time_s <= time_s);
+        if i == 0 {
+            return self.samples.first().cloned();
+        }
+        let Some(b) = self.samples.get(i) else { return self.samples.last().cloned() };
+        let a = &self.samples[i - 1];
+        let k = (time_s - a.time_s) / (b.time_s - a.time_s);
+        let mix = |x: f64, y: f64| x + (y - x) * k;
+        Some(Sample {
+            time_s,
+            poses: a
+                .poses
+                .iter()
+                .zip(&b.poses)
+                .map(|(p, q)| {
+                    // The short way round.
+                    let mut turn = q.angle_rad - p.angle_rad;
+                    if turn > core::f64::consts::PI {
+                        turn -= core::f64::consts::TAU;
+                    } else if turn < -core::f64::consts::PI {
+                        turn += core::f64::consts::TAU;
+                    }
+                    Pose { at: p.at.lerp(q.at, k), angle_rad: p.angle_rad + turn * k }
+                })
+                .collect(),
+            dring: a.dring.lerp(b.dring, k),
+            grab: a.grab.lerp(b.grab, k),
+            force_n: mix(a.force_n, b.force_n),
+            anchor_n: mix(a.anchor_n, b.anchor_n),
+            grab_rope_m: mix(a.grab_rope_m, b.grab_rope_m),
+            below_grab_m: mix(a.below_grab_m, b.below_grab_m),
+            absorber_m: mix(a.absorber_m, b.absorber_m),
+            holds: a.holds,
+            on_rope: a.on_rope,
+        })
+    }
+
+    /// FNV-1a over the bits of every sample and figure: equal hashes mean equal falls.
+    pub fn hash(&self) -> u64 {
+        let mut h: u64 = 0xcbf2_9ce4_8422_2325;
+        let mut eat = |x: f64| {
+            for b in x.to_bits().to_le_bytes() {
+                h = (h ^ u64::from(b)).wrapping_mul(0x0000_0100_0000_01b3);
+            }
+        };
+        for s in &self.samples {
+            for q in &s.poses {
+                eat(q.at.x);
+                eat(q.at.y);
+                eat(q.angle_rad);
+            }
+            for x in [s.time_s, s.dring.x, s.dring.y, s.grab.x, s.grab.y, s.force_n, s.anchor_n] {
+                eat(x);
+            }
+            for x in [s.grab_rope_m, s.below_grab_m, s.absorber_m] {
+                eat(x);
+            }
+        }
+        for e in &self.events {
+            eat(e.time_s);
+        }
+        for x in [self.peak_force_n, self.free_fall_m, self.total_fall_m, self.lowest_point_m] {
+            eat(x);
+        }
+        eat(self.clearance_margin_m.unwrap_or(-1e9));
+        h
+    }
+}

@@ -1,0 +1,442 @@
+//! The rigid bodies. THE ONLY FILE THAT NAMES RAPIER.
+//!
+//! Builds the house, the ground and the worker (or a single point mass), advances them one step
+//! under gravity and one given force at the D-ring, and reports what was struck and how much work
+//! the joints and contacts did. Everything outside is `f64`; rapier runs in `f32` with
+//! `enhanced-determinism`, so the bits are the same on every platform.
+//!
+//! Velocities are kept half a step behind positions (leapfrog): each body starts with half a
+//! step's gravity taken off, which makes rapier's semi-implicit Euler second-order accurate.
+
+use super::body::{PARTS, Part, Pose, capsules, dring_on_torso, hinges, standing};
+use super::constants::{
+    DT_S, LANDING_ITERATIONS, LANDING_ZONE_M, PGS_ITERATIONS, SOLVER_ITERATIONS,
+    STABILIZATION_ITERATIONS,
+};
+use super::equipment::{
+    BODY_FRICTION, ROOF_SLIP_FRICTION, SLIP_DOWN_ROOF_M_S, SLIP_OFF_LADDER_M_S,
+};
+use super::geometry::{Geometry, P, p};
+use crate::scenario::{Scenario, Stance};
+use crate::units::G_M_S2;
+use rapier2d::prelude::*;
+use serde::Serialize;
+
+/// What a body can strike.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Thing {
+    /// The ground.
+    Ground,
+    /// The obstacle below.
+    Obstacle,
+    /// The wall.
+    Wall,
+    /// The roof, its eave or its soffit.
+    Roof,
+    /// The ladder.
+    Ladder,
+}
+
+const THINGS: [Thing; 5] =
+    [Thing::Ground, Thing::Obstacle, Thing::Wall, Thing::Roof, Thing::Ladder];
+const WORKER_GROUP: Group = Group::GROUP_1;
+const ARM_GROUP: Group = Group::GROUP_2;
+const LANDING_GROUP: Group = Group::GROUP_3;
+const HOUSE_GROUP: Group = Group::GROUP_4;
+
+/// A contact that carried an impulse in this step.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Touch {
+    /// What was touched.
+    pub thing: Thing,
+    /// With which part.
+    pub part: usize,
+    /// Approach speed along the normal before the step, m/s.
+    pub speed_m_s: f64,
+}
+
+/// What one step did.
+#[derive(Clone, Debug, Default)]
+pub struct Step {
+    /// Contacts with an impulse.
+    pub touches: Vec<Touch>,
+    /// Work done on the bodies by joints and contacts, J: negative when they dissipate.
+    pub constraint_work_j: f64,
+    /// Kinetic energy half a step before the positions' time, J.
+    pub kinetic_before_j: f64,
+    /// Kinetic energy half a step after it, J.
+    pub kinetic_after_j: f64,
+}
+
+/// Bodies, joints and everything they can strike.
+pub struct World {
+    rapier: PhysicsWorld,
+    parts: Vec<RigidBodyHandle>,
+    things: Vec<(ColliderHandle, Thing)>,
+    dring: Vector,
+    half_length_m: Vec<f64>,
+    radius_m: Vec<f64>,
+    masses_kg: Vec<f64>,
+}
+
+fn v(q: P) -> Vector {
+    Vector::new(q.x as f32, q.y as f32)
+}
+
+fn rot(angle_rad: f64) -> Rotation {
+    Rotation::from_cos_sin_unchecked(libm::cos(angle_rad) as f32, libm::sin(angle_rad) as f32)
+}
+
+fn groups(memberships: Group, filter: Group) -> InteractionGroups {
+    InteractionGroups::new(memberships, filter, InteractionTestMode::And)
+}
+
+fn empty() -> PhysicsWorld {
+    let mut w = PhysicsWorld::new();
+    w.gravity = Vector::new(0.0, -G_M_S2 as f32);
+    let ip = &mut w.integration_parameters;
+    ip.dt = DT_S as f32;
+    ip.num_solver_iterations = SOLVER_ITERATIONS;
+    ip.num_internal_pgs_iterations = PGS_ITERATIONS;
+    ip.num_internal_stabilization_iterations = STABILIZATION_ITERATIONS;
+    ip.warmstart_joints = true;
+    ip.contact_recycling = false;
+    // 12 m/s moves 12 mm a step, less than half of the thinnest body: nothing can tunnel.
+    ip.max_ccd_substeps = 0;
+    w
+}
+
+impl World {
+    /// The worker of `s` in the scene `g`, at the moment of the slip. With `landing` false the
+    /// ground and the obstacle are left out: how far would the fall go if there were room?
+    pub fn worker(s: &Scenario, g: &Geometry, landing: bool) -> World {
+        let mut w = World::with_bodies(s, g);
+        let body = WORKER_GROUP | ARM_GROUP;
+        let mut fix = |thing: Thing, collider: Option<ColliderBuilder>| {
+            let Some(c) = collider else { return };
+            let friction = if thing == Thing::Roof { ROOF_SLIP_FRICTION } else { BODY_FRICTION };
+            let groups = match thing {
+                Thing::Ground | Thing::Obstacle => groups(LANDING_GROUP, body),
+                _ => groups(HOUSE_GROUP, WORKER_GROUP),
+            };
+            let h = w.rapier.insert_collider(
+                c.friction(friction as f32)
+                    .friction_combine_rule(CoefficientCombineRule::Min)
+                    .collision_groups(groups),
+                None,
+            );
+            w.things.push((h, thing));
+        };
+        if landing {
+            fix(
+                Thing::Ground,
+                Some(ColliderBuilder::cuboid(80.0, 1.0).translation(v(p(0.0, -1.0)))),
+            );
+            if let Some((l, r, top)) = g.obstacle {
+                fix(
+                    Thing::Obstacle,
+                    Some(
+                        ColliderBuilder::cuboid(((r - l) / 2.0) as f32, (top / 2.0) as f32)
+                            .translation(v(p((l + r) / 2.0, top / 2.0))),
+                    ),
+                );
+            }
+        }
+        let deep = -2.0 * g.ridge.x.abs();
+        let wall_top = g.fascia.y;
+        // Without landing the wall goes on down, so that the worker can hang against it.
+        let wall_foot = if landing { 0.0 } else { -60.0 };
+        fix(
+            Thing::Wall,
+            Some(
+                ColliderBuilder::cuboid(
+                    (-deep / 2.0) as f32,
+                    ((wall_top - wall_foot) / 2.0) as f32,
+                )
+                .translation(v(p(deep / 2.0, (wall_top + wall_foot) / 2.0))),
+            ),
+        );
+        let far_fascia = p(g.far_eave.x, g.fascia.y);
+        let roof = [g.ridge, g.eave, g.fascia, far_fascia, g.far_eave].map(v);
+        fix(Thing::Roof, ColliderBuilder::convex_hull(&roof));
+        // A worker on the roof has climbed off: the ladder stands aside, out of the fall's plane.
+        let in_plane = matches!(s.stance, Stance::Ladder { .. });
+        fix(
+            Thing::Ladder,
+            in_plane.then(|| {
+                ColliderBuilder::capsule_from_endpoints(v(g.ladder.foot), v(g.ladder.tip), 0.03)
+            }),
+        );
+        w
+    }
+
+    fn with_bodies(s: &Scenario, g: &Geometry) -> World {
+        let mut w = empty();
+        let st = s.worker.stature_m;
+        let caps = capsules(s.worker.mass_kg, st);
+        let pose = standing(g.soles, st, &s.stance);
+        let slip = match s.stance {
+            Stance::Ladder { .. } => p(SLIP_OFF_LADDER_M_S, 0.0),
+            Stance::Roof { .. } => {
+                p(g.down_slope.x * SLIP_DOWN_ROOF_M_S, g.down_slope.y * SLIP_DOWN_ROOF_M_S)
+            }
+        };
+        // Half a step's gravity off: leapfrog.
+        let slip = p(slip.x, slip.y + G_M_S2 * DT_S / 2.0);
+        let mut parts = Vec::with_capacity(PARTS);
+        for (i, part) in Part::ALL.into_iter().enumerate() {
+            let c = &caps[i];
+            let mine = if part.is_arm() {
+                groups(ARM_GROUP, LANDING_GROUP)
+            } else {
+                groups(WORKER_GROUP, LANDING_GROUP | HOUSE_GROUP)
+            };
+            let body = RigidBodyBuilder::dynamic()
+                .pose(rapier2d::math::Pose::from_parts(v(pose[i].at), rot(pose[i].angle_rad)))
+                .linvel(v(slip))
+                .additional_mass_properties(MassProperties::new(
+                    Vector::ZERO,
+                    c.mass_kg as f32,
+                    c.inertia_kg_m2 as f32,
+                ))
+                .can_sleep(false);
+            let collider = ColliderBuilder::capsule_y(c.half_length_m as f32, c.radius_m as f32)
+                .density(0.0)
+                .friction(1.0)
+                .collision_groups(mine);
+            parts.push(w.insert(body, collider).0);
+        }
+        for h in hinges(st) {
+            let joint = RevoluteJointBuilder::new()
+                .local_anchor1(v(h.on_parent))
+                .local_anchor2(v(h.on_child))
+                .limits(h.limits_rad.map(|a| a as f32))
+                .motor_velocity(0.0, h.tone_per_s as f32)
+                .contacts_enabled(false);
+            w.insert_impulse_joint(parts[h.parent as usize], parts[h.child as usize], joint);
+        }
+        World {
+            rapier: w,
+            parts,
+            things: Vec::new(),
+            dring: v(dring_on_torso(st)),
+            half_length_m: caps.iter().map(|c| c.half_length_m).collect(),
+            radius_m: caps.iter().map(|c| c.radius_m).collect(),
+            masses_kg: caps.iter().map(|c| c.mass_kg).collect(),
+        }
+    }
+
+    /// A point mass at rest with nothing to strike: the closed forms' worker.
+    pub fn point_mass(mass_kg: f64, at: P) -> World {
+        let mut w = empty();
+        let body = RigidBodyBuilder::dynamic()
+            .translation(v(at))
+            .linvel(v(p(0.0, G_M_S2 * DT_S / 2.0)))
+            .additional_mass_properties(MassProperties::new(Vector::ZERO, mass_kg as f32, 1.0))
+            .can_sleep(false);
+        let parts = vec![w.insert_body(body)];
+        World {
+            rapier: w,
+            parts,
+            things: Vec::new(),
+            dring: Vector::ZERO,
+            half_length_m: vec![0.0],
+            radius_m: vec![0.0],
+            masses_kg: vec![mass_kg],
+        }
+    }
+
+    /// Throws every body sideways at `x_m_s`, for pendulum checks.
+    pub fn push(&mut self, x_m_s: f64) {
+        for &h in &self.parts {
+            let b = &mut self.rapier.bodies[h];
+            let lv = b.linvel();
+            b.set_linvel(Vector::new(lv.x + x_m_s as f32, lv.y), true);
+        }
+    }
+
+    /// The D-ring, m.
+    pub fn dring(&self) -> P {
+        let q = self.rapier.bodies[self.parts[0]].position().transform_point(self.dring);
+        p(f64::from(q.x), f64::from(q.y))
+    }
+
+    /// Total mass, kg.
+    pub fn mass_kg(&self) -> f64 {
+        self.masses_kg.iter().sum()
+    }
+
+    /// Linear momentum half a step behind the positions, kg m/s.
+    pub fn momentum(&self) -> P {
+        self.parts.iter().zip(&self.masses_kg).fold(p(0.0, 0.0), |a, (&h, m)| {
+            let lv = self.rapier.bodies[h].linvel();
+            p(a.x + m * f64::from(lv.x), a.y + m * f64::from(lv.y))
+        })
+    }
+
+    /// Potential energy against y = 0, J.
+    pub fn potential_j(&self) -> f64 {
+        self.parts
+            .iter()
+            .zip(&self.masses_kg)
+            .map(|(&h, m)| m * G_M_S2 * f64::from(self.rapier.bodies[h].translation().y))
+            .sum()
+    }
+
+    fn kinetic_j(&self) -> f64 {
+        self.parts
+            .iter()
+            .zip(&self.masses_kg)
+            .map(|(&h, m)| {
+                let b = &self.rapier.bodies[h];
+                let (lv, w) = (b.linvel(), f64::from(b.angvel()));
+                let i = f64::from(b.mass_properties().local_mprops.principal_inertia());
+                let (x, y) = (f64::from(lv.x), f64::from(lv.y));
+                0.5 * m * (x * x + y * y) + 0.5 * i * w * w
+            })
+            .sum()
+    }
+
+    /// Poses of all parts.
+    pub fn poses(&self) -> Vec<Pose> {
+        self.parts
+            .iter()
+            .map(|&h| {
+                let b = &self.rapier.bodies[h];
+                let (t, r) = (b.translation(), b.rotation());
+                Pose {
+                    at: p(f64::from(t.x), f64::from(t.y)),
+                    angle_rad: libm::atan2(f64::from(r.sin()), f64::from(r.cos())),
+                }
+            })
+            .collect()
+    }
+
+    /// Each part's lower end: centre x, lowest y and radius, m.
+    pub fn low_points(&self) -> impl Iterator<Item = (P, f64)> + '_ {
+        self.parts.iter().enumerate().map(|(i, &h)| {
+            let b = &self.rapier.bodies[h];
+            let (t, r) = (b.translation(), b.rotation());
+            let l = self.half_length_m[i];
+            let (dx, dy) = (-f64::from(r.sin()) * l, f64::from(r.cos()) * l);
+            let s = if dy > 0.0 { -1.0 } else { 1.0 };
+            let radius = self.radius_m[i];
+            (p(f64::from(t.x) + s * dx, f64::from(t.y) + s * dy - radius), radius)
+        })
+    }
+
+    /// Largest distance between the two sides of any joint, m.
+    pub fn joint_gap_m(&self) -> f64 {
+        self.rapier.impulse_joints().fold(0.0, |gap: f64, (_, j)| {
+            let a = self.rapier.bodies[j.body1()].position().transform_point(j.data.local_anchor1());
+            let b = self.rapier.bodies[j.body2()].position().transform_point(j.data.local_anchor2());
+            gap.max(f64::from((a - b).length()))
+        })
+    }
+
+    /// Near the ground or the obstacle joints and contacts are solved more finely: a landing is a
+    /// blow through the whole chain of bodies.
+    pub fn set_near_landing(&mut self, gap_m: f64) {
+        let ip = &mut self.rapier.integration_parameters;
+        let near = gap_m < LANDING_ZONE_M;
+        ip.num_internal_pgs_iterations = if near { LANDING_ITERATIONS } else { PGS_ITERATIONS };
+        ip.num_internal_stabilization_iterations =
+            if near { LANDING_ITERATIONS } else { STABILIZATION_ITERATIONS };
+    }
+
+    /// Advances by one step with the force `pull_n` (N) at the D-ring.
+    pub fn step(&mut self, pull_n: P) -> Step {
+        let at = self.rapier.bodies[self.parts[0]].position().transform_point(self.dring);
+        let before: Vec<(Vector, f32)> = self
+            .parts
+            .iter()
+            .map(|&h| (self.rapier.bodies[h].linvel(), self.rapier.bodies[h].angvel()))
+            .collect();
+        let kinetic_before_j = self.kinetic_j();
+        let com = self.rapier.bodies[self.parts[0]].translation();
+        let torso = &mut self.rapier.bodies[self.parts[0]];
+        torso.reset_forces(true);
+        torso.reset_torques(true);
+        if pull_n.x != 0.0 || pull_n.y != 0.0 {
+            torso.add_force_at_point(v(pull_n), at, true);
+        }
+        self.rapier.step();
+        let kinetic_after_j = self.kinetic_j();
+
+        // Work of gravity and the line over the step, by mean velocities: exact for impulses.
+        let mut applied_j = 0.0;
+        let mut low_j = |f: P, v0: (f64, f64), v1: (f64, f64)| {
+            applied_j += DT_S * (f.x * (v0.0 + v1.0) + f.y * (v0.1 + v1.1)) / 2.0;
+        };
+        for (i, &h) in self.parts.iter().enumerate() {
+            let (lv0, w0) = before[i];
+            let (lv1, w1) = (self.rapier.bodies[h].linvel(), self.rapier.bodies[h].angvel());
+            let (a, b) = ((f64::from(lv0.x), f64::from(lv0.y)), (f64::from(lv1.x), f64::from(lv1.y)));
+            low_j(p(0.0, -self.masses_kg[i] * G_M_S2), a, b);
+            if i == 0 {
+                let r = (f64::from(at.x - com.x), f64::from(at.y - com.y));
+                let spin = |lv: (f64, f64), w: f32| {
+                    (lv.0 - f64::from(w) * r.1, lv.1 + f64::from(w) * r.0)
+                };
+                low_j(pull_n, spin(a, w0), spin(b, w1));
+            }
+        }
+        Step {
+            touches: self.touches(&before),
+            constraint_work_j: kinetic_after_j - kinetic_before_j - applied_j,
+            kinetic_before_j,
+            kinetic_after_j,
+        }
+    }
+
+    fn touches(&self, before: &[(Vector, f32)]) -> Vec<Touch> {
+        let mut out = Vec::new();
+        if self.things.is_empty() {
+            return out;
+        }
+        for pair in self.rapier.contact_pairs() {
+            if !pair.has_any_active_contact() {
+                continue;
+            }
+            let thing_of = |h| self.things.iter().find(|(c, _)| *c == h).map(|(_, t)| *t);
+            let (thing, first) = match (thing_of(pair.collider1), thing_of(pair.collider2)) {
+                (Some(t), None) => (t, false),
+                (None, Some(t)) => (t, true),
+                _ => continue,
+            };
+            let body_collider = if first { pair.collider1 } else { pair.collider2 };
+            let Some(c) = self.rapier.colliders.get(body_collider) else { continue };
+            let Some(part) = c.parent().and_then(|h| self.parts.iter().position(|q| *q == h)) else {
+                continue;
+            };
+            let mut speed: Option<f64> = None;
+            for m in pair.manifolds() {
+                for contact in &m.points {
+                    if contact.data.impulse <= 0.0 {
+                        continue;
+                    }
+                    let local = if first { contact.local_p1 } else { contact.local_p2 };
+                    let at = c.position().transform_point(local);
+                    let r = at - self.rapier.bodies[self.parts[part]].translation();
+                    let (lv, w) = before[part];
+                    let vel = Vector::new(lv.x - w * r.y, lv.y + w * r.x);
+                    // The normal points from collider 1 to collider 2.
+                    let toward = vel.dot(m.data.normal) * if first { 1.0 } else { -1.0 };
+                    speed = Some(speed.unwrap_or(0.0).max(f64::from(toward)));
+                }
+            }
+            if let Some(speed_m_s) = speed {
+                out.push(Touch { thing, part, speed_m_s });
+            }
+        }
+        // The narrow phase's order is its own; ours is fixed.
+        out.sort_by(|a, b| (a.thing, a.part).cmp(&(b.thing, b.part)));
+        out
+    }
+}
+
+/// Every thing that can be struck, for texts and tests.
+pub const fn all_things() -> [Thing; 5] {
+    THINGS
+}

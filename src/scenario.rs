@@ -1,0 +1,493 @@
+//! Every choice a person can make, in SI, and what is wrong with it.
+//!
+//! A scenario is plain data: it can be saved, linked, compared and replayed. It knows the range of
+//! each number ([`Field`]); it knows no time, no force and no rule. `Scenario::problems`, which
+//! also asks whether the set-up is geometrically possible, stands in `physics::geometry`, because
+//! only there the ladder and the rope have a place.
+
+use serde::{Deserialize, Serialize};
+
+/// The file format's number. Older files keep loading: a missing field takes its default.
+pub const SCHEMA: u32 = 1;
+
+/// A whole set-up.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct Scenario {
+    /// File format number, [`SCHEMA`] or lower.
+    pub schema: u32,
+    /// Identifier of the place whose rules apply, as in `src/rules/places`.
+    pub place: String,
+    /// The house in section.
+    pub house: House,
+    /// The ladder.
+    pub ladder: Ladder,
+    /// Where the worker stands.
+    pub stance: Stance,
+    /// The worker and the harness.
+    pub worker: Worker,
+    /// What the lifeline is tied to.
+    pub anchor: Anchor,
+    /// The rope.
+    pub lifeline: Lifeline,
+    /// The clamp on the rope.
+    pub grab: RopeGrab,
+    /// What joins the grab to the D-ring.
+    pub lanyard: Lanyard,
+}
+
+/// The house in section: the wall face stands at x = 0, the ground at y = 0.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct House {
+    /// Height of the eave's edge above the ground, m.
+    pub eave_height_m: f64,
+    /// Roof slope from the horizontal, rad.
+    pub roof_pitch_rad: f64,
+    /// Horizontal distance from the wall face to the ridge, m.
+    pub half_span_m: f64,
+    /// Horizontal distance from the wall face to the eave's edge, m.
+    pub overhang_m: f64,
+    /// What stands on the ground below.
+    pub below: Below,
+}
+
+/// What the worker would land on.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case", deny_unknown_fields)]
+pub enum Below {
+    /// Nothing but the ground.
+    BareGround,
+    /// A deck, fence or unit beside the wall.
+    Obstacle {
+        /// Height of its top above the ground, m.
+        height_m: f64,
+        /// Distance from the wall face to its near side, m.
+        distance_m: f64,
+        /// Its width away from the wall, m.
+        width_m: f64,
+    },
+}
+
+/// A portable ladder leaning on the eave or, when too short for that, on the wall.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct Ladder {
+    /// Horizontal distance from the foot to the plumb line under the top support, m.
+    pub foot_distance_m: f64,
+    /// Length of the rails, m.
+    pub length_m: f64,
+}
+
+/// Where the worker stands when the slip comes.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case", deny_unknown_fields)]
+pub enum Stance {
+    /// On a rung.
+    Ladder {
+        /// Height of the soles above the ground, m.
+        standing_height_m: f64,
+    },
+    /// On the roof slope.
+    Roof {
+        /// Distance of the soles from the eave's edge, along the slope, m.
+        from_eave_m: f64,
+    },
+}
+
+/// The worker.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct Worker {
+    /// Mass with clothes and tools, kg.
+    pub mass_kg: f64,
+    /// Standing height, m.
+    pub stature_m: f64,
+    /// How the harness was done up.
+    pub harness: HarnessFit,
+}
+
+/// How the harness was done up.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum HarnessFit {
+    /// Straps drawn up.
+    Snug,
+    /// Straps slack: the D-ring rides up before it holds.
+    Loose,
+}
+
+/// The anchor.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct Anchor {
+    /// What the lifeline is made fast to.
+    pub kind: AnchorKind,
+    /// Where it is, m along the slope from the ridge: positive down the worker's slope, negative
+    /// down the far one.
+    pub from_ridge_m: f64,
+}
+
+/// What the lifeline is made fast to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum AnchorKind {
+    /// A ridge plate fastened into the rafters.
+    RidgePlateInFraming,
+    /// A ridge plate fastened into the roof sheathing alone.
+    RidgePlateInSheathing,
+    /// A sling round a brick chimney.
+    ChimneySling,
+    /// A plumbing vent pipe.
+    VentPipe,
+    /// The gutter.
+    Gutter,
+    /// A rated anchor installed to an engineer's drawing.
+    RatedEye,
+}
+
+impl AnchorKind {
+    /// All kinds, in the order a form shows them.
+    pub const ALL: [AnchorKind; 6] = [
+        AnchorKind::RidgePlateInFraming,
+        AnchorKind::RidgePlateInSheathing,
+        AnchorKind::ChimneySling,
+        AnchorKind::VentPipe,
+        AnchorKind::Gutter,
+        AnchorKind::RatedEye,
+    ];
+}
+
+/// The vertical lifeline.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct Lifeline {
+    /// Length from the anchor to the end, m.
+    pub length_m: f64,
+    /// Force per unit strain, N.
+    pub modulus_n: f64,
+    /// Whether the end has a stopper knot.
+    pub end_knot: bool,
+}
+
+/// The rope grab (the clamp).
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct RopeGrab {
+    /// Height above the D-ring, m (on the roof: distance along the rope towards the anchor);
+    /// negative is below.
+    pub above_dring_m: f64,
+    /// Which way its arrow points: up is towards the anchor.
+    pub arrow: Arrow,
+    /// Its bolt.
+    pub bolt: Bolt,
+    /// Its latch.
+    pub latch: Latch,
+}
+
+/// Direction of the rope grab's arrow.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Arrow {
+    /// Towards the anchor: it locks in a fall.
+    Up,
+    /// Away from the anchor: it runs down the rope.
+    Down,
+}
+
+/// State of the rope grab's bolt.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Bolt {
+    /// Done up.
+    Tight,
+    /// Worked loose.
+    Loose,
+}
+
+/// State of the rope grab's latch.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(rename_all = "snake_case")]
+pub enum Latch {
+    /// Shut over the rope.
+    Closed,
+    /// Not shut.
+    Open,
+}
+
+/// The lanyard.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct Lanyard {
+    /// Length with its connectors, absorber packed, m.
+    pub length_m: f64,
+    /// The energy absorber, if there is one.
+    pub absorber: Option<Absorber>,
+}
+
+/// An energy absorber: tears at a steady force until it is spent.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct Absorber {
+    /// Steady deployment force, N.
+    pub deploy_force_n: f64,
+    /// Most it can tear out, m.
+    pub max_extension_m: f64,
+}
+
+impl Default for Scenario {
+    fn default() -> Self {
+        Scenario {
+            schema: SCHEMA,
+            place: "on".to_owned(),
+            house: House::default(),
+            ladder: Ladder::default(),
+            stance: Stance::Ladder { standing_height_m: 3.6 },
+            worker: Worker::default(),
+            anchor: Anchor::default(),
+            lifeline: Lifeline::default(),
+            grab: RopeGrab::default(),
+            lanyard: Lanyard::default(),
+        }
+    }
+}
+
+impl Default for House {
+    fn default() -> Self {
+        House {
+            eave_height_m: 5.6,
+            roof_pitch_rad: 0.463_647_609_000_806_1, // 6 in 12
+            half_span_m: 3.6,
+            overhang_m: 0.4,
+            below: Below::BareGround,
+        }
+    }
+}
+
+impl Default for Ladder {
+    fn default() -> Self {
+        Ladder { foot_distance_m: 1.4, length_m: 6.7 }
+    }
+}
+
+impl Default for Worker {
+    fn default() -> Self {
+        Worker { mass_kg: 85.0, stature_m: 1.75, harness: HarnessFit::Snug }
+    }
+}
+
+impl Default for Anchor {
+    fn default() -> Self {
+        Anchor { kind: AnchorKind::RidgePlateInFraming, from_ridge_m: 0.0 }
+    }
+}
+
+impl Default for Lifeline {
+    fn default() -> Self {
+        // EN 1891 A: 5 % between 50 and 150 kg gives 19.6 kN; the midpoint of 19.6 to 41.2 kN.
+        Lifeline { length_m: 12.0, modulus_n: 30_000.0, end_knot: true }
+    }
+}
+
+impl Default for RopeGrab {
+    fn default() -> Self {
+        RopeGrab { above_dring_m: 0.3, arrow: Arrow::Up, bolt: Bolt::Tight, latch: Latch::Closed }
+    }
+}
+
+impl Default for Lanyard {
+    fn default() -> Self {
+        Lanyard { length_m: 0.9, absorber: Some(Absorber::default()) }
+    }
+}
+
+impl Default for Absorber {
+    fn default() -> Self {
+        // CSA Z259.11-05 class E4: 4 kN; 1.2 m of extension is from memory.
+        Absorber { deploy_force_n: 4_000.0, max_extension_m: 1.2 }
+    }
+}
+
+/// An obstacle of ordinary size, for a form that switches one on.
+pub const ORDINARY_OBSTACLE: Below = Below::Obstacle { height_m: 1.1, distance_m: 0.0, width_m: 1.3 };
+
+/// Smallest and largest value a number may have, and the step of a button.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Range {
+    /// Smallest value, SI.
+    pub min: f64,
+    /// Largest value, SI.
+    pub max: f64,
+    /// One press of a button, SI.
+    pub step: f64,
+}
+
+macro_rules! fields {
+    ($($name:ident, $path:literal, $min:expr, $max:expr, $step:expr, $doc:literal,
+        get $get:expr, set $set:expr;)*) => {
+        /// Each number of a scenario: its name in a file, its range, how to read and write it.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+        pub enum Field { $(#[doc = $doc] $name,)* }
+
+        impl Field {
+            /// Every number, in the order of the system.
+            pub const ALL: &'static [Field] = &[$(Field::$name,)*];
+
+            /// Its dotted name in a scenario file.
+            pub fn path(self) -> &'static str {
+                match self { $(Field::$name => $path,)* }
+            }
+
+            /// Its declared range, SI.
+            pub fn range(self) -> Range {
+                match self { $(Field::$name => Range { min: $min, max: $max, step: $step },)* }
+            }
+
+            /// Its value, or `None` where the set-up has no such number (no absorber, no obstacle).
+            pub fn get(self, s: &Scenario) -> Option<f64> {
+                match self { $(Field::$name => { let f: fn(&Scenario) -> Option<f64> = $get; f(s) },)* }
+            }
+
+            /// Writes `value` (SI) where the set-up has such a number; does nothing elsewhere.
+            pub fn set(self, s: &mut Scenario, value: f64) {
+                match self { $(Field::$name => { let f: fn(&mut Scenario, f64) = $set; f(s, value) },)* }
+            }
+        }
+    };
+}
+
+fields! {
+    AnchorFromRidge, "anchor.from_ridge_m", -8.0, 8.0, 0.1, "Anchor's place along the slope, m.",
+        get |s| Some(s.anchor.from_ridge_m), set |s, v| s.anchor.from_ridge_m = v;
+    LifelineLength, "lifeline.length_m", 1.0, 40.0, 0.5, "Lifeline length, m.",
+        get |s| Some(s.lifeline.length_m), set |s, v| s.lifeline.length_m = v;
+    LifelineModulus, "lifeline.modulus_n", 5_000.0, 200_000.0, 1_000.0, "Lifeline modulus, N.",
+        get |s| Some(s.lifeline.modulus_n), set |s, v| s.lifeline.modulus_n = v;
+    GrabAboveDring, "grab.above_dring_m", -2.0, 2.0, 0.1, "Grab height above the D-ring, m.",
+        get |s| Some(s.grab.above_dring_m), set |s, v| s.grab.above_dring_m = v;
+    LanyardLength, "lanyard.length_m", 0.3, 2.0, 0.1, "Lanyard length, m.",
+        get |s| Some(s.lanyard.length_m), set |s, v| s.lanyard.length_m = v;
+    DeployForce, "lanyard.absorber.deploy_force_n", 1_500.0, 8_000.0, 100.0,
+        "Absorber deployment force, N.",
+        get |s| s.lanyard.absorber.map(|a| a.deploy_force_n),
+        set |s, v| if let Some(a) = &mut s.lanyard.absorber { a.deploy_force_n = v };
+    MaxExtension, "lanyard.absorber.max_extension_m", 0.1, 2.0, 0.05, "Absorber extension, m.",
+        get |s| s.lanyard.absorber.map(|a| a.max_extension_m),
+        set |s, v| if let Some(a) = &mut s.lanyard.absorber { a.max_extension_m = v };
+    Mass, "worker.mass_kg", 40.0, 180.0, 1.0, "Mass with clothes and tools, kg.",
+        get |s| Some(s.worker.mass_kg), set |s, v| s.worker.mass_kg = v;
+    Stature, "worker.stature_m", 1.4, 2.1, 0.01, "Stature, m.",
+        get |s| Some(s.worker.stature_m), set |s, v| s.worker.stature_m = v;
+    StandingHeight, "stance.ladder.standing_height_m", 0.3, 11.0, 0.1, "Height of the soles, m.",
+        get |s| match s.stance { Stance::Ladder { standing_height_m } => Some(standing_height_m), Stance::Roof { .. } => None },
+        set |s, v| if let Stance::Ladder { standing_height_m } = &mut s.stance { *standing_height_m = v };
+    FromEave, "stance.roof.from_eave_m", 0.1, 12.0, 0.1, "Distance from the eave, m.",
+        get |s| match s.stance { Stance::Roof { from_eave_m } => Some(from_eave_m), Stance::Ladder { .. } => None },
+        set |s, v| if let Stance::Roof { from_eave_m } = &mut s.stance { *from_eave_m = v };
+    LadderFoot, "ladder.foot_distance_m", 0.2, 8.0, 0.1, "Ladder foot distance, m.",
+        get |s| Some(s.ladder.foot_distance_m), set |s, v| s.ladder.foot_distance_m = v;
+    LadderLength, "ladder.length_m", 2.0, 14.0, 0.1, "Ladder length, m.",
+        get |s| Some(s.ladder.length_m), set |s, v| s.ladder.length_m = v;
+    EaveHeight, "house.eave_height_m", 2.2, 12.0, 0.1, "Eave height, m.",
+        get |s| Some(s.house.eave_height_m), set |s, v| s.house.eave_height_m = v;
+    RoofPitch, "house.roof_pitch_rad", 0.05, 1.1, 0.017_453_292_519_943_295, "Roof slope, rad.",
+        get |s| Some(s.house.roof_pitch_rad), set |s, v| s.house.roof_pitch_rad = v;
+    HalfSpan, "house.half_span_m", 1.0, 10.0, 0.1, "Wall to ridge, m.",
+        get |s| Some(s.house.half_span_m), set |s, v| s.house.half_span_m = v;
+    Overhang, "house.overhang_m", 0.0, 1.2, 0.05, "Overhang, m.",
+        get |s| Some(s.house.overhang_m), set |s, v| s.house.overhang_m = v;
+    ObstacleHeight, "house.below.obstacle.height_m", 0.1, 4.0, 0.1, "Obstacle height, m.",
+        get |s| obstacle(s).map(|o| o.0),
+        set |s, v| if let Below::Obstacle { height_m, .. } = &mut s.house.below { *height_m = v };
+    ObstacleDistance, "house.below.obstacle.distance_m", 0.0, 6.0, 0.1, "Obstacle distance, m.",
+        get |s| obstacle(s).map(|o| o.1),
+        set |s, v| if let Below::Obstacle { distance_m, .. } = &mut s.house.below { *distance_m = v };
+    ObstacleWidth, "house.below.obstacle.width_m", 0.1, 6.0, 0.1, "Obstacle width, m.",
+        get |s| obstacle(s).map(|o| o.2),
+        set |s, v| if let Below::Obstacle { width_m, .. } = &mut s.house.below { *width_m = v };
+}
+
+fn obstacle(s: &Scenario) -> Option<(f64, f64, f64)> {
+    match s.house.below {
+        Below::BareGround => None,
+        Below::Obstacle { height_m, distance_m, width_m } => Some((height_m, distance_m, width_m)),
+    }
+}
+
+/// What is wrong with a set-up.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum ProblemCode {
+    /// Not a finite number.
+    NotFinite,
+    /// Outside the field's declared range.
+    OutOfRange,
+    /// Written by a newer version.
+    SchemaNewer,
+    /// No rules are held for this place.
+    PlaceUnknown,
+    /// The foot is out by more than the ladder is long.
+    LadderTooShort,
+    /// The soles would be above the ladder's usable part.
+    StandsAboveLadder,
+    /// The ladder would pass through the obstacle.
+    LadderInObstacle,
+    /// The soles would be off the roof slope.
+    StandsOffRoof,
+    /// The anchor would be off the roof.
+    AnchorOffRoof,
+    /// The worker's slope does not fall away from the anchor: the anchor is below the worker.
+    AnchorBelowWorker,
+    /// The lanyard does not reach from the grab to the D-ring.
+    GrabOutOfReach,
+    /// The lifeline ends before the grab.
+    LifelineTooShort,
+    /// The grab would be at or past the anchor.
+    GrabPastAnchor,
+}
+
+/// One thing wrong, and the field it is about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+pub struct Problem {
+    /// What is wrong.
+    pub code: ProblemCode,
+    /// Dotted name of the field.
+    pub field: &'static str,
+}
+
+impl Scenario {
+    /// Every number that is not finite or outside its declared range, and a newer schema.
+    /// `Scenario::problems` adds what is geometrically impossible.
+    pub fn range_problems(&self) -> Vec<Problem> {
+        let mut found = Vec::new();
+        if self.schema > SCHEMA {
+            found.push(Problem { code: ProblemCode::SchemaNewer, field: "schema" });
+        }
+        for &field in Field::ALL {
+            let Some(v) = field.get(self) else { continue };
+            let r = field.range();
+            if !v.is_finite() {
+                found.push(Problem { code: ProblemCode::NotFinite, field: field.path() });
+            } else if v < r.min - 1e-9 || v > r.max + 1e-9 {
+                found.push(Problem { code: ProblemCode::OutOfRange, field: field.path() });
+            }
+        }
+        found
+    }
+}

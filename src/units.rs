@@ -1,0 +1,148 @@
+//! SI constants and conversions.
+//!
+//! The core computes in SI `f64`; every name ends in its unit. Feet, pounds and kilonewtons exist
+//! here and where a number is shown, nowhere else. Left out: temperature, pressure, anything the
+//! fall does not need.
+
+/// Standard acceleration of gravity, m/s² (CGPM 1901; ISO 80000-3).
+pub const G_M_S2: f64 = 9.806_65;
+/// One international foot, m (exact by definition, 1959).
+pub const FT_M: f64 = 0.3048;
+/// One inch, m (exact).
+pub const IN_M: f64 = 0.0254;
+/// One avoirdupois pound, kg (exact).
+pub const LB_KG: f64 = 0.453_592_37;
+/// One pound-force, N (exact: `LB_KG * G_M_S2`).
+pub const LBF_N: f64 = LB_KG * G_M_S2;
+/// One kilonewton, N.
+pub const KN_N: f64 = 1_000.0;
+
+/// Which unit system a number is shown in. The core never sees it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum Units {
+    /// Metres, kilograms, kilonewtons.
+    #[default]
+    Metric,
+    /// Feet, pounds, pounds-force.
+    FeetPounds,
+}
+
+/// What a number measures, so that it can be shown in either unit system.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Quantity {
+    /// Metres; shown as m or ft.
+    Length,
+    /// Newtons; shown as kN or lbf.
+    Force,
+    /// Kilograms; shown as kg or lb.
+    Mass,
+    /// Radians; shown as degrees.
+    Angle,
+    /// Metres per second; shown as m/s or ft/s.
+    Speed,
+    /// Seconds.
+    Time,
+    /// Newtons per unit strain (a rope's modulus); shown as kN or lbf.
+    Modulus,
+    /// A plain number without a unit.
+    Ratio,
+}
+
+/// Which way a shown number is rounded. Rounding goes against the worker: forces and falls up,
+/// clearances and capacities down.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Rounding {
+    /// Towards the larger value.
+    Up,
+    /// Towards the smaller value.
+    Down,
+    /// To the nearest: for inputs that the person chose, which nothing is judged by.
+    Nearest,
+}
+
+impl Quantity {
+    /// Factor from SI to the shown unit: `shown = si * factor`.
+    pub fn shown_per_si(self, units: Units) -> f64 {
+        match (self, units) {
+            (Quantity::Length | Quantity::Speed, Units::FeetPounds) => 1.0 / FT_M,
+            (Quantity::Force | Quantity::Modulus, Units::Metric) => 1.0 / KN_N,
+            (Quantity::Force | Quantity::Modulus, Units::FeetPounds) => 1.0 / LBF_N,
+            (Quantity::Mass, Units::FeetPounds) => 1.0 / LB_KG,
+            (Quantity::Angle, _) => 180.0 / core::f64::consts::PI,
+            _ => 1.0,
+        }
+    }
+
+    /// Decimals a person is shown.
+    pub fn decimals(self, units: Units) -> usize {
+        match (self, units) {
+            (Quantity::Length, Units::Metric) => 2,
+            (Quantity::Length, Units::FeetPounds) => 1,
+            (Quantity::Force | Quantity::Modulus, Units::Metric) => 1,
+            (Quantity::Force | Quantity::Modulus | Quantity::Mass, Units::FeetPounds) => 0,
+            (Quantity::Mass, Units::Metric) | (Quantity::Angle, _) => 0,
+            (Quantity::Speed, _) => 1,
+            (Quantity::Time, _) => 2,
+            (Quantity::Ratio, _) => 2,
+        }
+    }
+
+    /// The unit's symbol, the same in both languages (SI brochure; ASTM SI 10).
+    pub fn symbol(self, units: Units) -> &'static str {
+        match (self, units) {
+            (Quantity::Length, Units::Metric) => "m",
+            (Quantity::Length, Units::FeetPounds) => "ft",
+            (Quantity::Force | Quantity::Modulus, Units::Metric) => "kN",
+            (Quantity::Force | Quantity::Modulus, Units::FeetPounds) => "lbf",
+            (Quantity::Mass, Units::Metric) => "kg",
+            (Quantity::Mass, Units::FeetPounds) => "lb",
+            (Quantity::Angle, _) => "°",
+            (Quantity::Speed, Units::Metric) => "m/s",
+            (Quantity::Speed, Units::FeetPounds) => "ft/s",
+            (Quantity::Time, _) => "s",
+            (Quantity::Ratio, _) => "",
+        }
+    }
+}
+
+/// Rounds `value` to `decimals` places in the direction asked for.
+///
+/// A value within 1e-9 of a representable one counts as that one, so that 6.0 computed as
+/// 6.000000000001 is not shown as 6.1.
+pub fn round_to(value: f64, decimals: usize, rounding: Rounding) -> f64 {
+    let scale = 10f64.powi(decimals as i32);
+    let x = value * scale;
+    let nearest = x.round();
+    let r = if (x - nearest).abs() < 1e-7 {
+        nearest
+    } else {
+        match rounding {
+            Rounding::Up => x.ceil(),
+            Rounding::Down => x.floor(),
+            Rounding::Nearest => nearest,
+        }
+    };
+    // Adding zero turns -0.0 into 0.0.
+    r / scale + 0.0
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn pound_force_matches_nist() {
+        // NIST SP 811, appendix B.8: 1 lbf = 4.448222 N.
+        assert!((LBF_N - 4.448_222).abs() < 1e-6);
+    }
+
+    #[test]
+    fn rounding_goes_the_way_asked() {
+        assert_eq!(round_to(4.01, 1, Rounding::Up), 4.1);
+        assert_eq!(round_to(4.09, 1, Rounding::Down), 4.0);
+        assert_eq!(round_to(4.05, 1, Rounding::Nearest), 4.1);
+        assert_eq!(round_to(6.0 + 1e-12, 1, Rounding::Up), 6.0);
+        assert_eq!(round_to(-0.001, 2, Rounding::Up), 0.0);
+        assert_eq!(round_to(-0.001, 2, Rounding::Down), -0.01);
+    }
+}

@@ -3,7 +3,7 @@ fn show(name: &str, s: &Scenario) {
     let t0 = std::time::Instant::now();
     let Some(t) = simulate(s) else { println!("{name}: {:?}", s.problems()); return };
     let dt = t0.elapsed();
-    println!("== {name} {:?} peak {:.0} anchor {:.0} ff {:.3} total {:.3} abs {:.3} stretch {:.3} slip {:.3} low {:.2} margin {:?} resid {:.5} {:.4?} gap {:.5} dur {:.2} in {:?}", t.outcome, t.peak_force_n, t.anchor_peak_n, t.free_fall_m, t.total_fall_m, t.absorber_extension_m, t.rope_stretch_m, t.grab_slip_m, t.lowest_point_m, t.clearance_margin_m, t.energy_residual, t.dbg, t.joint_gap_m, t.duration_s(), dt);
+    println!("== {name} {:?} peak {:.0} anchor {:.0} ff {:.3} total {:.3} abs {:.3} stretch {:.3} slip {:.3} low {:.2} margin {:?} resid {:.5} gap {:.5} dur {:.2} in {:?}", t.outcome, t.peak_force_n, t.anchor_peak_n, t.free_fall_m, t.total_fall_m, t.absorber_extension_m, t.rope_stretch_m, t.grab_slip_m, t.lowest_point_m, t.clearance_margin_m, t.energy_residual, t.joint_gap_m, t.duration_s(), dt);
     println!("   {:?}", t.events.iter().map(|e| format!("{:?}@{:.2}", e.kind, e.time_s)).collect::<Vec<_>>().join(" "));
     println!("   {:?} ledger {:?}", t.impacts.iter().map(|i| format!("{:?} {:.2} m/s @{:.2}", i.what, i.speed_m_s, i.time_s)).collect::<Vec<_>>(), t.ledger);
 }

@@ -448,6 +448,8 @@ pub enum ProblemCode {
     StandsAboveLadder,
     /// The ladder would pass through the obstacle.
     LadderInObstacle,
+    /// Part of the worker would be inside the wall or the roof.
+    WorkerInHouse,
     /// The soles would be off the roof slope.
     StandsOffRoof,
     /// The anchor would be off the roof.

@@ -15,12 +15,13 @@ pub const SOLVER_ITERATIONS: usize = 1;
 /// Gauss-Seidel sweeps inside an iteration: 4 keep the joint gaps of a nine-body worker under
 /// 0.1 mm.
 pub const PGS_ITERATIONS: usize = 4;
-/// Sweeps of the velocity pass that follows: 4 keep the energy that an impact takes from the chain
-/// of bodies from coming back a step later.
-pub const STABILIZATION_ITERATIONS: usize = 4;
-/// Sweeps of both while the body is within [`LANDING_ZONE_M`] of the ground or the obstacle.
+/// Sweeps of the velocity pass that follows, near a contact: 4 keep the energy that a blow takes
+/// from the chain of bodies from coming back a step later. Away from contacts 1 is enough.
+pub const CONTACT_STABILIZATION: usize = 4;
+/// Sweeps of both passes when about to land.
 pub const LANDING_ITERATIONS: usize = 16;
-/// See [`LANDING_ITERATIONS`]: more than any body part moves in a step.
+/// Distance from the ground or the obstacle that counts as about to land, m: more than any body
+/// part moves in a step.
 pub const LANDING_ZONE_M: f64 = 0.05;
 /// A run whose energy balance is off by more than this share is not graded.
 pub const RESIDUAL_LIMIT: f64 = 0.01;

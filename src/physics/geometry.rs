@@ -5,18 +5,18 @@
 //! ridge, eave edge and the lower edge of the fascia. Left out: the gutter's shape, rope thickness,
 //! anything across the section (sideways falls).
 
+use super::body::{Part, capsules, standing};
 use crate::scenario::{Below, Problem, ProblemCode, Scenario, Stance};
 
 /// Depth of the fascia board below the eave's edge, m (common practice: a 2x8 board, 0.184 m).
 pub const FASCIA_DEPTH_M: f64 = 0.184;
-/// Height of the anchor's ring above the roof surface, m (common practice).
-pub const ANCHOR_STANDOFF_M: f64 = 0.05;
 /// Height of the dorsal D-ring over the soles as a share of stature. A 1.83 m worker's is commonly
 /// taken as 1.5 m (5 ft of 6 ft; OSHA Technical Manual V-4, from memory), 0.82; a little lower
 /// here, between the shoulder blades.
 pub const DRING_SHARE: f64 = 0.80;
-/// Distance of the dorsal D-ring behind the body's mid-line as a share of stature.
-pub const DRING_BACK_SHARE: f64 = 0.075;
+/// Distance of the dorsal D-ring behind the body's mid-line as a share of stature: on the torso's
+/// surface, so that a worker lying on the back does not push the ring into the roof.
+pub const DRING_BACK_SHARE: f64 = 0.066;
 /// Distance of the body's mid-line in front of the rails at the soles, m.
 pub const BODY_OFF_LADDER_M: f64 = 0.22;
 /// Rungs that must stay below the ladder's top for a stance to be possible, as length, m.
@@ -147,11 +147,8 @@ impl Geometry {
         let down_slope = p(cos, -sin);
 
         let a = s.anchor.from_ridge_m;
-        let side = if a >= 0.0 { 1.0 } else { -1.0 };
-        let anchor = p(
-            ridge.x + a * cos + side * ANCHOR_STANDOFF_M * sin * f64::from(a != 0.0),
-            ridge.y - a.abs() * sin + ANCHOR_STANDOFF_M * if a == 0.0 { 1.0 } else { cos },
-        );
+        // On the surface: a rope from it lies on the roof.
+        let anchor = p(ridge.x + a * cos, ridge.y - a.abs() * sin);
         let corners =
             if a < 0.0 { vec![ridge, eave, fascia] } else { vec![eave, fascia] };
 
@@ -160,8 +157,10 @@ impl Geometry {
         let soles = match s.stance {
             Stance::Ladder { standing_height_m: y } => p(ladder.x_at(y) + BODY_OFF_LADDER_M, y),
             Stance::Roof { from_eave_m: d } => {
-                // One centimetre clear of the surface, along its normal.
-                p(eave.x - d * cos + 0.01 * sin, eave.y + d * sin + 0.01 * cos)
+                // Lifted so that the round end of the shin just touches the slope.
+                let shin_radius_m = 0.029 * st;
+                let lift = shin_radius_m * (1.0 / cos - 1.0) + 0.003;
+                p(eave.x - d * cos, eave.y + d * sin + lift)
             }
         };
         let dring = p(soles.x + DRING_BACK_SHARE * st, soles.y + DRING_SHARE * st);
@@ -214,6 +213,17 @@ impl Geometry {
         })
     }
 
+    /// How deep a point is inside wall or roof, m; negative is its distance outside, measured to
+    /// the nearest face's plane on the worker's side.
+    pub fn depth_in_house_m(&self, q: P) -> f64 {
+        let wall = (-q.x).min(self.fascia.y - q.y);
+        // Roof: below the slope's plane, inside the fascia, above the soffit.
+        let (dx, dy) = (q.x - self.eave.x, q.y - self.eave.y);
+        let below_slope = -(dx * -self.down_slope.y + dy * self.down_slope.x);
+        let roof = below_slope.min(-dx).min(q.y - self.fascia.y);
+        wall.max(roof)
+    }
+
     /// Height of what lies under `x_m`, m: the ground or the obstacle's top.
     pub fn surface_below_m(&self, x_m: f64, half_width_m: f64) -> f64 {
         match self.obstacle {
@@ -249,13 +259,15 @@ fn turn(a: P, b: P, c: P) -> f64 {
 
 /// The taut rope from `anchor` to `end` round the solid whose corners, clockwise, are `corners`:
 /// the points it passes, both ends included. A corner is bent over while `end` lies below the
-/// straight line past it; the first corner that is clear ends the walk.
+/// straight line past it; the first corner that is clear ends the walk. An `end` that lies on the
+/// roof, or a little in it (a D-ring under a worker's back), is not past the eave.
 pub fn taut_path(anchor: P, corners: &[P], end: P) -> Vec<P> {
     let mut out: Vec<P> = Vec::with_capacity(corners.len() + 2);
     let mut last = anchor;
     out.push(anchor);
     for &c in corners {
-        if turn(last, c, end) >= 0.0 {
+        let past = end.x > c.x || corners.last().is_some_and(|lowest| end.y < lowest.y);
+        if !past || turn(last, c, end) >= 0.0 {
             break;
         }
         out.push(c);
@@ -318,6 +330,18 @@ fn geometric_problems(s: &Scenario, found: &mut Vec<Problem>) {
                 return;
             }
         }
+    }
+    let pose = standing(g.soles, s.worker.stature_m, &s.stance);
+    let caps = capsules(s.worker.mass_kg, s.worker.stature_m);
+    let in_house = Part::ALL.iter().filter(|q| !q.is_arm()).any(|&part| {
+        let (c, q) = (&caps[part as usize], &pose[part as usize]);
+        [1.0, 0.0, -1.0].iter().any(|k| {
+            let at = q.place(p(0.0, k * c.half_length_m));
+            g.depth_in_house_m(at) > -c.radius_m
+        })
+    });
+    if in_house && matches!(s.stance, Stance::Ladder { .. }) {
+        add(ProblemCode::WorkerInHouse, "stance.ladder.standing_height_m");
     }
     if g.grab.dist(g.dring) > s.lanyard.length_m + 1e-6 {
         add(ProblemCode::GrabOutOfReach, "grab.above_dring_m");

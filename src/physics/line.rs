@@ -213,7 +213,7 @@ impl Line {
     }
 
     /// Hands material over when the set of corners changes. A corner is met or left at a bend of
-    /// zero, where tensions on both sides agree, so material is shared by length.
+    /// zero, where tensions on both sides agree.
     fn recut(&mut self, now: [bool; MAX_CORNERS], path: &[P]) {
         let mut from_m = 0.0;
         let mut k = 0;
@@ -232,14 +232,13 @@ impl Line {
                 _ => self.total_m(),
             };
             let run: f64 = (k..j).map(|q| path[q].dist(path[q + 1])).sum();
-            // Slack stays in the last piece: earlier pieces are laid without tension.
-            let scale = if run > 0.0 { ((end_m - from_m) / run).min(1.0) } else { 1.0 };
+            // Equal tension in all pieces; slack stays in the last one.
+            let c = self.compliance(from_m, end_m, j + 1 == path.len());
+            let tension_n = ((run - (end_m - from_m)) / c).max(0.0);
             let mut m = from_m;
-            for q in k..j {
-                m += path[q].dist(path[q + 1]) * scale;
-                if q + 1 < j
-                    && let Some(i) = self.corners.iter().position(|c| *c == path[q + 1])
-                {
+            for q in k..j.saturating_sub(1) {
+                m = self.lay(m, path[q].dist(path[q + 1]), tension_n).min(end_m);
+                if let Some(i) = self.corners.iter().position(|c| *c == path[q + 1]) {
                     self.at_corner_m[i] = m;
                 }
             }
@@ -254,6 +253,18 @@ impl Line {
             let to = bounds.get(s).copied().unwrap_or_else(|| self.total_m());
             self.last_elongation_m[s] = (path[s].dist(path[s + 1]) - (to - prev)).max(0.0);
             prev = to;
+        }
+    }
+
+    /// Material coordinate reached when `length_m` is laid out from `from_m` at a tension.
+    fn lay(&self, from_m: f64, length_m: f64, tension_n: f64) -> f64 {
+        let rope = 1.0 + tension_n / self.params.rope_modulus_n;
+        let lanyard = 1.0 + tension_n / self.params.lanyard_modulus_n;
+        let rope_left = (self.grab_rope_m - from_m).max(0.0) * rope;
+        if length_m <= rope_left {
+            from_m + length_m / rope
+        } else {
+            from_m.max(self.grab_rope_m) + (length_m - rope_left) / lanyard
         }
     }
 
@@ -325,6 +336,8 @@ impl Line {
             0.0
         };
         let l = n - 1;
+        // The grab acts in the segment it is in; past a corner, that is not the last one.
+        let kg = (0..l).find(|&k| to[k] >= self.grab_rope_m).unwrap_or(l);
         for _ in 0..SLIP_SWEEPS {
             let mut moved = 0.0f64;
             for k in 0..l {
@@ -349,26 +362,25 @@ impl Line {
                     moved = moved.max((step * k_gap).abs());
                 }
             }
-            let kl = stiff(l);
-            let mut slider = |total: &mut f64, left: f64, limit: f64, hard: f64, x: &mut f64| {
-                let next = (*total + (force(l, *x) - limit) / (kl + hard)).clamp(0.0, left);
+            let mut slider = |k: usize, total: &mut f64, left: f64, limit: f64, hard: f64| {
+                let next = (*total + (force(k, x[k]) - limit) / (stiff(k) + hard)).clamp(0.0, left);
                 let step = next - *total;
                 *total = next;
-                *x -= step;
-                moved = moved.max((step * kl).abs());
+                x[k] -= step;
+                moved = moved.max((step * stiff(k)).abs());
             };
             if slide_left > 0.0 {
-                slider(&mut d_slide, slide_left, prm.harness_slide_force_n, 0.0, &mut x[l]);
+                slider(l, &mut d_slide, slide_left, prm.harness_slide_force_n, 0.0);
             }
             if let Some(a) = prm.absorber
                 && abs_left > 0.0
             {
-                slider(&mut d_abs, abs_left, a.force_n, 0.0, &mut x[l]);
+                slider(l, &mut d_abs, abs_left, a.force_n, 0.0);
             }
             if grab_left > 0.0 {
                 let slip = slip0 + d_grab;
                 let h = if slip < prm.grab.locking_travel_m { harden } else { 0.0 };
-                slider(&mut d_grab, grab_left, grip(slip), h, &mut x[l]);
+                slider(kg, &mut d_grab, grab_left, grip(slip), h);
             }
             if moved < SLIP_TOLERANCE_N {
                 break;
@@ -389,12 +401,14 @@ impl Line {
         // Rope that moves from tension a to tension b takes its stretch along: per metre of
         // material, T + T^2 / 2M is freed on one side and taken up on the other.
         let freed = |t: f64| t + 0.5 * t * t / prm.rope_modulus_n;
-        let g0 = grip(slip0).min(f[l].max(grip(slip0 + d_grab)));
+        let g0 = grip(slip0).min(f[kg].max(grip(slip0 + d_grab)));
         e.grab_j += freed(0.5 * (g0 + grip(slip0 + d_grab))) * d_grab;
         for k in 0..l {
             let u = fwd[k] - back[k];
             e.edge_j += ((freed(mean(k + 1)) - freed(mean(k))) * u).max(0.0);
-            self.at_corner_m[segs.corner_of[k]] -= u;
+            // Slip puts rope in before the grab; what lies past it moves on.
+            let shift = if k >= kg { d_grab } else { 0.0 };
+            self.at_corner_m[segs.corner_of[k]] += shift - u;
         }
         e.elastic_j = 0.0;
         for k in 0..n {

@@ -260,13 +260,17 @@ impl Run {
             + self.body_j
             - 0.5 * step.constraint_work_j;
         let had = self.start_kinetic_j + self.start_potential_j;
-        if std::env::var("DBG").is_ok() && ((have-had).abs() > self.balance_j + 3.0) { eprintln!("t {t:.3} off {:.2} ke {kinetic_j:.1} pe {potential_j:.1} wc {:.2}", have-had, step.constraint_work_j); }
-        self.balance_j = self.balance_j.max((have - had).abs());
+        // What follows a strike on the ground is shown, but enters no grade.
+        let counts = !self.struck_below();
+        if counts {
+            self.balance_j = self.balance_j.max((have - had).abs());
+        }
         // Joints and contacts may only take energy.
         self.body_j -= step.constraint_work_j;
         self.body_low_j = self.body_low_j.max(self.body_j);
-        if std::env::var("DBG").is_ok() && self.body_low_j - self.body_j > self.injected_j + 1.0 { eprintln!("inj t {t:.3} {:.2} ke {kinetic_j:.1} wc {:.2}", self.body_low_j - self.body_j, step.constraint_work_j); }
-        self.injected_j = self.injected_j.max(self.body_low_j - self.body_j);
+        if counts {
+            self.injected_j = self.injected_j.max(self.body_low_j - self.body_j);
+        }
         self.step_no += 1;
 
         // At rest, out of time, or (with no ground) past the lowest point.
@@ -352,9 +356,7 @@ impl Run {
                 self.last_lower_s = t;
             }
         }
-        if self.landing {
-            self.world.set_near_landing(gap_now_m);
-        }
+        self.world.set_care(self.landing && gap_now_m < LANDING_ZONE_M);
         if self.step_no.is_multiple_of(16) {
             self.joint_gap_m = self.joint_gap_m.max(self.world.joint_gap_m());
         }
@@ -507,7 +509,6 @@ impl Run {
                 line: self.line.energy,
                 body_j: self.body_j,
             },
-            dbg: (self.balance_j/scale, self.injected_j/scale),
             energy_residual: self.balance_j.max(self.injected_j) / scale,
             joint_gap_m: self.joint_gap_m,
             weight_n: self.weight_n,

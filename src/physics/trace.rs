@@ -126,7 +126,6 @@ pub struct Ledger {
 /// A finished fall.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Trace {
-    pub dbg: (f64, f64),
     /// 240 samples a second, from the slip to the end.
     pub samples: Vec<Sample>,
     /// In order of time.

@@ -10,8 +10,7 @@
 
 use super::body::{PARTS, Part, Pose, capsules, dring_on_torso, hinges, standing};
 use super::constants::{
-    DT_S, LANDING_ITERATIONS, LANDING_ZONE_M, PGS_ITERATIONS, SOLVER_ITERATIONS,
-    STABILIZATION_ITERATIONS,
+    CONTACT_STABILIZATION, DT_S, LANDING_ITERATIONS, PGS_ITERATIONS, SOLVER_ITERATIONS,
 };
 use super::equipment::{
     BODY_FRICTION, ROOF_SLIP_FRICTION, SLIP_DOWN_ROOF_M_S, SLIP_OFF_LADDER_M_S,
@@ -78,6 +77,7 @@ pub struct World {
     half_length_m: Vec<f64>,
     radius_m: Vec<f64>,
     masses_kg: Vec<f64>,
+    near_contact: bool,
 }
 
 fn v(q: P) -> Vector {
@@ -99,7 +99,6 @@ fn empty() -> PhysicsWorld {
     ip.dt = DT_S as f32;
     ip.num_solver_iterations = SOLVER_ITERATIONS;
     ip.num_internal_pgs_iterations = PGS_ITERATIONS;
-    ip.num_internal_stabilization_iterations = STABILIZATION_ITERATIONS;
     ip.warmstart_joints = true;
     ip.contact_recycling = false;
     // 12 m/s moves 12 mm a step, less than half of the thinnest body: nothing can tunnel.
@@ -224,6 +223,7 @@ impl World {
             half_length_m: caps.iter().map(|c| c.half_length_m).collect(),
             radius_m: caps.iter().map(|c| c.radius_m).collect(),
             masses_kg: caps.iter().map(|c| c.mass_kg).collect(),
+            near_contact: true,
         }
     }
 
@@ -244,6 +244,7 @@ impl World {
             half_length_m: vec![0.0],
             radius_m: vec![0.0],
             masses_kg: vec![mass_kg],
+            near_contact: false,
         }
     }
 
@@ -335,14 +336,18 @@ impl World {
         })
     }
 
-    /// Near the ground or the obstacle joints and contacts are solved more finely: a landing is a
-    /// blow through the whole chain of bodies.
-    pub fn set_near_landing(&mut self, gap_m: f64) {
+    /// How finely joints and contacts are solved in the next step: coarsely in free flight, more
+    /// finely near a contact, and finest when about to land, where a blow goes through the whole
+    /// chain of bodies.
+    pub fn set_care(&mut self, landing: bool) {
+        let (pgs, stabilization) = match (landing, self.near_contact) {
+            (true, _) => (LANDING_ITERATIONS, LANDING_ITERATIONS),
+            (false, true) => (PGS_ITERATIONS, CONTACT_STABILIZATION),
+            (false, false) => (PGS_ITERATIONS, 1),
+        };
         let ip = &mut self.rapier.integration_parameters;
-        let near = gap_m < LANDING_ZONE_M;
-        ip.num_internal_pgs_iterations = if near { LANDING_ITERATIONS } else { PGS_ITERATIONS };
-        ip.num_internal_stabilization_iterations =
-            if near { LANDING_ITERATIONS } else { STABILIZATION_ITERATIONS };
+        ip.num_internal_pgs_iterations = pgs;
+        ip.num_internal_stabilization_iterations = stabilization;
     }
 
     /// Advances by one step with the force `pull_n` (N) at the D-ring.
@@ -382,8 +387,10 @@ impl World {
                 low_j(pull_n, spin(a, w0), spin(b, w1));
             }
         }
+        self.near_contact =
+            self.rapier.contact_pairs().any(ContactPair::has_any_active_contact);
         Step {
-            touches: self.touches(&before),
+            touches: if self.near_contact { self.touches(&before) } else { Vec::new() },
             constraint_work_j: kinetic_after_j - kinetic_before_j - applied_j,
             kinetic_before_j,
             kinetic_after_j,

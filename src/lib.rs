@@ -1,4 +1,14 @@
 //! Shortfall: a fall-arrest training simulator. The map of the crate.
-pub mod physics;
-pub mod scenario;
+//!
+//! Arrows go one way: each module may use those before it, never those after.
+//! `units <- scenario <- physics <- rules <- scoring <- report`, with `scene`, `link` beside them;
+//! `texts` sees only codes and numbers; `ui` sees all, nothing sees `ui`. `tests/tidy.rs` checks it.
+
+#![warn(missing_docs)]
+
 pub mod units;
+pub mod scenario;
+pub mod physics;
+pub mod rules;
+pub mod scoring;
+pub mod report;

@@ -498,6 +498,7 @@ impl Run {
             absorber_extension_m: self.line.absorber_m(),
             rope_stretch_m: self.rope_stretch_m,
             grab_slip_m: self.line.grab_slip_m(),
+            harness_slide_m: self.line.slide_m(),
             lowest_point_m: self.lowest_point_m,
             clearance_margin_m: (outcome == Outcome::Stopped).then_some(self.lowest_gap_m),
             outcome,

@@ -146,6 +146,8 @@ pub struct Trace {
     pub rope_stretch_m: f64,
     /// Slip of the grab along the rope, m.
     pub grab_slip_m: f64,
+    /// Slide of the D-ring on the harness, m.
+    pub harness_slide_m: f64,
     /// Lowest point any part of the body reached, m above the ground.
     pub lowest_point_m: f64,
     /// Room left between the body and what lies below, m; negative is how much was missing.

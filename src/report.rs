@@ -1,0 +1,139 @@
+//! One fall, whole: scenario text in, one JSON object out. The headless program and the browser
+//! both end here, so they cannot disagree.
+
+use crate::physics::trace::{EventKind, Impact, Trace};
+use crate::physics::{PHYSICS_VERSION, simulate};
+use crate::rules::{Finding, RULES_VERSION, judge, place};
+use crate::scenario::{Problem, ProblemCode, SCHEMA, Scenario};
+use crate::scoring::{Grade, grade};
+use serde::Serialize;
+use serde_json::{Value, json};
+
+/// Version of the app.
+pub const APP_VERSION: &str = env!("CARGO_PKG_VERSION");
+
+/// Largest scenario file read, bytes.
+pub const LARGEST_FILE_BYTES: usize = 1_000_000;
+
+/// A finished, judged and graded fall.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Report {
+    /// The set-up.
+    pub scenario: Scenario,
+    /// What happened.
+    pub trace: Trace,
+    /// What it means under the place's limits.
+    pub findings: Vec<Finding>,
+    /// The grade.
+    pub grade: Grade,
+}
+
+/// Everything wrong with a set-up, its place included.
+pub fn problems(s: &Scenario) -> Vec<Problem> {
+    let mut found = s.problems();
+    if place(&s.place).is_none() {
+        found.push(Problem { code: ProblemCode::PlaceUnknown, field: "place" });
+    }
+    found
+}
+
+impl Report {
+    /// Judges and grades a finished trace.
+    pub fn of(scenario: Scenario, trace: Trace) -> Option<Report> {
+        let findings = judge(&scenario, &trace, place(&scenario.place)?);
+        let grade = grade(&trace, &findings);
+        Some(Report { scenario, trace, findings, grade })
+    }
+
+    /// Simulates, judges and grades.
+    ///
+    /// # Errors
+    /// What is wrong with the set-up.
+    pub fn run(s: &Scenario) -> Result<Report, Vec<Problem>> {
+        let found = problems(s);
+        if !found.is_empty() {
+            return Err(found);
+        }
+        simulate(s).and_then(|t| Report::of(s.clone(), t)).ok_or(found)
+    }
+}
+
+/// Reads a scenario.
+///
+/// # Errors
+/// One line that names the field.
+pub fn read_scenario(text: &str) -> Result<Scenario, String> {
+    if text.len() > LARGEST_FILE_BYTES {
+        return Err(format!("the file is larger than {LARGEST_FILE_BYTES} bytes"));
+    }
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    let mut d = serde_json::Deserializer::from_str(text);
+    let s: Scenario = serde_path_to_error::deserialize(&mut d).map_err(|e| {
+        let path = e.path().to_string();
+        format!("{}: {}", if path == "." { "scenario" } else { &path }, e.inner())
+    })?;
+    d.end().map_err(|e| format!("scenario: {e}"))?;
+    Ok(s)
+}
+
+fn versions() -> Value {
+    json!({ "app": APP_VERSION, "physics": PHYSICS_VERSION, "rules": RULES_VERSION, "schema": SCHEMA })
+}
+
+/// The outcome of a scenario as one JSON object: `problems`, or the whole fall.
+pub fn outcome_json(s: &Scenario) -> Value {
+    #[derive(Serialize)]
+    struct EventOut {
+        kind: EventKind,
+        time_s: f64,
+    }
+    match Report::run(s) {
+        Err(problems) => json!({ "versions": versions(), "problems": problems }),
+        Ok(r) => {
+            let t = &r.trace;
+            let events: Vec<EventOut> =
+                t.events.iter().map(|e| EventOut { kind: e.kind, time_s: e.time_s }).collect();
+            let impacts: &[Impact] = &t.impacts;
+            json!({
+                "versions": versions(),
+                "problems": [],
+                "outcome": t.outcome,
+                "peak_force_n": t.peak_force_n,
+                "anchor_peak_n": t.anchor_peak_n,
+                "free_fall_m": t.free_fall_m,
+                "total_fall_m": t.total_fall_m,
+                "absorber_extension_m": t.absorber_extension_m,
+                "rope_stretch_m": t.rope_stretch_m,
+                "grab_slip_m": t.grab_slip_m,
+                "harness_slide_m": t.harness_slide_m,
+                "lowest_point_m": t.lowest_point_m,
+                "clearance_margin_m": t.clearance_margin_m,
+                "impacts": impacts,
+                "events": events,
+                "energy_residual": t.energy_residual,
+                "trace_hash": format!("{:016x}", t.hash()),
+                "findings": r.findings.iter().map(finding_json).collect::<Vec<_>>(),
+                "grade": r.grade,
+            })
+        }
+    }
+}
+
+fn finding_json(f: &Finding) -> Value {
+    json!({
+        "code": f.code,
+        "severity": f.severity,
+        "met": f.met,
+        "value_si": f.value.map(|v| v.si),
+        "assumed": f.assumed,
+        "limit": f.limit.map(|l| json!({
+            "what": l.what,
+            "comparison": l.comparison,
+            "value_si": l.value,
+            "document": l.document,
+            "clause": l.clause,
+            "checked_on": l.checked_on,
+            "from_memory": l.from_memory,
+        })),
+    })
+}

@@ -12,3 +12,8 @@ pub mod physics;
 pub mod rules;
 pub mod scoring;
 pub mod report;
+pub mod texts;
+pub mod scene;
+pub mod link;
+#[cfg(feature = "ui")]
+pub mod ui;

@@ -153,9 +153,9 @@ pub struct Limit {
     #[serde(default)]
     pub basis: Option<Basis>,
     /// The document.
-    pub document: String,
+    pub document: Bilingual,
     /// The clause in it.
-    pub clause: String,
+    pub clause: Bilingual,
     /// Day on which the value was compared with its source, or (from memory) entered.
     pub checked_on: String,
     /// Not read in the source.
@@ -538,7 +538,7 @@ mod tests {
             for l in &p.limits {
                 assert!(l.value.is_finite() && l.value > 0.0, "{} {:?}", p.id, l.what);
                 assert_eq!(l.checked_on.len(), 10, "{} {:?}", p.id, l.what);
-                assert!(!l.document.is_empty() && !l.clause.is_empty());
+                assert!(!l.document.fr.is_empty() && !l.clause.fr.is_empty());
                 let anchor = matches!(l.what, LimitKind::Anchor | LimitKind::AnchorWithAbsorber);
                 assert_eq!(anchor, l.basis.is_some(), "{} {:?}", p.id, l.what);
             }

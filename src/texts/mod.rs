@@ -1,0 +1,187 @@
+//! Codes to sentences, in English and French; and numbers as a person reads them.
+//!
+//! Every text is a [`Key`]; both languages match on it, so a missing text does not compile. Texts
+//! hold named places like `{value}` that [`fill`] fills; `tests/tidy.rs` checks that both
+//! languages name the same ones. No verdict uses the word 'safe'.
+
+mod en;
+mod fr;
+pub mod say;
+
+use crate::physics::trace::{EventKind, Outcome};
+use crate::physics::world::Thing;
+use crate::rules::FindingCode;
+use crate::scenario::{AnchorKind, ProblemCode};
+use crate::units::{Quantity, Rounding, Units, round_to};
+
+/// The language of the screen. It does not set the place whose rules apply.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum Lang {
+    /// English.
+    #[default]
+    En,
+    /// French.
+    Fr,
+}
+
+impl Lang {
+    /// Both.
+    pub const ALL: [Lang; 2] = [Lang::En, Lang::Fr];
+
+    /// Its BCP 47 tag.
+    pub fn tag(self) -> &'static str {
+        match self {
+            Lang::En => "en",
+            Lang::Fr => "fr",
+        }
+    }
+
+    /// The text of a sentence held in both languages.
+    pub fn of(self, b: &crate::rules::Bilingual) -> &str {
+        match self {
+            Lang::En => &b.en,
+            Lang::Fr => &b.fr,
+        }
+    }
+}
+
+macro_rules! keys {
+    ($($name:ident)*) => {
+        /// Every text of the screen that stands alone.
+        #[allow(missing_docs)]
+        #[derive(Clone, Copy, Debug, PartialEq, Eq)]
+        pub enum Key { $($name,)* Anchor(AnchorKind), Problem(ProblemCode), Event(EventKind),
+            Thing(Thing), Outcome(Outcome), Title(FindingCode), Says(FindingCode),
+            SaysMet(FindingCode), Change(FindingCode) }
+        impl Key {
+            /// Every key without a code inside.
+            pub const PLAIN: &'static [Key] = &[$(Key::$name,)*];
+        }
+    };
+}
+
+keys! {
+    AppName Tagline Caution SkipToScene
+    Language Units UnitsMetric UnitsFeet PlaceLabel Theme ThemeAuto ThemeLight ThemeDark Lettering
+    LetteringPage LetteringRoom Options
+    SetUpHeading SceneHeading SceneRegion StateHeading
+    PartAnchor PartLifeline PartGrab PartLanyard PartHarness PartStance PartLadder PartHouse
+    AnchorKindLabel AnchorPlace AnchorAssumed
+    RopeLength RopeModulus EndKnot EndKnotYes EndKnotNo
+    GrabHeight GrabArrow ArrowUp ArrowDown GrabBolt BoltTight BoltLoose GrabLatch LatchClosed LatchOpen
+    LanyardLength AbsorberLabel AbsorberYes AbsorberNo DeployForce MaxExtension
+    HarnessFitLabel FitSnug FitLoose Mass Stature
+    StanceLabel StanceLadder StanceRoof StandingHeight FromEave
+    LadderFoot LadderLength EaveHeight RoofPitch HalfSpan Overhang BelowLabel BelowGround BelowObstacle
+    ObstacleHeight ObstacleDistance ObstacleWidth
+    More Less MoreChoices Undo Redo StartOver RangeHint
+    PredictHeading PredictHint PredictFirst LockAndPlay Locked Computing Skip
+    ProblemsHeading NotGraded
+    PlayAgain Pause Resume SlowPlay TruePlay PrevEvent NextEvent Scrub StepBack StepOn PlayerRegion
+    ResultHeading YouPredicted PredictedRight PredictedWrong ScoreLine Passes DoesNotPass
+    FindingsHeading WhatToChange SeverityCritical SeverityMajor SeverityMinor SeverityNote SeverityGood
+    Assumed FromMemory CheckedOn SourceLine ChangeOne GhostNote
+    VerdictStopped VerdictStoppedOver VerdictOnRoof VerdictNoForce VerdictGroundShort VerdictGround
+    VerdictObstacleShort VerdictObstacle VerdictLetGo VerdictLetGoGround VerdictAnchor VerdictAnchorGround
+    VerdictFreeFall
+    PlotTitleUnder PlotTitleOver PlotTitleNone PlotAxisForce PlotAxisTime PlotLimit PlotPeak PlotRegion
+    DimFreeFall DimClearance DimStanding DimMissing LabelDeck LabelAnchor LabelGrab ScaleBar
+    StateStanding StateRoof StateGrab StateRope StateAnchor StateBelowGround StateBelowObstacle StateAfter
+    Above Below Level
+    Storyboard StillOf KeyHelp VersionLine ModelNote Faster
+    SaveFile OpenFile CopyLink LinkCopied FileBad Kept NotKept
+}
+
+/// The text of a key.
+pub fn text(lang: Lang, key: Key) -> &'static str {
+    match lang {
+        Lang::En => en::text(key),
+        Lang::Fr => fr::text(key),
+    }
+}
+
+/// Fills named places: `fill("{a} of {b}", &[("a", "1"), ("b", "2")])`.
+pub fn fill(template: &str, values: &[(&str, &str)]) -> String {
+    let mut out = template.to_owned();
+    for (name, value) in values {
+        out = out.replace(&format!("{{{name}}}"), value);
+    }
+    out
+}
+
+/// Names of the places in a template, sorted.
+pub fn places_in(template: &str) -> Vec<&str> {
+    let mut names: Vec<&str> =
+        template.split('{').skip(1).filter_map(|p| p.split_once('}').map(|(n, _)| n)).collect();
+    names.sort_unstable();
+    names.dedup();
+    names
+}
+
+/// Space between a number and its unit: no break.
+const UNIT_SPACE: char = '\u{a0}';
+
+/// A plain number with `decimals` places in a language's notation.
+pub fn number(lang: Lang, value: f64, decimals: usize) -> String {
+    let plain = format!("{value:.decimals$}");
+    let (int, frac) = plain.split_once('.').unwrap_or((&plain, ""));
+    let (sign, digits) = int.strip_prefix('-').map_or(("", int), |d| ("\u{2212}", d));
+    let mut grouped = String::new();
+    for (i, c) in digits.chars().enumerate() {
+        if i > 0 && (digits.len() - i).is_multiple_of(3) && digits.len() > 3 {
+            grouped.push(if lang == Lang::En { ',' } else { '\u{202f}' });
+        }
+        grouped.push(c);
+    }
+    if frac.is_empty() {
+        format!("{sign}{grouped}")
+    } else {
+        format!("{sign}{grouped}{}{frac}", if lang == Lang::En { '.' } else { ',' })
+    }
+}
+
+fn with_unit(number: &str, q: Quantity, units: Units) -> String {
+    match q.symbol(units) {
+        "" => number.to_owned(),
+        "°" => format!("{number}°"),
+        unit => format!("{number}{UNIT_SPACE}{unit}"),
+    }
+}
+
+/// A number with its unit.
+pub fn quantity(lang: Lang, units: Units, q: Quantity, si: f64, rounding: Rounding) -> String {
+    let d = q.decimals(units);
+    let shown = round_to(si * q.shown_per_si(units), d, rounding);
+    with_unit(&number(lang, shown, d), q, units)
+}
+
+/// A limit: as many decimals as it needs, three at most.
+pub fn limit_quantity(lang: Lang, units: Units, q: Quantity, si: f64) -> String {
+    let x = si * q.shown_per_si(units);
+    // A metric limit may be no round number in feet; then the usual decimals do.
+    let d = (0..=2).find(|d| (x - round_to(x, *d, Rounding::Nearest)).abs() < 2e-3 * x.abs().max(0.05))
+        .unwrap_or(2);
+    with_unit(&number(lang, round_to(x, d, Rounding::Nearest), d), q, units)
+}
+
+/// A number held against a limit: more decimals when rounding would hide on which side it is.
+pub fn quantity_against(
+    lang: Lang,
+    units: Units,
+    q: Quantity,
+    si: f64,
+    limit_si: f64,
+    rounding: Rounding,
+) -> String {
+    let k = q.shown_per_si(units);
+    let mut d = q.decimals(units);
+    while d < 5 {
+        let shown = round_to(si * k, d, rounding);
+        let same_side = (shown > limit_si * k) == (si > limit_si);
+        if same_side && ((shown - limit_si * k).abs() > 1e-9 || (si - limit_si).abs() < 1e-9) {
+            break;
+        }
+        d += 1;
+    }
+    with_unit(&number(lang, round_to(si * k, d, rounding), d), q, units)
+}

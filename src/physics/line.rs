@@ -289,8 +289,8 @@ impl Line {
         let n = segs.n;
         let prm = self.params;
         let mut to = [0.0; MAX_SEG];
-        for k in 0..n - 1 {
-            to[k] = self.at_corner_m[segs.corner_of[k]];
+        for (end, corner) in to.iter_mut().zip(segs.corner_of).take(n - 1) {
+            *end = self.at_corner_m[corner];
         }
         to[n - 1] = self.total_m();
 

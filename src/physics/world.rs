@@ -438,7 +438,7 @@ impl World {
             }
         }
         // The narrow phase's order is its own; ours is fixed.
-        out.sort_by(|a, b| (a.thing, a.part).cmp(&(b.thing, b.part)));
+        out.sort_by_key(|a| (a.thing, a.part));
         out
     }
 }

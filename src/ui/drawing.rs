@@ -1,0 +1,474 @@
+//! The drawing: house in section, worker, line, dimensions. SVG in centimetres inside one flipped
+//! group; lettering stands outside it. Only transforms and a few paths change while a fall plays.
+
+use super::player::player;
+use super::state::{Phase, bench, settings};
+use crate::physics::body::{PARTS, Part};
+use crate::physics::geometry::{FASCIA_DEPTH_M, Geometry, LadderTop, P, p};
+use crate::physics::trace::{EventKind, Outcome};
+use crate::scenario::{Arrow, Latch, Scenario, Stance};
+use crate::scene::{Sag, Scene, build, standing_scene};
+use crate::texts::Key;
+use crate::units::{FT_M, Quantity, Rounding, Units};
+use leptos::prelude::*;
+
+/// Visible part of the plane, m: left, bottom, right, top.
+fn bounds(g: &Geometry, s: &Scenario) -> (f64, f64, f64, f64) {
+    let left = g.ridge.x.min(g.anchor.x) - 0.5;
+    let right = g.ladder.foot.x.max(g.eave.x + 1.6).max(g.obstacle.map_or(0.0, |o| o.1)) + 1.1;
+    let top = (g.ridge.y + 0.5).max(g.soles.y + s.worker.stature_m + 0.3);
+    (left, -0.5, right, top)
+}
+
+fn cm(x: f64) -> f64 {
+    (x * 1000.0).round() / 10.0
+}
+
+fn path(points: &[P]) -> String {
+    let mut d = String::new();
+    for (i, q) in points.iter().enumerate() {
+        d.push_str(&format!("{}{} {}", if i == 0 { "M" } else { "L" }, cm(q.x), cm(q.y)));
+    }
+    d
+}
+
+fn curve(s: &Sag) -> String {
+    format!(
+        "M{} {}Q{} {} {} {}",
+        cm(s.from.x),
+        cm(s.from.y),
+        cm(s.via.x),
+        cm(s.via.y),
+        cm(s.to.x),
+        cm(s.to.y)
+    )
+}
+
+/// The torn part of an absorber: webbing let out in folds.
+fn folds(a: P, b: P) -> String {
+    let l = a.dist(b);
+    if l < 0.01 {
+        return String::new();
+    }
+    let n = ((l / 0.05) as usize).clamp(2, 40);
+    let (ux, uy) = ((b.x - a.x) / l, (b.y - a.y) / l);
+    let points: Vec<P> = (0..=n)
+        .map(|i| {
+            let k = i as f64 / n as f64;
+            let side = if i == 0 || i == n {
+                0.0
+            } else if i % 2 == 0 {
+                0.025
+            } else {
+                -0.025
+            };
+            p(a.x + (b.x - a.x) * k - uy * side, a.y + (b.y - a.y) * k + ux * side)
+        })
+        .collect();
+    path(&points)
+}
+
+fn limb_class(part: Part) -> &'static str {
+    match part {
+        Part::Torso | Part::Pelvis => "limb trunk",
+        Part::Head => "limb head",
+        Part::ThighRight | Part::ShinRight => "limb far",
+        _ => "limb",
+    }
+}
+
+/// Worker, rope, lanyard and grab of one scene. `ghost` draws outlines only.
+#[component]
+fn Figure(scene: Signal<Option<Scene>>, #[prop(optional)] ghost: bool) -> impl IntoView {
+    let bench = bench();
+    let get = move |f: fn(&Scene) -> String| move || scene.with(|s| s.as_ref().map_or(String::new(), f));
+    let limbs = (0..PARTS)
+        .map(|i| {
+            let limb = move |f: fn(&crate::scene::Limb) -> String| {
+                move || {
+                    scene.with(|s| {
+                        s.as_ref().and_then(|s| s.limbs.get(i)).map_or(String::new(), f)
+                    })
+                }
+            };
+            let part = scene.with_untracked(|s| {
+                s.as_ref().and_then(|s| s.limbs.get(i)).map_or(Part::Torso, |l| l.part)
+            });
+            view! {
+                <g class=limb_class(part)
+                    transform=limb(|l| format!("translate({},{}) rotate({:.2})", cm(l.pose.at.x),
+                        cm(l.pose.at.y), l.pose.angle_rad.to_degrees()))>
+                    <rect
+                        x=limb(|l| cm(-l.shape.radius_m).to_string())
+                        y=limb(|l| cm(-l.shape.half_length_m - l.shape.radius_m).to_string())
+                        width=limb(|l| cm(2.0 * l.shape.radius_m).to_string())
+                        height=limb(|l| cm(2.0 * (l.shape.half_length_m + l.shape.radius_m)).to_string())
+                        rx=limb(|l| cm(l.shape.radius_m).to_string()) />
+                    {(!ghost && part == Part::Torso).then(|| view! {
+                        <path class="strap" d=limb(|l| {
+                            let (r, h) = (l.shape.radius_m, l.shape.half_length_m);
+                            format!("M{} {}L{} {}L{} {}M{} {}L{} {}",
+                                cm(-r * 0.85), cm(h * 0.9), cm(r), cm(h * 0.35), cm(-r * 0.9), cm(-h * 0.9),
+                                cm(-r), cm(h * 0.1), cm(r), cm(h * 0.35))
+                        }) />
+                    })}
+                    {(!ghost && part == Part::Head).then(|| view! {
+                        <path class="helmet" d=limb(|l| {
+                            let r = l.shape.radius_m * 1.12;
+                            let y = l.shape.half_length_m + l.shape.radius_m * 0.15;
+                            format!("M{} {}A{} {} 0 0 0 {} {}L{} {}Z", cm(r), cm(y), cm(r), cm(r),
+                                cm(-r), cm(y), cm(-r * 1.5), cm(y - 0.005))
+                        }) />
+                    })}
+                    {(!ghost && matches!(part, Part::ShinLeft | Part::ShinRight)).then(|| view! {
+                        <path class="boot" d=limb(|l| {
+                            let r = l.shape.radius_m;
+                            let y = -l.shape.half_length_m - r;
+                            format!("M{} {}L{} {}L{} {}L{} {}Z", cm(r), cm(y), cm(-r * 3.0), cm(y),
+                                cm(-r), cm(y + r * 1.9), cm(r), cm(y + r * 1.9))
+                        }) />
+                    })}
+                </g>
+            }
+        })
+        .collect_view();
+    let grab_place = get(|s| {
+        format!(
+            "translate({},{}) rotate({:.1})",
+            cm(s.grab.x),
+            cm(s.grab.y),
+            -s.grab_tilt_rad.to_degrees()
+        )
+    });
+    let arrow = move || {
+        bench.scenario.with(|s| {
+            if s.grab.arrow == Arrow::Up { "M-5 -3L0 7L5 -3Z" } else { "M-5 3L0 -7L5 3Z" }
+        })
+    };
+    let latch = move || {
+        bench.scenario.with(|s| {
+            if s.grab.latch == Latch::Closed { "M8 -8L8 8" } else { "M8 -8L19 3" }
+        })
+    };
+    view! {
+        <g class=if ghost { "ghost" } else { "figure" }>
+            <path class="rope" d=get(|s| if s.anchored { path(&s.rope) } else { String::new() }) />
+            <path class="rope" d=get(|s| curve(&s.rope_to_grab)) />
+            {(!ghost).then(|| view! {
+                <path class="rope tail" d=get(|s| path(&s.tail)) />
+                <circle class="knot" r=move || if bench.scenario.with(|s| s.lifeline.end_knot) { "6" } else { "0" }
+                    cx=get(|s| cm(s.tail_end.x).to_string()) cy=get(|s| cm(s.tail_end.y).to_string()) />
+            })}
+            {limbs}
+            <path class="lanyard" d=get(|s| curve(&s.lanyard)) />
+            {(!ghost).then(|| view! {
+                <path class="torn" d=move || if bench.scenario.with(|s| s.lanyard.absorber.is_some()) {
+                    scene.with(|s| s.as_ref().map_or(String::new(), |s| folds(s.absorber.1, s.absorber.0)))
+                } else {
+                    scene.with(|s| s.as_ref().map_or(String::new(), |s| path(&[s.absorber.1, s.absorber.0])))
+                } />
+                <path class=move || if bench.scenario.with(|s| s.lanyard.absorber.is_some()) { "pack" } else { "lanyard" }
+                    d=get(|s| path(&[s.absorber.0, s.dring])) />
+                <circle class="dring" r="5" cx=get(|s| cm(s.dring.x).to_string())
+                    cy=get(|s| cm(s.dring.y).to_string()) />
+                <g class="grab" transform=grab_place>
+                    <rect x="-8" y="-13" width="16" height="26" rx="4" />
+                    <path class="arrow" d=arrow />
+                    <path class="latch" d=latch />
+                </g>
+            })}
+        </g>
+    }
+}
+
+/// A vertical dimension with extension lines, arrowheads and lettering.
+fn dimension(x: f64, y0: f64, y1: f64, from_x: (f64, f64), label: String, view: (f64, f64)) -> AnyView {
+    let (a, b) = (y0.max(y1), y0.min(y1));
+    // Lettering beside the line, kept inside the view.
+    let side = if x + 1.6 > view.1 { -1.0 } else { 1.0 };
+    let anchor = if side > 0.0 { "start" } else { "end" };
+    view! {
+        <g class="dim">
+            <path class="ext" d=format!("M{} {}L{} {}M{} {}L{} {}", cm(from_x.0), cm(-y0), cm(x + 0.08),
+                cm(-y0), cm(from_x.1), cm(-y1), cm(x + 0.08), cm(-y1)) />
+            <path class="line" d=format!("M{} {}L{} {}", cm(x), cm(-a), cm(x), cm(-b))
+                marker-start="url(#tip)" marker-end="url(#tip)" />
+            <text class="label" x=cm(x + 0.08 * side) y=cm(-(a + b) / 2.0 + 0.1) text-anchor=anchor>{label}</text>
+        </g>
+    }
+    .into_any()
+}
+
+/// House, ground, ladder and obstacle: drawn anew only when the set-up changes.
+#[component]
+fn House(g: Geometry, s: Scenario) -> impl IntoView {
+    let settings = settings();
+    let (l, b, r, _) = bounds(&g, &s);
+    let far = p(l - 1.0, g.eave.y);
+    let far_roof_y = g.ridge.y - (g.ridge.x - (l - 1.0)) * (g.ridge.y - g.eave.y) / (g.eave.x - g.ridge.x);
+    let roof_in = 0.14;
+    let wall = path(&[p(0.0, 0.0), p(0.0, g.fascia.y)]);
+    let room = format!(
+        "{}Z",
+        path(&[p(0.0, 0.0), p(0.0, g.fascia.y), g.fascia, g.eave, g.ridge, p(l - 1.0, far_roof_y.max(g.fascia.y)), p(far.x, 0.0)])
+    );
+    let roof = format!(
+        "{}Z",
+        path(&[
+            g.eave,
+            g.ridge,
+            p(l - 1.0, far_roof_y),
+            p(l - 1.0, far_roof_y - roof_in * 1.2),
+            p(g.ridge.x, g.ridge.y - roof_in * 1.2),
+            p(g.eave.x, g.eave.y - FASCIA_DEPTH_M),
+        ])
+    );
+    let soffit = path(&[g.fascia, p(0.0, g.fascia.y)]);
+    let ground = path(&[p(l - 1.0, 0.0), p(r + 1.0, 0.0)]);
+    let sill = (g.fascia.y - 2.0).max(0.8);
+    let window = path(&[p(0.0, sill), p(0.0, sill + 1.1)]);
+    let floor = (g.fascia.y > 4.6).then(|| path(&[p(l - 1.0, 2.75), p(0.0, 2.75)]));
+    let lad = &g.ladder;
+    let aside = matches!(s.stance, Stance::Roof { .. });
+    let n = (lad.foot.dist(lad.tip) / 0.305) as usize;
+    let rungs = (1..=n)
+        .map(|i| {
+            let q = lad.foot.lerp(lad.tip, i as f64 * 0.305 / lad.foot.dist(lad.tip));
+            view! { <circle class="rung" r="2.2" cx=cm(q.x) cy=cm(q.y) /> }
+        })
+        .collect_view();
+    let feet = (lad.top == LadderTop::Wall).then(|| view! {
+        <circle class="rung" r="4" cx=cm(lad.support.x + 0.03) cy=cm(lad.support.y) />
+    });
+    let deck = g.obstacle.map(|(x0, x1, top)| view! {
+        <g class="deck">
+            <rect x=cm(x0) y="0" width=cm(x1 - x0) height=cm(top) />
+            <path d=path(&[p(x0, top), p(x1, top)]) />
+        </g>
+    });
+    let deck_label = g.obstacle.map(|(x0, x1, top)| view! {
+        <text class="label" text-anchor="middle" x=cm((x0 + x1) / 2.0) y=cm(-top / 2.0 + 0.1)>
+            {move || settings.t(Key::LabelDeck)}</text>
+    });
+    let chimney = (s.anchor.kind == crate::scenario::AnchorKind::ChimneySling).then(|| {
+        let x = g.anchor.x;
+        view! { <rect class="chimney" x=cm(x - 0.55) y=cm(g.anchor.y - 0.35) width="50" height="125" /> }
+    });
+    let pipe = (s.anchor.kind == crate::scenario::AnchorKind::VentPipe).then(|| view! {
+        <rect class="chimney" x=cm(g.anchor.x - 0.05) y=cm(g.anchor.y - 0.1) width="10" height="50" />
+    });
+    let gutter = (s.anchor.kind == crate::scenario::AnchorKind::Gutter).then(|| view! {
+        <path class="plate" d=format!("M{} {}l0 -12l14 0l0 12", cm(g.anchor.x - 0.07), cm(g.anchor.y + 0.06)) />
+    });
+    let slope = (g.down_slope.y).atan2(g.down_slope.x).to_degrees();
+    let a = g.anchor;
+    let plate = matches!(
+        s.anchor.kind,
+        crate::scenario::AnchorKind::RidgePlateInFraming | crate::scenario::AnchorKind::RidgePlateInSheathing
+    )
+    .then(|| {
+        let (c, t) = (g.down_slope.x, -g.down_slope.y);
+        view! { <path class="plate" d=format!("M{} {}L{} {}L{} {}", cm(a.x - 0.3 * c),
+            cm(a.y - if s.anchor.from_ridge_m.abs() < 0.3 { 0.3 * t } else { -0.3 * t } + 0.03), cm(a.x), cm(a.y + 0.04),
+            cm(a.x + 0.3 * c), cm(a.y - 0.3 * t + 0.03)) /> }
+    });
+    let nails = (s.anchor.kind == crate::scenario::AnchorKind::RidgePlateInFraming).then(|| {
+        view! { <path class="rafter" d=format!("M{} {}L{} {}", cm(g.ridge.x), cm(g.ridge.y - 0.3),
+            cm(g.eave.x - 0.1), cm(g.fascia.y + 0.02)) /> }
+    });
+    let _ = slope;
+    view! {
+        <g transform="scale(1,-1)">
+            <rect class="soil" x=cm(l - 1.0) y=cm(b - 1.0) width=cm(r - l + 2.0) height=cm(-b + 1.0) />
+            <path class="inside" d=room />
+            {nails}
+            {floor.map(|d| view! { <path class="thin" d=d /> })}
+            <path class="soffit" d=soffit />
+            {chimney}{pipe}
+            <path class="roof" d=roof />
+            <path class="wall" d=wall />
+            <path class="window" d=window />
+            <path class="ground" d=ground />
+            {deck}
+            <g class="ladder" class:aside=aside>
+                <path d=path(&[lad.foot, lad.tip]) />
+                {rungs}{feet}
+            </g>
+            {gutter}{plate}
+            <circle class="anchor" r="7" cx=cm(a.x) cy=cm(a.y + 0.06) />
+        </g>
+        {deck_label}
+    }
+}
+
+/// The whole drawing.
+#[component]
+pub fn Drawing() -> impl IntoView {
+    let (bench, settings, player) = (bench(), settings(), player());
+    let reader = move || settings.reader();
+    let view_box = move || {
+        bench.geometry.with(|g| {
+            g.as_ref().map_or("0 0 100 100".to_owned(), |g| {
+                let (l, b, r, t) = bench.scenario.with(|s| bounds(g, s));
+                format!("{} {} {} {}", cm(l), cm(-t), cm(r - l), cm(t - b))
+            })
+        })
+    };
+    // What is drawn now: a moment of the run, or the set-up.
+    let scene = Memo::new(move |_| {
+        let showing = matches!(bench.phase.get(), Phase::Playing | Phase::Shown);
+        bench.geometry.with(|g| {
+            let g = g.as_ref()?;
+            if showing && let Some(r) = bench.run.get() {
+                let q = r.trace.at(player.clock.get())?;
+                return Some(build(&r.scenario, g, &q));
+            }
+            bench.scenario.with(|s| Some(standing_scene(s, g)))
+        })
+    });
+    let ghost = Memo::new(move |_| {
+        let r = bench.ghost.get()?;
+        let g = Geometry::of(&r.scenario)?;
+        let at = r.trace.time_of(EventKind::Lowest).unwrap_or_else(|| r.trace.duration_s());
+        Some(build(&r.scenario, &g, &r.trace.at(at)?))
+    });
+    let dims = move || -> Vec<AnyView> {
+        let Some(g) = bench.geometry.get() else { return vec![] };
+        let s = bench.scenario.get();
+        let (l, _, r, _) = bounds(&g, &s);
+        let view = (l, r);
+        let x = r - 0.9;
+        let len = |k: Key, m: f64, how: Rounding| reader().f(k, &[("value", &reader().q(Quantity::Length, m, how))]);
+        let mut out = vec![];
+        match (bench.phase.get(), bench.run.get()) {
+            (Phase::Shown, Some(run)) if run.trace.is_sound() => {
+                let t = &run.trace;
+                let y = g.dring.y;
+                if t.outcome != Outcome::LetGo {
+                    out.push(dimension(x - 0.35, y, y - t.free_fall_m.min(y), (g.dring.x + 0.1, g.dring.x + 0.1),
+                        len(Key::DimFreeFall, t.free_fall_m, Rounding::Up), view));
+                }
+                if let Some(m) = t.clearance_margin_m {
+                    if m > 0.0 && t.left_roof {
+                        let low = t.lowest_point_m;
+                        let floor = low - m;
+                        out.push(dimension(x, low, floor.max(0.0), (g.eave.x + 0.4, g.eave.x + 0.4),
+                            len(Key::DimClearance, m, Rounding::Down), view));
+                    } else if m <= 0.0 {
+                        out.push(view! { <text class="label" x=cm(x + 0.7) y=cm(0.32) text-anchor="end">
+                            {len(Key::DimMissing, -m, Rounding::Up)}</text> }.into_any());
+                    }
+                }
+            }
+            (Phase::Choosing, _) => {
+                let floor = g.surface_below_m(g.soles.x, 0.1);
+                out.push(dimension(x, g.soles.y, floor, (g.soles.x + 0.15, x - 0.4),
+                    len(Key::DimStanding, g.soles.y - floor, Rounding::Nearest), view));
+            }
+            _ => {}
+        }
+        out
+    };
+    let labels = move || {
+        let g = bench.geometry.get()?;
+        if bench.phase.get() != Phase::Choosing {
+            return None;
+        }
+        let (a, q) = (g.anchor, g.grab);
+        Some(view! {
+            <text class="label" x=cm(a.x + 0.25) y=cm(-a.y - 0.18)>{move || settings.t(Key::LabelAnchor)}</text>
+            <text class="label" x=cm(q.x - 0.3) y=cm(-q.y + 0.08) text-anchor="end">{move || settings.t(Key::LabelGrab)}</text>
+        })
+    };
+    let bar = move || {
+        let g = bench.geometry.get()?;
+        let (l, b, _, _) = bench.scenario.with(|s| bounds(&g, s));
+        let length = if settings.units.get() == Units::Metric { 1.0 } else { 5.0 * FT_M };
+        let (x, y) = (l + 0.25, -b - 0.16);
+        let label = reader().f(Key::ScaleBar, &[("value", &crate::texts::limit_quantity(
+            settings.lang.get(), settings.units.get(), Quantity::Length, length))]);
+        Some(view! {
+            <g class="bar">
+                <path d=format!("M{} {}l0 -8l0 4l{} 0l0 -4l0 8", cm(x), cm(y + 0.04), cm(length)) />
+                <text class="label" x=cm(x + length + 0.12) y=cm(y + 0.1)>{label}</text>
+            </g>
+        })
+    };
+    let house = move || {
+        let g = bench.geometry.get()?;
+        let s = bench.scenario.get();
+        Some(view! { <House g=g s=s /> })
+    };
+    view! {
+        <svg class="drawing" viewBox=view_box preserveAspectRatio="xMidYMid meet" role="img" tabindex="0"
+            id="scene" aria-label=move || settings.t(Key::SceneRegion) aria-describedby="scene-words"
+            on:keydown=move |ev| player.key(&ev)>
+            <defs>
+                <pattern id="hatch" width="22" height="22" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+                    <path class="hatch" d="M0 0L0 22" />
+                </pattern>
+                <marker id="tip" viewBox="0 0 10 6" refX="10" refY="3" markerWidth="10" markerHeight="6"
+                    markerUnits="userSpaceOnUse" orient="auto-start-reverse">
+                    <path class="tip" d="M0 0L10 3L0 6Z" />
+                </marker>
+            </defs>
+            {house}
+            <g transform="scale(1,-1)">
+                <Show when=move || ghost.with(Option::is_some)>
+                    <Figure scene=Signal::derive(move || ghost.get()) ghost=true />
+                </Show>
+                <Show when=move || scene.with(Option::is_some)>
+                    <Figure scene=scene.into() />
+                </Show>
+            </g>
+            {dims}
+            {labels}
+            {bar}
+        </svg>
+        <Show when=move || ghost.with(Option::is_some)>
+            <p class="legend"><span class="dash" aria-hidden="true"></span>{move || settings.t(Key::GhostNote)}</p>
+        </Show>
+    }
+}
+
+/// Five stills for readers who asked for less motion.
+#[component]
+pub fn Storyboard() -> impl IntoView {
+    let (bench, settings, player) = (bench(), settings(), player());
+    let stills = move || {
+        let run = bench.run.get()?;
+        let t = &run.trace;
+        // Slip, taut, largest force, lowest, end; what did not happen leaves an even spread.
+        let end = player.interest_end(t);
+        let mut times = vec![(EventKind::Slip, 0.0)];
+        for k in [EventKind::Taut, EventKind::PeakForce, EventKind::Lowest, EventKind::StrikesGround, EventKind::StrikesObstacle] {
+            if let Some(at) = t.time_of(k)
+                && times.len() < 4
+                && at <= end
+            {
+                times.push((k, at));
+            }
+        }
+        times.push((EventKind::Rest, t.duration_s()));
+        times.sort_by(|a, b| a.1.total_cmp(&b.1));
+        Some(
+            times
+                .into_iter()
+                .map(|(k, at)| {
+                    let r = settings.reader();
+                    let name = r.f(Key::StillOf, &[("event", r.t(Key::Event(k))),
+                        ("time", &r.q(Quantity::Time, at, Rounding::Nearest))]);
+                    view! {
+                        <li><button type="button" on:click=move |_| player.seek(at)>{name}</button></li>
+                    }
+                })
+                .collect_view(),
+        )
+    };
+    view! {
+        <section class="storyboard" aria-label=move || settings.t(Key::Storyboard)>
+            <h3>{move || settings.t(Key::Storyboard)}</h3>
+            <ol>{stills}</ol>
+        </section>
+    }
+}

@@ -1,0 +1,155 @@
+//! Form parts: a number with buttons, a field and (where it helps) a slider; a choice of a few.
+
+use super::state::{bench, settings};
+use crate::scenario::{Field, Scenario};
+use crate::texts::{Key, number, say};
+use crate::units::{Quantity, Rounding, Units, round_to};
+use leptos::prelude::*;
+
+fn step_si(f: Field, q: Quantity, units: Units) -> f64 {
+    let metric = f.range().step;
+    match (units, q) {
+        (Units::Metric, _) | (_, Quantity::Angle | Quantity::Ratio) => metric,
+        // Round steps in the shown unit, near the metric one.
+        (_, Quantity::Length) if metric >= 0.5 => 2.0 * crate::units::FT_M,
+        (_, Quantity::Length) if metric >= 0.1 => 0.5 * crate::units::FT_M,
+        (_, Quantity::Length) => 0.1 * crate::units::FT_M,
+        (_, Quantity::Force) => 25.0 * crate::units::LBF_N,
+        (_, Quantity::Modulus) => 250.0 * crate::units::LBF_N,
+        (_, Quantity::Mass) => 2.0 * crate::units::LB_KG,
+        _ => metric,
+    }
+}
+
+/// A number of the scenario.
+#[component]
+pub fn NumberField(field: Field, #[prop(optional)] slider: bool) -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let (label, q) = say::field(field);
+    let id = format!("f-{}", field.path().replace('.', "-"));
+    let value = Memo::new(move |_| bench.scenario.with(|s| field.get(s)).unwrap_or(f64::NAN));
+    let shown = move || {
+        let (units, lang) = (settings.units.get(), settings.lang.get());
+        let d = q.decimals(units);
+        let x = round_to(value.get() * q.shown_per_si(units), d, Rounding::Nearest);
+        // A field takes plain digits: no grouping, no true minus.
+        number(lang, x, d).replace('\u{2212}', "-").replace(['\u{202f}'], "")
+    };
+    let typed = RwSignal::new(None::<String>);
+    let bad = RwSignal::new(false);
+    let set = move |si: f64| {
+        bad.set(false);
+        typed.set(None);
+        bench.edit(|s| field.set(s, si));
+    };
+    let nudge = move |dir: f64| {
+        let r = field.range();
+        let step = step_si(field, q, settings.units.get_untracked());
+        // Onto the grid of steps, so that repeated presses give round numbers.
+        let now = value.get_untracked();
+        let next = ((now / step + dir * 0.999).round() * step).clamp(r.min, r.max);
+        set(if (next - now).abs() < step * 0.01 { (now + dir * step).clamp(r.min, r.max) } else { next });
+    };
+    let on_change = move |text: String| {
+        let plain: String = text
+            .chars()
+            .filter(|c| !c.is_whitespace())
+            .map(|c| match c {
+                ',' if settings.lang.get_untracked() == crate::texts::Lang::Fr => '.',
+                '\u{2212}' => '-',
+                c => c,
+            })
+            .filter(|c| *c != ',')
+            .collect();
+        match plain.parse::<f64>() {
+            Ok(x) if x.is_finite() => set(x / q.shown_per_si(settings.units.get_untracked())),
+            _ => {
+                typed.set(Some(text));
+                bad.set(true);
+            }
+        }
+    };
+    let has_problem =
+        move || bad.get() || bench.problems.with(|p| p.iter().any(|p| p.field == field.path()));
+    let hint = move || {
+        let r = settings.reader();
+        let range = field.range();
+        r.f(
+            Key::RangeHint,
+            &[
+                ("min", &r.q(q, range.min, Rounding::Up)),
+                ("max", &r.q(q, range.max, Rounding::Down)),
+            ],
+        )
+    };
+    let (for_id, hint_id, described) = (id.clone(), format!("{id}-hint"), format!("{id}-hint"));
+    let slide_label = move || settings.t(label);
+    view! {
+        <div class="number" class:bad=has_problem>
+            <label for=for_id>{move || settings.t(label)}</label>
+            <div class="row">
+                <button type="button" class="step" on:click=move |_| nudge(-1.0)
+                    aria-label=move || format!("{} −", settings.t(label))>"−"</button>
+                <input id=id type="text" inputmode="decimal" autocomplete="off"
+                    aria-describedby=described
+                    aria-invalid=move || has_problem().to_string()
+                    prop:value=move || typed.get().unwrap_or_else(shown)
+                    on:change=move |ev| on_change(event_target_value(&ev))
+                    on:keydown=move |ev| match ev.key().as_str() {
+                        "ArrowUp" => { ev.prevent_default(); nudge(1.0); }
+                        "ArrowDown" => { ev.prevent_default(); nudge(-1.0); }
+                        _ => {}
+                    } />
+                <span class="unit">{move || q.symbol(settings.units.get())}</span>
+                <button type="button" class="step" on:click=move |_| nudge(1.0)
+                    aria-label=move || format!("{} +", settings.t(label))>"+"</button>
+            </div>
+            {slider.then(|| view! {
+                <input type="range" aria-label=slide_label
+                    min=field.range().min max=field.range().max step=field.range().step
+                    aria-valuetext=move || settings.reader().q(q, value.get(), Rounding::Nearest)
+                    prop:value=move || value.get().to_string()
+                    on:input=move |ev| {
+                        if let Ok(x) = event_target_value(&ev).parse::<f64>() { set(x) }
+                    } />
+            })}
+            <p class="hint" id=hint_id>{hint}</p>
+        </div>
+    }
+}
+
+/// A choice of a few, as radio buttons. `options` pairs a text with what choosing it does.
+#[component]
+pub fn Choice<T: Clone + PartialEq + Send + Sync + 'static>(
+    name: &'static str,
+    label: Key,
+    options: Vec<(Key, T)>,
+    get: fn(&Scenario) -> T,
+    set: fn(&mut Scenario, T),
+    #[prop(optional)] icons: &'static [&'static str],
+) -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let buttons = options
+        .into_iter()
+        .enumerate()
+        .map(|(i, (key, value))| {
+            let (a, b) = (value.clone(), value);
+            let icon = icons.get(i).copied().unwrap_or("");
+            view! {
+                <label class="pill">
+                    <input type="radio" name=name value=i.to_string()
+                        prop:checked=move || bench.scenario.with(|s| get(s) == a)
+                        on:change=move |_| { let v = b.clone(); bench.edit(|s| set(s, v)) } />
+                    <span>{(!icon.is_empty()).then(|| view! { <b aria-hidden="true">{icon}</b>" " })}
+                        {move || settings.t(key)}</span>
+                </label>
+            }
+        })
+        .collect_view();
+    view! {
+        <fieldset class="choice">
+            <legend>{move || settings.t(label)}</legend>
+            <div class="pills">{buttons}</div>
+        </fieldset>
+    }
+}

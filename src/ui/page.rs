@@ -1,0 +1,198 @@
+//! The page: header with the settings, the scene, the set-up beside it, the cautions below.
+
+use super::drawing::{Drawing, Storyboard};
+use super::player::{Controls, provide_player};
+use super::plot::Plot;
+use super::setup::SetUp;
+use super::state::{Phase, Theme, bench, provide_bench, provide_settings, settings};
+use super::verdict::{Findings, LockedLine, Predict, Verdict};
+use crate::link::fragment;
+use crate::report::{LARGEST_FILE_BYTES, read_scenario};
+use crate::rules::{place, places};
+use crate::texts::{Key, Lang, say};
+use crate::units::Units;
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use wasm_bindgen_futures::{JsFuture, spawn_local};
+
+/// The whole app.
+#[component]
+pub fn App() -> impl IntoView {
+    let settings = provide_settings();
+    let bench = provide_bench(settings);
+    provide_player(bench, settings);
+    let shown = move || bench.phase.get() == Phase::Shown;
+    let played = move || matches!(bench.phase.get(), Phase::Playing | Phase::Shown);
+    let words = move || {
+        let r = settings.reader();
+        let mut all = bench.scenario.with(|s| say::state(r, s));
+        if shown()
+            && let Some(run) = bench.run.get()
+            && run.trace.is_sound()
+        {
+            all.push(say::events(r, &run.trace));
+        }
+        all.join(" ")
+    };
+    view! {
+        <a class="skip" href="#scene">{move || settings.t(Key::SkipToScene)}</a>
+        <Header />
+        <main>
+            <div class="stage-col">
+                <section class="scene" aria-labelledby="scene-h">
+                    <h2 id="scene-h" class="vh">{move || settings.t(Key::SceneHeading)}</h2>
+                    <Drawing />
+                </section>
+                <div class="under">
+                    <Show when=move || bench.phase.get() == Phase::Choosing fallback=|| view! { <LockedLine /> }>
+                        <Predict />
+                    </Show>
+                    <Show when=shown><Verdict /></Show>
+                    <Show when=played><Controls /></Show>
+                    <Show when=shown>
+                        <div class="still"><Storyboard /></div>
+                        <Plot />
+                    </Show>
+                </div>
+                <details class="words">
+                    <summary>{move || settings.t(Key::StateHeading)}</summary>
+                    <p id="scene-words">{words}</p>
+                    <p class="hint">{move || settings.t(Key::KeyHelp)}</p>
+                </details>
+            </div>
+            <div class="side-col">
+                <Show when=shown><Findings /></Show>
+                <SetUp />
+                <Files />
+            </div>
+        </main>
+        <footer><p>{move || settings.t(Key::Caution)}</p></footer>
+        <div class="vh" role="status" aria-live="polite" id="live">{move || bench.said.get()}</div>
+    }
+}
+
+#[component]
+fn Header() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let place_options = places()
+        .map(|p| {
+            let id = p.id.clone();
+            view! {
+                <option value=p.id.clone() prop:selected=move || bench.scenario.with(|s| s.place == id)>
+                    {move || settings.lang.get().of(&p.name).to_owned()}</option>
+            }
+        })
+        .collect_view();
+    let note = move || {
+        let id = bench.scenario.with(|s| s.place.clone());
+        place(&id).and_then(|p| p.note.as_ref()).map(|n| settings.lang.get().of(n).to_owned())
+    };
+    let lang_button = move |l: Lang, name: &'static str| {
+        view! {
+            <button type="button" lang=l.tag() class="seg" aria-pressed=move || (settings.lang.get() == l).to_string()
+                on:click=move |_| settings.lang.set(l)>{name}</button>
+        }
+    };
+    view! {
+        <header>
+            <div class="brand">
+                <p class="name"><svg viewBox="0 0 24 24" width="26" height="26" aria-hidden="true">
+                    <path d="M12 1v9M8 10h8v4H8zM12 14v4M6 23h12" fill="none" stroke="currentColor" stroke-width="2.2" /></svg>
+                    <span>{move || settings.t(Key::AppName)}</span></p>
+                <h1>{move || settings.t(Key::Tagline)}</h1>
+            </div>
+            <div class="langs" role="group" aria-label=move || settings.t(Key::Language)>
+                {lang_button(Lang::En, "English")}{lang_button(Lang::Fr, "Français")}
+            </div>
+            <details class="options">
+                <summary>{move || settings.t(Key::Options)}</summary>
+                <div class="panel">
+                    <label><span>{move || settings.t(Key::PlaceLabel)}</span>
+                        <select id="place" on:change=move |ev| { let v = event_target_value(&ev); bench.edit(|s| s.place = v) }>
+                            {place_options}</select></label>
+                    {move || note().map(|n| view! { <p class="hint">{n}</p> })}
+                    <label><span>{move || settings.t(Key::Units)}</span>
+                        <select id="units" on:change=move |ev| settings.units.set(
+                            if event_target_value(&ev) == "feet" { Units::FeetPounds } else { Units::Metric })>
+                            <option value="metric" prop:selected=move || settings.units.get() == Units::Metric>
+                                {move || settings.t(Key::UnitsMetric)}</option>
+                            <option value="feet" prop:selected=move || settings.units.get() == Units::FeetPounds>
+                                {move || settings.t(Key::UnitsFeet)}</option></select></label>
+                    <label><span>{move || settings.t(Key::Theme)}</span>
+                        <select id="theme" on:change=move |ev| settings.theme.set(match event_target_value(&ev).as_str() {
+                            "light" => Theme::Light, "dark" => Theme::Dark, _ => Theme::Auto })>
+                            {[(Theme::Auto, Key::ThemeAuto), (Theme::Light, Key::ThemeLight), (Theme::Dark, Key::ThemeDark)]
+                                .map(|(t, k)| view! {
+                                    <option value=t.name() prop:selected=move || settings.theme.get() == t>
+                                        {move || settings.t(k)}</option>
+                                }).collect_view()}</select></label>
+                    <label><span>{move || settings.t(Key::Lettering)}</span>
+                        <select id="lettering" on:change=move |ev| settings.room.set(event_target_value(&ev) == "room")>
+                            <option value="page" prop:selected=move || !settings.room.get()>{move || settings.t(Key::LetteringPage)}</option>
+                            <option value="room" prop:selected=move || settings.room.get()>{move || settings.t(Key::LetteringRoom)}</option>
+                        </select></label>
+                </div>
+            </details>
+        </header>
+    }
+}
+
+/// Keeping, saving, opening and sharing a set-up.
+#[component]
+fn Files() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let href = move || {
+        let json = bench.scenario.with(|s| serde_json::to_string_pretty(s).unwrap_or_default());
+        format!("data:application/json;charset=utf-8,{}", js_sys::encode_uri_component(&json))
+    };
+    let open = move |ev: web_sys::Event| {
+        let Some(input) = ev.target().and_then(|t| t.dyn_into::<web_sys::HtmlInputElement>().ok()) else {
+            return;
+        };
+        let Some(file) = input.files().and_then(|f| f.get(0)) else { return };
+        spawn_local(async move {
+            let read = if file.size() > LARGEST_FILE_BYTES as f64 {
+                Err(format!("> {LARGEST_FILE_BYTES} bytes"))
+            } else {
+                match JsFuture::from(file.text()).await {
+                    Ok(t) => read_scenario(&t.as_string().unwrap_or_default()),
+                    Err(_) => Err(String::new()),
+                }
+            };
+            match read {
+                Ok(s) => {
+                    bench.notice.set(String::new());
+                    bench.edit(|now| *now = s);
+                }
+                Err(e) => bench.notice.set(settings.reader_now().f(Key::FileBad, &[("reason", &e)])),
+            }
+            input.set_value("");
+        });
+    };
+    let copy = move |_| {
+        let link = bench.scenario.with_untracked(fragment);
+        let location = window().location();
+        let base = format!(
+            "{}{}",
+            location.origin().unwrap_or_default(),
+            location.pathname().unwrap_or_default()
+        );
+        let _ = location.set_hash(&link);
+        let promise = window().navigator().clipboard().write_text(&format!("{base}#{link}"));
+        spawn_local(async move {
+            if JsFuture::from(promise).await.is_ok() {
+                bench.notice.set(settings.reader_now().t(Key::LinkCopied).to_owned());
+            }
+        });
+    };
+    view! {
+        <section class="files">
+            <a class="button" download="shortfall-set-up.json" href=href>{move || settings.t(Key::SaveFile)}</a>
+            <label class="button"><input type="file" accept="application/json,.json" class="vh" on:change=open />
+                {move || settings.t(Key::OpenFile)}</label>
+            <button type="button" on:click=copy>{move || settings.t(Key::CopyLink)}</button>
+            <p class="hint" role="status">{move || bench.notice.get()}" "
+                {move || settings.t(if bench.kept.get() { Key::Kept } else { Key::NotKept })}</p>
+        </section>
+    }
+}

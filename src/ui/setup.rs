@@ -1,0 +1,194 @@
+//! The set-up panel: the choices in the order of the system, from the anchor down.
+
+use super::forms::{Choice, NumberField};
+use super::state::{bench, settings};
+use crate::physics::equipment::assumed_anchor_capacity_n;
+use crate::scenario::{
+    Absorber, AnchorKind, Arrow, Below, Bolt, Field, HarnessFit, Latch, ORDINARY_OBSTACLE, Scenario,
+    Stance,
+};
+use crate::texts::{Key, say};
+use crate::units::{Quantity, Rounding};
+use leptos::prelude::*;
+
+/// One part of the system: a summary that tells today's choice, opening to its controls.
+#[component]
+fn PartCard(
+    number: u8,
+    title: Key,
+    summary: fn(say::Reader, &Scenario) -> String,
+    #[prop(optional)] open: bool,
+    children: Children,
+) -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    view! {
+        <details class="part" open=open>
+            <summary>
+                <span class="no" aria-hidden="true">{number}</span>
+                <span class="what">
+                    <strong>{move || settings.t(title)}</strong>
+                    <span class="now">{move || {
+                        let r = settings.reader();
+                        bench.scenario.with(|s| summary(r, s))
+                    }}</span>
+                </span>
+            </summary>
+            <div class="controls">{children()}</div>
+        </details>
+    }
+}
+
+fn near(r: say::Reader, q: Quantity, si: f64) -> String {
+    r.q(q, si, Rounding::Nearest)
+}
+
+fn has_absorber(s: &Scenario) -> bool {
+    s.lanyard.absorber.is_some()
+}
+
+/// All parts.
+#[component]
+pub fn SetUp() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let is_roof = move || bench.scenario.with(|s| matches!(s.stance, Stance::Roof { .. }));
+    let is_deck = move || bench.scenario.with(|s| matches!(s.house.below, Below::Obstacle { .. }));
+    let absorber = move || bench.scenario.with(has_absorber);
+    let absorber = Memo::new(move |_| absorber());
+    let is_roof = Memo::new(move |_| is_roof());
+    let is_deck = Memo::new(move |_| is_deck());
+    let finer = move || settings.t(Key::MoreChoices);
+    view! {
+        <section class="setup" aria-labelledby="setup-h">
+            <div class="setup-head">
+                <h2 id="setup-h">{move || settings.t(Key::SetUpHeading)}</h2>
+                <div class="tools">
+                    <button type="button" prop:disabled=move || !bench.can_undo() on:click=move |_| bench.undo()>
+                        <b aria-hidden="true">"↶ "</b>{move || settings.t(Key::Undo)}</button>
+                    <button type="button" prop:disabled=move || !bench.can_redo() on:click=move |_| bench.redo()>
+                        <b aria-hidden="true">"↷ "</b>{move || settings.t(Key::Redo)}</button>
+                    <button type="button" on:click=move |_| bench.edit(|s| {
+                        let place = s.place.clone();
+                        *s = Scenario { place, ..Scenario::default() };
+                    })>{move || settings.t(Key::StartOver)}</button>
+                </div>
+            </div>
+
+            <PartCard number=1 title=Key::PartAnchor
+                summary=|r, s| r.t(Key::Anchor(s.anchor.kind)).to_owned()>
+                <Choice name="anchor" label=Key::AnchorKindLabel
+                    options=AnchorKind::ALL.iter().map(|k| (Key::Anchor(*k), *k)).collect()
+                    get=|s| s.anchor.kind set=|s, k| s.anchor.kind = k />
+                <p class="hint">{move || {
+                    let r = settings.reader();
+                    let n = bench.scenario.with(|s| assumed_anchor_capacity_n(s.anchor.kind));
+                    r.f(Key::AnchorAssumed, &[("value", &r.q(Quantity::Force, n, Rounding::Down))])
+                }}</p>
+                <NumberField field=Field::AnchorFromRidge />
+            </PartCard>
+
+            <PartCard number=2 title=Key::PartLifeline
+                summary=|r, s| format!("{}, {} {}", near(r, Quantity::Length, s.lifeline.length_m),
+                    r.t(Key::EndKnot).to_lowercase(),
+                    r.t(if s.lifeline.end_knot { Key::EndKnotYes } else { Key::EndKnotNo }))>
+                <NumberField field=Field::LifelineLength />
+                <Choice name="knot" label=Key::EndKnot
+                    options=vec![(Key::EndKnotYes, true), (Key::EndKnotNo, false)]
+                    get=|s| s.lifeline.end_knot set=|s, k| s.lifeline.end_knot = k />
+                <details class="finer"><summary>{finer}</summary>
+                    <NumberField field=Field::LifelineModulus /></details>
+            </PartCard>
+
+            <PartCard number=3 title=Key::PartGrab open=true
+                summary=|r, s| {
+                    let up = s.grab.above_dring_m;
+                    let arrow = r.t(if s.grab.arrow == Arrow::Up { Key::ArrowUp } else { Key::ArrowDown });
+                    format!("{}{}, {} {}", if up > 0.0 { "+" } else { "" }, near(r, Quantity::Length, up),
+                        r.t(Key::GrabArrow).to_lowercase(), arrow)
+                }>
+                <NumberField field=Field::GrabAboveDring slider=true />
+                <Choice name="arrow" label=Key::GrabArrow icons=&["▲", "▼"]
+                    options=vec![(Key::ArrowUp, Arrow::Up), (Key::ArrowDown, Arrow::Down)]
+                    get=|s| s.grab.arrow set=|s, a| s.grab.arrow = a />
+                <Choice name="bolt" label=Key::GrabBolt
+                    options=vec![(Key::BoltTight, Bolt::Tight), (Key::BoltLoose, Bolt::Loose)]
+                    get=|s| s.grab.bolt set=|s, b| s.grab.bolt = b />
+                <Choice name="latch" label=Key::GrabLatch
+                    options=vec![(Key::LatchClosed, Latch::Closed), (Key::LatchOpen, Latch::Open)]
+                    get=|s| s.grab.latch set=|s, l| s.grab.latch = l />
+            </PartCard>
+
+            <PartCard number=4 title=Key::PartLanyard
+                summary=|r, s| format!("{}, {} {}", near(r, Quantity::Length, s.lanyard.length_m),
+                    r.t(Key::AbsorberLabel).to_lowercase(),
+                    r.t(if s.lanyard.absorber.is_some() { Key::AbsorberYes } else { Key::AbsorberNo }))>
+                <NumberField field=Field::LanyardLength />
+                <Choice name="absorber" label=Key::AbsorberLabel
+                    options=vec![(Key::AbsorberYes, true), (Key::AbsorberNo, false)]
+                    get=has_absorber
+                    set=|s, yes| s.lanyard.absorber = yes.then(Absorber::default) />
+                <Show when=move || absorber.get()>
+                    <details class="finer"><summary>{finer}</summary>
+                        <NumberField field=Field::DeployForce />
+                        <NumberField field=Field::MaxExtension /></details>
+                </Show>
+            </PartCard>
+
+            <PartCard number=5 title=Key::PartHarness
+                summary=|r, s| format!("{} {}, {}", r.t(Key::HarnessFitLabel).to_lowercase(),
+                    r.t(if s.worker.harness == HarnessFit::Snug { Key::FitSnug } else { Key::FitLoose }),
+                    near(r, Quantity::Mass, s.worker.mass_kg))>
+                <Choice name="harness" label=Key::HarnessFitLabel
+                    options=vec![(Key::FitSnug, HarnessFit::Snug), (Key::FitLoose, HarnessFit::Loose)]
+                    get=|s| s.worker.harness set=|s, h| s.worker.harness = h />
+                <NumberField field=Field::Mass slider=true />
+                <details class="finer"><summary>{finer}</summary>
+                    <NumberField field=Field::Stature /></details>
+            </PartCard>
+
+            <PartCard number=6 title=Key::PartStance
+                summary=|r, s| match s.stance {
+                    Stance::Ladder { standing_height_m } => format!("{}, {}", r.t(Key::StanceLadder),
+                        near(r, Quantity::Length, standing_height_m)),
+                    Stance::Roof { from_eave_m } => format!("{}, {}", r.t(Key::StanceRoof),
+                        near(r, Quantity::Length, from_eave_m)),
+                }>
+                <Choice name="stance" label=Key::StanceLabel
+                    options=vec![(Key::StanceLadder, false), (Key::StanceRoof, true)]
+                    get=|s| matches!(s.stance, Stance::Roof { .. })
+                    set=|s, roof| s.stance = if roof { Stance::Roof { from_eave_m: 1.2 } }
+                        else { Stance::Ladder { standing_height_m: (s.house.eave_height_m - 2.0).max(0.5) } } />
+                <Show when=move || is_roof.get()
+                    fallback=|| view! { <NumberField field=Field::StandingHeight slider=true /> }>
+                    <NumberField field=Field::FromEave slider=true />
+                </Show>
+            </PartCard>
+
+            <PartCard number=7 title=Key::PartLadder
+                summary=|r, s| format!("{}, {}", near(r, Quantity::Length, s.ladder.length_m),
+                    r.q(Quantity::Angle, crate::physics::geometry::ladder_line(s).map_or(0.0, |l| l.angle_rad()), Rounding::Nearest))>
+                <NumberField field=Field::LadderFoot slider=true />
+                <NumberField field=Field::LadderLength />
+            </PartCard>
+
+            <PartCard number=8 title=Key::PartHouse
+                summary=|r, s| format!("{} {}, {}", r.t(Key::EaveHeight).to_lowercase(),
+                    near(r, Quantity::Length, s.house.eave_height_m),
+                    r.t(match s.house.below { Below::BareGround => Key::BelowGround, _ => Key::BelowObstacle }))>
+                <Choice name="below" label=Key::BelowLabel
+                    options=vec![(Key::BelowGround, false), (Key::BelowObstacle, true)]
+                    get=|s| matches!(s.house.below, Below::Obstacle { .. })
+                    set=|s, deck| s.house.below = if deck { ORDINARY_OBSTACLE } else { Below::BareGround } />
+                <Show when=move || is_deck.get()>
+                    <NumberField field=Field::ObstacleHeight />
+                    <NumberField field=Field::ObstacleDistance />
+                    <NumberField field=Field::ObstacleWidth />
+                </Show>
+                <NumberField field=Field::EaveHeight />
+                <details class="finer"><summary>{finer}</summary>
+                    <NumberField field=Field::RoofPitch />
+                    <NumberField field=Field::HalfSpan />
+                    <NumberField field=Field::Overhang /></details>
+            </PartCard>
+        </section>
+    }
+}

@@ -1,0 +1,257 @@
+//! The signals everything shares: settings, the bench (set-up, prediction, run), and how they change.
+
+use super::storage;
+use crate::physics::Simulation;
+use crate::physics::geometry::Geometry;
+use crate::physics::trace::Outcome;
+use crate::report::{Report, problems};
+use crate::scenario::{Problem, Scenario};
+use crate::texts::say::{self, Reader};
+use crate::texts::{Key, Lang};
+use crate::units::Units;
+use leptos::prelude::*;
+use std::sync::Arc;
+use std::time::Duration;
+
+/// Colours.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Theme {
+    Auto,
+    Light,
+    Dark,
+}
+
+impl Theme {
+    pub fn name(self) -> &'static str {
+        match self {
+            Theme::Auto => "auto",
+            Theme::Light => "light",
+            Theme::Dark => "dark",
+        }
+    }
+}
+
+/// How this reader sees everything.
+#[derive(Clone, Copy)]
+pub struct Settings {
+    pub lang: RwSignal<Lang>,
+    pub units: RwSignal<Units>,
+    pub theme: RwSignal<Theme>,
+    pub room: RwSignal<bool>,
+}
+
+impl Settings {
+    /// The reader, tracked.
+    pub fn reader(self) -> Reader {
+        Reader { lang: self.lang.get(), units: self.units.get() }
+    }
+    /// The reader, untracked.
+    pub fn reader_now(self) -> Reader {
+        Reader { lang: self.lang.get_untracked(), units: self.units.get_untracked() }
+    }
+    /// A text, tracked.
+    pub fn t(self, key: Key) -> &'static str {
+        crate::texts::text(self.lang.get(), key)
+    }
+}
+
+pub fn provide_settings() -> Settings {
+    let s = storage::load_settings();
+    provide_context(s);
+    Effect::new(move |_| {
+        storage::save_settings(s);
+        if let Some(html) = document().document_element() {
+            let _ = html.set_attribute("lang", s.lang.get().tag());
+            let _ = html.set_attribute("data-theme", s.theme.get().name());
+            let _ = html.class_list().toggle_with_force("room", s.room.get());
+        }
+        document().set_title(s.t(Key::AppName));
+    });
+    s
+}
+
+pub fn settings() -> Settings {
+    expect_context()
+}
+
+/// Where the bench is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Phase {
+    /// Choosing a set-up and a prediction.
+    Choosing,
+    /// The fall is being computed.
+    Computing,
+    /// The first showing, before the verdict.
+    Playing,
+    /// The verdict is shown.
+    Shown,
+}
+
+/// The set-up, the prediction and the run.
+#[derive(Clone, Copy)]
+pub struct Bench {
+    pub scenario: RwSignal<Scenario>,
+    past: RwSignal<Vec<Scenario>>,
+    future: RwSignal<Vec<Scenario>>,
+    pub prediction: RwSignal<Option<Outcome>>,
+    pub phase: RwSignal<Phase>,
+    pub run: RwSignal<Option<Arc<Report>>>,
+    pub ghost: RwSignal<Option<Arc<Report>>>,
+    /// What the live region says.
+    pub said: RwSignal<String>,
+    /// What became of the last file or link, as a sentence.
+    pub notice: RwSignal<String>,
+    pub kept: RwSignal<bool>,
+    pub problems: Memo<Vec<Problem>>,
+    /// The last geometry that could be built.
+    pub geometry: Memo<Option<Geometry>>,
+    generation: StoredValue<u32>,
+}
+
+/// Steps of the simulation in one slice: about 10 ms, so that the page stays responsive.
+const SLICE_STEPS: usize = 480;
+/// Set-ups that undo can go back to.
+const UNDO_DEPTH: usize = 100;
+
+pub fn provide_bench(s: Settings) -> Bench {
+    let (scenario, notice) = storage::load_scenario(s);
+    let scenario = RwSignal::new(scenario);
+    let bench = Bench {
+        scenario,
+        past: RwSignal::new(vec![]),
+        future: RwSignal::new(vec![]),
+        prediction: RwSignal::new(None),
+        phase: RwSignal::new(Phase::Choosing),
+        run: RwSignal::new(None),
+        ghost: RwSignal::new(None),
+        said: RwSignal::new(String::new()),
+        notice: RwSignal::new(notice),
+        kept: RwSignal::new(true),
+        problems: Memo::new(move |_| scenario.with(problems)),
+        geometry: Memo::new(move |old: Option<&Option<Geometry>>| {
+            let fresh = scenario
+                .with(|s| s.range_problems().is_empty().then(|| Geometry::of(s)).flatten());
+            fresh.or_else(|| old.cloned().flatten())
+        }),
+        generation: StoredValue::new(0),
+    };
+    provide_context(bench);
+    Effect::new(move |_| {
+        let kept = bench.scenario.with(storage::save_scenario);
+        bench.kept.set(kept);
+    });
+    bench
+}
+
+pub fn bench() -> Bench {
+    expect_context()
+}
+
+impl Bench {
+    /// Changes the set-up; the fall shown, if any, becomes the ghost.
+    pub fn edit(self, change: impl FnOnce(&mut Scenario)) {
+        let before = self.scenario.get_untracked();
+        let mut after = before.clone();
+        change(&mut after);
+        if after == before {
+            return;
+        }
+        self.past.update(|p| {
+            p.push(before);
+            if p.len() > UNDO_DEPTH {
+                p.remove(0);
+            }
+        });
+        self.future.set(vec![]);
+        self.scenario.set(after);
+        self.back_to_choosing();
+    }
+
+    fn back_to_choosing(self) {
+        self.generation.update_value(|g| *g += 1);
+        if self.phase.get_untracked() != Phase::Choosing {
+            if let Some(r) = self.run.get_untracked() {
+                self.ghost.set(Some(r));
+            }
+            self.run.set(None);
+            self.prediction.set(None);
+            self.phase.set(Phase::Choosing);
+        }
+    }
+
+    pub fn can_undo(self) -> bool {
+        self.past.with(|p| !p.is_empty())
+    }
+    pub fn can_redo(self) -> bool {
+        self.future.with(|p| !p.is_empty())
+    }
+    pub fn undo(self) {
+        self.step(self.past, self.future);
+    }
+    pub fn redo(self) {
+        self.step(self.future, self.past);
+    }
+    fn step(self, from: RwSignal<Vec<Scenario>>, to: RwSignal<Vec<Scenario>>) {
+        let mut taken = None;
+        from.update(|p| taken = p.pop());
+        if let Some(s) = taken {
+            to.update(|p| p.push(self.scenario.get_untracked()));
+            self.scenario.set(s);
+            self.back_to_choosing();
+        }
+    }
+
+    /// Computes the fall in slices, then hands it to `then`.
+    pub fn play(self, settings: Settings, then: impl Fn(Arc<Report>) + Copy + 'static) {
+        let scenario = self.scenario.get_untracked();
+        if self.prediction.get_untracked().is_none() {
+            self.said.set(settings.reader_now().t(Key::PredictFirst).to_owned());
+            return;
+        }
+        let Some(sim) = Simulation::new(&scenario) else { return };
+        if !problems(&scenario).is_empty() {
+            return;
+        }
+        self.phase.set(Phase::Computing);
+        self.generation.update_value(|g| *g += 1);
+        self.slice(self.generation.get_value(), scenario, sim, then);
+    }
+
+    fn slice(
+        self,
+        generation: u32,
+        scenario: Scenario,
+        mut sim: Simulation,
+        then: impl Fn(Arc<Report>) + Copy + 'static,
+    ) {
+        set_timeout(
+            move || {
+                if self.generation.get_value() != generation {
+                    return;
+                }
+                if !sim.advance(SLICE_STEPS) {
+                    self.slice(generation, scenario, sim, then);
+                } else if let Some(r) = Report::of(scenario, sim.finish()) {
+                    let r = Arc::new(r);
+                    self.run.set(Some(r.clone()));
+                    then(r);
+                }
+            },
+            Duration::ZERO,
+        );
+    }
+
+    /// Shows the verdict and says it.
+    pub fn show(self, settings: Settings) {
+        self.phase.set(Phase::Shown);
+        if let Some(r) = self.run.get_untracked() {
+            let reader = settings.reader_now();
+            let said = if r.trace.is_sound() {
+                say::verdict(reader, &r).0
+            } else {
+                reader.f(Key::NotGraded, &[("value", &reader.percent(r.trace.energy_residual))])
+            };
+            self.said.set(said);
+        }
+    }
+}

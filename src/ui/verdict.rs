@@ -1,0 +1,196 @@
+//! Predict before, compare after: the prediction form, the verdict and the findings.
+
+use super::player::player;
+use super::state::{Phase, bench, settings};
+use crate::physics::PHYSICS_VERSION;
+use crate::physics::trace::Outcome;
+use crate::report::APP_VERSION;
+use crate::rules::{RULES_VERSION, Severity};
+use crate::scoring::Grade;
+use crate::texts::{Key, say};
+use leptos::prelude::*;
+
+const ANSWERS: [(Outcome, &str); 3] =
+    [(Outcome::Stopped, "◯"), (Outcome::Strikes, "▽"), (Outcome::LetGo, "✂")];
+
+/// The question before every fall.
+#[component]
+pub fn Predict() -> impl IntoView {
+    let (bench, settings, player) = (bench(), settings(), player());
+    let problems = move || bench.problems.get();
+    let answers = ANSWERS
+        .into_iter()
+        .map(|(o, icon)| {
+            view! {
+                <label class="pill answer">
+                    <input type="radio" name="prediction" prop:checked=move || bench.prediction.get() == Some(o)
+                        on:change=move |_| bench.prediction.set(Some(o)) />
+                    <span><b aria-hidden="true">{icon}</b>" "{move || settings.t(Key::Outcome(o))}</span>
+                </label>
+            }
+        })
+        .collect_view();
+    view! {
+        <section class="predict">
+            <Show when=move || problems().is_empty() fallback=move || view! {
+                <div class="problems" role="alert">
+                    <p><b aria-hidden="true">"△ "</b>{move || settings.t(Key::ProblemsHeading)}</p>
+                    <ul>{move || problems().iter().map(|p| view! {
+                        <li>{say::problem(settings.reader(), p)}</li>
+                    }).collect_view()}</ul>
+                </div>
+            }>
+                <form on:submit=move |ev| { ev.prevent_default(); player.lock_and_play() }>
+                    <fieldset>
+                        <legend><h2>{move || settings.t(Key::PredictHeading)}</h2></legend>
+                        <p class="hint">{move || settings.t(Key::PredictHint)}</p>
+                        <div class="pills">{answers.clone()}</div>
+                    </fieldset>
+                    <button type="submit" class="main play" id="play"
+                        aria-disabled=move || bench.prediction.get().is_none().to_string()>
+                        <b aria-hidden="true">"▶ "</b>
+                        {move || settings.t(if bench.prediction.get().is_some() { Key::LockAndPlay } else { Key::PredictFirst })}
+                    </button>
+                </form>
+            </Show>
+        </section>
+    }
+}
+
+/// What is locked while the fall is computed and shown.
+#[component]
+pub fn LockedLine() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    view! {
+        <p class="locked">{move || {
+            let r = settings.reader();
+            bench.prediction.get().map(|o| r.f(Key::Locked, &[("answer", say::outcome(r, o))]))
+        }}
+        <Show when=move || bench.phase.get() == Phase::Computing>
+            " "{move || settings.t(Key::Computing)}
+        </Show></p>
+    }
+}
+
+/// The shape that goes with a severity: colour, shape and word, never colour alone.
+fn mark(s: Severity) -> (&'static str, &'static str) {
+    match s {
+        Severity::Critical => ("mark fail", "✕"),
+        Severity::Major => ("mark caution", "▲"),
+        Severity::Minor => ("mark caution", "△"),
+        Severity::Note => ("mark note", "•"),
+        Severity::Good => ("mark ok", "✓"),
+    }
+}
+
+/// One sentence, one number, one limit, its source; and the prediction beside it.
+#[component]
+pub fn Verdict() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let body = move || {
+        let run = bench.run.get()?;
+        let r = settings.reader();
+        let Grade::Graded { score, passes, .. } = run.grade else {
+            return Some(
+                view! {
+                    <p class="sentence"><span class="mark note" aria-hidden="true">"?"</span>
+                        {r.f(Key::NotGraded, &[("value", &r.percent(run.trace.energy_residual))])}</p>
+                }
+                .into_any(),
+            );
+        };
+        let (sentence, limit) = say::verdict(r, &run);
+        let worst = if !passes {
+            Severity::Critical
+        } else {
+            run.findings.first().map_or(Severity::Good, |f| f.severity)
+        };
+        let (class, shape) = mark(worst);
+        let said = bench.prediction.get();
+        let compare = said.map(|o| {
+            let real = run.trace.outcome;
+            let right = if o == real { Key::PredictedRight } else { Key::PredictedWrong };
+            view! {
+                <p class="compare">{r.f(Key::YouPredicted, &[("said", say::outcome(r, o)), ("real", say::outcome(r, real))])}
+                    " "<strong>{r.t(right)}</strong></p>
+            }
+        });
+        Some(
+            view! {
+                <p class="sentence" id="verdict"><span class=class aria-hidden="true">{shape}</span>{sentence}</p>
+                {limit.map(|l| view! { <p class="source">{r.source(l)}</p> })}
+                {compare}
+                <p class="score"><strong>{r.f(Key::ScoreLine, &[("score", &score.to_string())])}</strong>" "
+                    {r.t(if passes { Key::Passes } else { Key::DoesNotPass })}</p>
+            }
+            .into_any(),
+        )
+    };
+    view! {
+        <section class="verdict" aria-labelledby="result-h">
+            <h2 id="result-h">{move || settings.t(Key::ResultHeading)}</h2>
+            {body}
+        </section>
+    }
+}
+
+/// Everything found, most severe first, each with what to change.
+#[component]
+pub fn Findings() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let items = move || {
+        let run = bench.run.get()?;
+        let r = settings.reader();
+        if !run.trace.is_sound() {
+            return None;
+        }
+        let points = match &run.grade {
+            Grade::Graded { deductions, .. } => deductions.clone(),
+            Grade::NotGraded { .. } => vec![],
+        };
+        Some(
+            run.findings
+                .iter()
+                .map(|f| {
+                    let (class, shape) = mark(f.severity);
+                    let off = points.iter().find(|d| d.code == f.code).map(|d| format!("−{}", d.points));
+                    let change = (f.severity <= Severity::Minor).then(|| r.t(Key::Change(f.code)));
+                    let source = f.limit.map(|l| r.source(l));
+                    view! {
+                        <li>
+                            <p class="head"><span class=class aria-hidden="true">{shape}</span>
+                                <strong>{r.t(Key::Title(f.code))}</strong>
+                                <span class="sev">{say::severity(r, f.severity)}</span>
+                                {off.map(|o| view! { <span class="off">{o}</span> })}</p>
+                            <p>{say::finding(r, f)}
+                                {f.assumed.then(|| view! { <em>" ("{r.t(Key::Assumed)}")"</em> })}</p>
+                            {change.map(|c| view! { <p class="change"><span>{r.t(Key::WhatToChange)}": "</span>{c}</p> })}
+                            {source.map(|s| view! { <p class="source">{s}</p> })}
+                        </li>
+                    }
+                })
+                .collect_view(),
+        )
+    };
+    let versions = move || {
+        let run = bench.run.get()?;
+        let r = settings.reader();
+        Some(r.f(
+            Key::VersionLine,
+            &[
+                ("app", APP_VERSION),
+                ("physics", &PHYSICS_VERSION.to_string()),
+                ("rules", &RULES_VERSION.to_string()),
+                ("residual", &r.percent(run.trace.energy_residual)),
+            ],
+        ))
+    };
+    view! {
+        <section class="findings" aria-labelledby="findings-h">
+            <h2 id="findings-h">{move || settings.t(Key::FindingsHeading)}</h2>
+            <p class="hint">{move || settings.t(Key::ChangeOne)}</p>
+            <ol>{items}</ol>
+            <p class="fine">{move || settings.t(Key::ModelNote)}" "{versions}</p>
+        </section>
+    }
+}

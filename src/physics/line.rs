@@ -149,6 +149,11 @@ impl Line {
     pub fn absorber_spent(&self) -> bool {
         self.params.absorber.is_some_and(|a| self.absorber_m >= a.max_extension_m - 1e-9)
     }
+    /// Whether a pull is none, or only the drag of a grab that does not lock.
+    pub fn is_slack(&self, pull: &Pull) -> bool {
+        let running = !self.params.grab.locks && !self.at_end;
+        pull.dring_n <= if running { self.params.grab.drag_n * 1.01 } else { 0.0 }
+    }
     /// Whether the line still joins worker and house.
     pub fn holds(&self) -> bool {
         !self.anchor_failed && !self.off_rope

@@ -206,6 +206,21 @@ impl Run {
         &mut self.world
     }
 
+    /// Time run so far, s.
+    pub fn time_s(&self) -> f64 {
+        self.step_no as f64 * DT_S
+    }
+
+    /// The D-ring now, m.
+    pub fn dring(&self) -> P {
+        self.world.dring()
+    }
+
+    /// Height of the D-ring now, m.
+    pub fn dring_y_m(&self) -> f64 {
+        self.dring().y
+    }
+
     fn mark(&mut self, kind: EventKind, time_s: f64) {
         if !self.events.iter().any(|e| e.kind == kind) {
             self.events.push(Event { kind, time_s });
@@ -293,7 +308,7 @@ impl Run {
         let (absorber, slip, held, failed) = before;
         let drop = self.start_dring.y - d.y;
         let taut = pull.dring_n > TAUT_FORCE_N;
-        if !taut && self.free_fall_m.is_none() {
+        if self.line.is_slack(pull) && self.free_fall_m.is_none() {
             self.slack_drop_m = self.slack_drop_m.max(drop);
         }
         if taut && !self.was_taut {

@@ -1,1 +1,257 @@
+//! A real browser on the built app: own static server, driver on a free port, quiet flags.
 
+use serde_json::{Value, json};
+use std::error::Error;
+use std::net::{SocketAddr, TcpListener};
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+use std::time::Duration;
+use thirtyfour::prelude::*;
+
+/// What a test step gives.
+pub type Res<T = ()> = Result<T, Box<dyn Error + Send + Sync>>;
+
+/// The project's folder.
+pub fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")
+}
+
+/// A browser window on the app.
+pub struct Page {
+    /// The driver.
+    pub driver: WebDriver,
+    /// Address of the app.
+    pub address: SocketAddr,
+    chromedriver: Child,
+    profile: PathBuf,
+}
+
+/// How the window is set up.
+#[derive(Clone, Copy)]
+pub struct Window {
+    /// CSS pixels.
+    pub width: u32,
+    /// CSS pixels.
+    pub height: u32,
+    /// Asked for less motion.
+    pub reduced_motion: bool,
+    /// Language of the browser.
+    pub lang: &'static str,
+}
+
+/// A laptop.
+pub const LAPTOP: Window = Window { width: 1280, height: 800, reduced_motion: false, lang: "en" };
+
+fn free_port() -> Res<u16> {
+    Ok(TcpListener::bind(("127.0.0.1", 0))?.local_addr()?.port())
+}
+
+fn chrome() -> Option<String> {
+    if let Ok(path) = std::env::var("CHROME") {
+        return Some(path);
+    }
+    ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"].iter().find_map(|name| {
+        let found = std::env::split_paths(&std::env::var_os("PATH")?).map(|d| d.join(name)).find(|p| p.is_file())?;
+        Some(found.display().to_string())
+    })
+}
+
+impl Page {
+    /// Opens the app, with everything it asks of the network recorded.
+    ///
+    /// # Errors
+    /// When the app is not built, or browser or driver are missing.
+    pub async fn open(window: Window) -> Res<Page> {
+        Page::open_at(window, "").await
+    }
+
+    /// Opens the app at a path or fragment.
+    ///
+    /// # Errors
+    /// As [`Page::open`].
+    pub async fn open_at(window: Window, rest: &str) -> Res<Page> {
+        let dist = root().join("target/dist");
+        if !dist.join("index.html").is_file() {
+            return Err("the app is not built: run cargo xtask bundle".into());
+        }
+        let address = xtask::serve(&dist, 0)?;
+        let port = free_port()?;
+        let chromedriver = Command::new("chromedriver")
+            .arg(format!("--port={port}"))
+            .stdout(Stdio::null())
+            .stderr(Stdio::null())
+            .spawn()?;
+        let profile = std::env::temp_dir().join(format!("shortfall-{}-{port}", std::process::id()));
+        std::fs::create_dir_all(&profile)?;
+        let mut caps = DesiredCapabilities::chrome();
+        if let Some(path) = chrome() {
+            caps.set_binary(&path)?;
+        }
+        let mut flags = vec![
+            "--headless=new".to_owned(),
+            "--no-sandbox".to_owned(),
+            "--disable-gpu".to_owned(),
+            "--disable-quic".to_owned(),
+            "--no-first-run".to_owned(),
+            "--disable-background-networking".to_owned(),
+            "--disable-component-update".to_owned(),
+            "--disable-sync".to_owned(),
+            "--hide-scrollbars".to_owned(),
+            format!("--lang={}", window.lang),
+            format!("--window-size={},{}", window.width, window.height),
+            format!("--user-data-dir={}", profile.display()),
+        ];
+        if window.reduced_motion {
+            flags.push("--force-prefers-reduced-motion".to_owned());
+        }
+        for f in &flags {
+            caps.add_arg(f)?;
+        }
+        caps.set_base_capability("goog:loggingPrefs", json!({ "browser": "ALL", "performance": "ALL" }))?;
+        let mut tries = 0;
+        let driver = loop {
+            match WebDriver::new(format!("http://127.0.0.1:{port}"), caps.clone()).await {
+                Ok(d) => break d,
+                Err(e) if tries >= 50 => return Err(Box::new(e)),
+                Err(_) => tries += 1,
+            }
+            tokio::time::sleep(Duration::from_millis(100)).await;
+        };
+        let page = Page { driver, address, chromedriver, profile };
+        page.size(window.width, window.height).await?;
+        page.driver.goto(format!("http://{address}/{rest}")).await?;
+        page.wait("#scene").await?;
+        Ok(page)
+    }
+
+    /// Sets the size of the page itself, smaller than a window may be.
+    ///
+    /// # Errors
+    /// When the browser does not answer.
+    pub async fn size(&self, width: u32, height: u32) -> Res {
+        self.cdp("Emulation.setDeviceMetricsOverride", json!({
+            "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false
+        }))
+        .await?;
+        Ok(())
+    }
+
+    /// One command of the browser's own protocol.
+    ///
+    /// # Errors
+    /// When the browser refuses it.
+    pub async fn cdp(&self, method: &str, params: Value) -> Res<Value> {
+        let url = format!("session/{}/goog/cdp/execute", self.driver.handle.session_id());
+        let base = self.driver.handle.server_url();
+        let answer = post(base.as_str(), &url, &json!({ "cmd": method, "params": params }))?;
+        Ok(answer)
+    }
+
+    /// Waits for a selector, ten seconds at most.
+    ///
+    /// # Errors
+    /// When it does not come.
+    pub async fn wait(&self, css: &str) -> Res<WebElement> {
+        Ok(self.driver.query(By::Css(css)).wait(Duration::from_secs(10), Duration::from_millis(50)).first().await?)
+    }
+
+    /// Runs a script and returns its value.
+    ///
+    /// # Errors
+    /// When the script throws.
+    pub async fn js(&self, script: &str) -> Res<Value> {
+        Ok(self.driver.execute(script, vec![]).await?.json().clone())
+    }
+
+    /// Clicks an element by selector, as a person would after scrolling to it.
+    ///
+    /// # Errors
+    /// When it is missing or covered.
+    pub async fn click(&self, css: &str) -> Res {
+        let e = self.wait(css).await?;
+        e.scroll_into_view().await?;
+        e.click().await?;
+        Ok(())
+    }
+
+    /// Text of the first element.
+    ///
+    /// # Errors
+    /// When it is missing.
+    pub async fn text(&self, css: &str) -> Res<String> {
+        Ok(self.wait(css).await?.text().await?)
+    }
+
+    /// A picture of the page as PNG bytes.
+    ///
+    /// # Errors
+    /// When the browser does not answer.
+    pub async fn screenshot(&self) -> Res<Vec<u8>> {
+        Ok(self.driver.screenshot_as_png().await?)
+    }
+
+    fn logs(&self, kind: &str) -> Res<Vec<Value>> {
+        let url = format!("session/{}/se/log", self.driver.handle.session_id());
+        let answer = post(self.driver.handle.server_url().as_str(), &url, &json!({ "type": kind }))?;
+        Ok(answer.as_array().cloned().unwrap_or_default())
+    }
+
+    /// Errors and warnings the page logged.
+    ///
+    /// # Errors
+    /// When the driver gives no log.
+    pub fn console_errors(&self) -> Res<Vec<String>> {
+        Ok(self
+            .logs("browser")?
+            .iter()
+            .filter(|l| l["level"] == "SEVERE" || l["level"] == "WARNING")
+            .map(|l| l["message"].as_str().unwrap_or_default().to_owned())
+            .collect())
+    }
+
+    /// Every address the page asked for.
+    ///
+    /// # Errors
+    /// When the driver gives no log.
+    pub fn requests(&self) -> Res<Vec<String>> {
+        Ok(self
+            .logs("performance")?
+            .iter()
+            .filter_map(|l| serde_json::from_str::<Value>(l["message"].as_str()?).ok())
+            .filter(|m| m["message"]["method"] == "Network.requestWillBeSent")
+            .filter_map(|m| m["message"]["params"]["request"]["url"].as_str().map(str::to_owned))
+            .collect())
+    }
+
+    /// Closes everything.
+    ///
+    /// # Errors
+    /// When the driver does not answer.
+    pub async fn close(mut self) -> Res {
+        let _ = self.driver.clone().quit().await;
+        let _ = self.chromedriver.kill();
+        let _ = self.chromedriver.wait();
+        let _ = std::fs::remove_dir_all(&self.profile);
+        Ok(())
+    }
+}
+
+/// POST of JSON to the driver, answering its `value`.
+fn post(base: &str, path: &str, body: &Value) -> Res<Value> {
+    use std::io::{Read, Write};
+    let host = base.trim_start_matches("http://").trim_end_matches('/');
+    let text = body.to_string();
+    let mut s = std::net::TcpStream::connect(host)?;
+    s.set_read_timeout(Some(Duration::from_secs(60)))?;
+    write!(
+        s,
+        "POST /{path} HTTP/1.1\r\nHost: {host}\r\nContent-Type: application/json\r\nContent-Length: {}\r\nConnection: close\r\n\r\n{text}",
+        text.len()
+    )?;
+    let mut out = Vec::new();
+    s.read_to_end(&mut out)?;
+    let out = String::from_utf8_lossy(&out);
+    let body = out.split_once("\r\n\r\n").map_or("", |(_, b)| b);
+    let v: Value = serde_json::from_str(body)?;
+    Ok(v["value"].clone())
+}

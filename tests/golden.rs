@@ -1,0 +1,69 @@
+//! Golden traces: the same bits on every platform. `tests/browser` computes the same hash in wasm.
+
+use shortfall::physics::{Simulation, simulate};
+use shortfall::report::{outcome_json, read_scenario};
+use shortfall::scenario::*;
+
+/// One of each: a plain stop, a reversed grab, a roof slide over the ridge rope, a failing anchor.
+fn scenes() -> Vec<(&'static str, Scenario)> {
+    let base = Scenario::default();
+    let mut reversed = base.clone();
+    reversed.grab.arrow = Arrow::Down;
+    let mut roof = base.clone();
+    roof.stance = Stance::Roof { from_eave_m: 1.0 };
+    roof.anchor.from_ridge_m = -1.0;
+    let mut vent = base.clone();
+    vent.anchor.kind = AnchorKind::VentPipe;
+    let mut low = base.clone();
+    low.grab.above_dring_m = -0.7;
+    low.house.below = ORDINARY_OBSTACLE;
+    low.ladder.foot_distance_m = 1.6;
+    vec![("plain", base), ("reversed", reversed), ("roof", roof), ("vent", vent), ("low_deck", low)]
+}
+
+#[test]
+fn golden_traces() {
+    let all: Vec<serde_json::Value> = scenes()
+        .into_iter()
+        .map(|(name, s)| {
+            let out = outcome_json(&s);
+            serde_json::json!({
+                "name": name,
+                "hash": out["trace_hash"],
+                "outcome": out["outcome"],
+                "score": out["grade"]["score"],
+                "findings": out["findings"].as_array().map(|f| f.iter().map(|f| f["code"].clone()).collect::<Vec<_>>()),
+            })
+        })
+        .collect();
+    insta::assert_json_snapshot!(all);
+}
+
+#[test]
+fn slices_do_not_change_a_bit() {
+    let s = Scenario::default();
+    let whole = simulate(&s).expect("runs");
+    let mut sim = Simulation::new(&s).expect("runs");
+    while !sim.advance(37) {}
+    assert_eq!(whole.hash(), sim.finish().hash());
+}
+
+#[test]
+fn an_old_file_with_fields_missing_still_loads() {
+    let s = read_scenario(r#"{"schema":1,"grab":{"arrow":"down"}}"#).expect("loads");
+    assert_eq!(s.grab.arrow, Arrow::Down);
+    assert_eq!(s.house, House::default());
+}
+
+#[test]
+fn a_bad_file_names_its_field() {
+    for (text, field) in [
+        (r#"{"grab":{"above_dring_m":"high"}}"#, "grab.above_dring_m"),
+        (r#"{"house":{"eave_hight_m":5}}"#, "house.eave_hight_m"),
+        (r#"{"stance":{"ladder":{"standing_height_m":null}}}"#, "stance.ladder.standing_height_m"),
+    ] {
+        let line = read_scenario(text).expect_err("refused");
+        assert!(line.starts_with(field), "{line}");
+        assert!(!line.contains('\n'));
+    }
+}

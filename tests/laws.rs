@@ -1,0 +1,145 @@
+//! Laws that hold for every fall, over random inputs.
+
+use proptest::prelude::*;
+use shortfall::physics::constants::DT_S;
+use shortfall::physics::equipment::{AbsorberParams, LineParams};
+use shortfall::physics::geometry::p;
+use shortfall::physics::world::World;
+use shortfall::physics::{Run, simulate};
+use shortfall::scenario::*;
+use shortfall::units::G_M_S2;
+
+fn any_f64() -> impl Strategy<Value = f64> {
+    prop_oneof![
+        any::<f64>(),
+        Just(f64::NAN),
+        Just(f64::INFINITY),
+        Just(-0.0),
+        Just(0.0),
+        -20.0..20.0f64,
+        0.0..1e5f64
+    ]
+}
+
+prop_compose! {
+    /// A plausible set-up; `problems` decides whether it can be built.
+    fn set_up()(
+        house in (2.4..9.0f64, 0.1..0.9f64, 2.0..6.0f64, 0.0..0.8f64),
+        ladder in (0.6..2.6f64, 2.5..11.0f64),
+        on_ladder in prop::bool::weighted(0.7), at in (0.4..7.0f64, 0.3..4.0f64),
+        worker in (50.0..140.0f64, 1.5..2.0f64, any::<bool>()),
+        anchor in (0usize..6, -2.0..3.0f64),
+        rope in (5.0..25.0f64, 20e3..45e3f64, any::<bool>()),
+        grab in (-1.2..1.2f64, prop::bool::weighted(0.8), prop::bool::weighted(0.8), prop::bool::weighted(0.8)),
+        lanyard in (0.4..1.8f64, prop::option::of((2e3..6e3f64, 0.3..1.6f64))),
+        below in prop::option::of((0.2..1.5f64, 0.0..3.0f64, 0.4..1.6f64)),
+    ) -> Scenario {
+        Scenario {
+            house: House { eave_height_m: house.0, roof_pitch_rad: house.1, half_span_m: house.2, overhang_m: house.3,
+                below: below.map_or(Below::BareGround, |b| Below::Obstacle { height_m: b.0, distance_m: b.1, width_m: b.2 }) },
+            ladder: Ladder { foot_distance_m: ladder.0, length_m: ladder.1 },
+            stance: if on_ladder { Stance::Ladder { standing_height_m: at.0 } } else { Stance::Roof { from_eave_m: at.1 } },
+            worker: Worker { mass_kg: worker.0, stature_m: worker.1,
+                harness: if worker.2 { HarnessFit::Snug } else { HarnessFit::Loose } },
+            anchor: Anchor { kind: AnchorKind::ALL[anchor.0], from_ridge_m: anchor.1 },
+            lifeline: Lifeline { length_m: rope.0, modulus_n: rope.1, end_knot: rope.2 },
+            grab: RopeGrab { above_dring_m: grab.0,
+                arrow: if grab.1 { Arrow::Up } else { Arrow::Down },
+                bolt: if grab.2 { Bolt::Tight } else { Bolt::Loose },
+                latch: if grab.3 { Latch::Closed } else { Latch::Open } },
+            lanyard: Lanyard { length_m: lanyard.0,
+                absorber: lanyard.1.map(|a| Absorber { deploy_force_n: a.0, max_extension_m: a.1 }) },
+            ..Scenario::default()
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 2000, failure_persistence: None, ..ProptestConfig::default() })]
+
+    /// Whatever the numbers are, nothing panics, and what is not finite is named.
+    #[test]
+    fn problems_never_panics(values in prop::collection::vec(any_f64(), Field::ALL.len()), roof: bool, deck: bool) {
+        let mut s = Scenario::default();
+        if roof { s.stance = Stance::Roof { from_eave_m: 1.0 } }
+        if deck { s.house.below = ORDINARY_OBSTACLE }
+        let mut odd = false;
+        for (f, v) in Field::ALL.iter().zip(values) {
+            if f.get(&s).is_some() {
+                odd |= !v.is_finite();
+                f.set(&mut s, v);
+            }
+        }
+        let found = s.problems();
+        prop_assert!(!odd || found.iter().any(|p| p.code == ProblemCode::NotFinite));
+        if !found.is_empty() { prop_assert!(simulate(&s).is_none()); }
+    }
+
+    /// Peak force of a point mass never falls when mass or free fall grows, all else equal.
+    #[test]
+    fn heavier_or_further_is_never_softer(m in 50.0..140.0f64, h in 0.1..3.0f64, l in 1.0..12.0f64, dm in 0.5..20.0f64, dh in 0.02..0.5f64) {
+        let peak = |m: f64, h: f64| {
+            let line = LineParams { lanyard_length_m: 4.0, ..LineParams::ideal(30_000.0, l) };
+            let mut run = Run::point_mass(m, h, line, l);
+            while run.time_s() < 1.8 && !run.step() {}
+            run.finish().peak_force_n
+        };
+        let base = peak(m, h);
+        // Half a thousandth is the stepper's own error.
+        prop_assert!(peak(m + dm, h) >= base * 0.9995);
+        prop_assert!(peak(m, h + dh) >= base * 0.9995);
+    }
+
+    /// Energy of a point mass on a line with absorber, damping and a slipping grab balances.
+    #[test]
+    fn energy_balances_on_a_point_mass(m in 50.0..140.0f64, h in 0.2..3.6f64, l in 1.0..12.0f64, f in 2e3..6e3f64,
+                                       grip in 1.5e3..9e3f64, zeta in 0.0..0.1f64) {
+        let mut params = LineParams::ideal(30_000.0, l + 30.0);
+        params.lanyard_length_m = 4.0;
+        params.absorber = Some(AbsorberParams { force_n: f, max_extension_m: 0.8 });
+        params.grab.grip_n = grip.max(1.2 * m * G_M_S2);
+        params.relaxation_s = zeta * 0.1;
+        let mut run = Run::point_mass(m, h, params, l);
+        while run.time_s() < 2.0 && !run.step() {}
+        let t = run.finish();
+        prop_assert!(t.energy_residual < 0.01, "{}", t.energy_residual);
+        prop_assert!(t.samples.iter().all(|s| s.force_n >= 0.0));
+    }
+
+    /// Momentum: free of contacts and line, the worker's centre of mass falls as a stone, whatever
+    /// joints and muscles do.
+    #[test]
+    fn joints_do_not_push_the_whole_worker(mass in 50.0..140.0f64, stature in 1.5..2.0f64, steps in 20usize..200) {
+        let s = Scenario { worker: Worker { mass_kg: mass, stature_m: stature, ..Worker::default() }, ..Scenario::default() };
+        let g = shortfall::physics::geometry::Geometry::of(&s).expect("stands");
+        let mut w = World::worker(&s, &g, false);
+        let before = w.momentum();
+        let steps = steps.min(120);
+        for _ in 0..steps { w.step(p(0.0, 0.0)); }
+        let after = w.momentum();
+        let fell = -mass * G_M_S2 * DT_S * steps as f64;
+        prop_assert!((after.y - before.y - fell).abs() < 1e-3 * fell.abs(), "{} {}", after.y - before.y, fell);
+        prop_assert!((after.x - before.x).abs() < 1e-2 * mass);
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 150, failure_persistence: None, ..ProptestConfig::default() })]
+
+    /// Any set-up without problems: the run ends, every number is finite, the line never pushes,
+    /// and what the energy check passes has no energy from nowhere.
+    #[test]
+    fn every_possible_fall_ends_in_finite_numbers(s in set_up()) {
+        prop_assume!(s.problems().is_empty());
+        let t = simulate(&s).expect("no problems");
+        prop_assert!(t.duration_s() <= 8.0 + DT_S);
+        for q in &t.samples {
+            prop_assert!(q.force_n.is_finite() && q.force_n >= 0.0 && q.anchor_n >= 0.0);
+            prop_assert!(q.poses.iter().all(|p| p.at.x.is_finite() && p.at.y.is_finite() && p.angle_rad.is_finite()));
+        }
+        prop_assert!(t.joint_gap_m < 0.01, "joint gap {}", t.joint_gap_m);
+        prop_assert!(t.energy_residual.is_finite());
+        let again = simulate(&s).expect("no problems");
+        prop_assert_eq!(t.hash(), again.hash());
+    }
+}

@@ -6,14 +6,14 @@
 
 #![warn(missing_docs)]
 
-pub mod units;
-pub mod scenario;
-pub mod physics;
-pub mod rules;
-pub mod scoring;
-pub mod report;
-pub mod texts;
-pub mod scene;
 pub mod link;
+pub mod physics;
+pub mod report;
+pub mod rules;
+pub mod scenario;
+pub mod scene;
+pub mod scoring;
+pub mod texts;
 #[cfg(feature = "ui")]
 pub mod ui;
+pub mod units;

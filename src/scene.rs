@@ -127,11 +127,7 @@ pub fn build(s: &Scenario, g: &Geometry, q: &Sample) -> Scene {
         (vec![], p(at.x - 0.25, at.y + 0.9))
     };
     let used: f64 = if anchored { path_length(&rope) } else { 0.0 };
-    let rope_to_grab = if anchored {
-        sag(last, at, q.grab_rope_m - used)
-    } else {
-        sag(last, at, 1.2)
-    };
+    let rope_to_grab = if anchored { sag(last, at, q.grab_rope_m - used) } else { sag(last, at, 1.2) };
     let left_m = (s.lifeline.length_m - q.grab_rope_m).max(0.0);
     let tail = tail(s, g, at, left_m);
     let tail_end = tail.last().copied().unwrap_or(at);

@@ -137,7 +137,11 @@ fn check_11_the_900_pound_rule_of_thumb() {
     near(stop(429.0), 3.5, 0.01);
     // Elastic: m g (h + x) = F x / 2 with x = 3.5 ft.
     let modulus_n = 857.0 * LBF_N / (3.5 * FT_M / 3.0);
-    near(drop(120.0 * LB_KG, 9.0 * FT_M, 3.0, LineParams::ideal(modulus_n, 3.0)).peak_force_n / LBF_N, 857.0, 0.01);
+    near(
+        drop(120.0 * LB_KG, 9.0 * FT_M, 3.0, LineParams::ideal(modulus_n, 3.0)).peak_force_n / LBF_N,
+        857.0,
+        0.01,
+    );
 }
 
 /// Check 12. Geometry of a 0.9 m lanyard: the grab 0.9 m below the D-ring falls free 1.8 m, 0.3 m
@@ -243,7 +247,9 @@ fn a_reversed_grab_comes_down_to_the_ground() {
     let mut s = Scenario::default();
     s.grab.arrow = Arrow::Down;
     let t = simulate(&s).expect("runs");
-    assert!(t.impacts.iter().any(|i| i.what == shortfall::physics::world::Thing::Ground && i.speed_m_s > 4.0));
+    assert!(
+        t.impacts.iter().any(|i| i.what == shortfall::physics::world::Thing::Ground && i.speed_m_s > 4.0)
+    );
     assert!(t.peak_force_n < t.weight_n, "{}", t.peak_force_n);
 }
 

@@ -162,10 +162,10 @@ impl LineParams {
                 HarnessFit::Snug => HARNESS_SLIDE_SNUG_M,
                 HarnessFit::Loose => HARNESS_SLIDE_LOOSE_M,
             },
-            absorber: s.lanyard.absorber.map(|a| AbsorberParams {
-                force_n: a.deploy_force_n,
-                max_extension_m: a.max_extension_m,
-            }),
+            absorber: s
+                .lanyard
+                .absorber
+                .map(|a| AbsorberParams { force_n: a.deploy_force_n, max_extension_m: a.max_extension_m }),
             grab: GrabParams {
                 drag_n: GRAB_DRAG_N,
                 grip_n,

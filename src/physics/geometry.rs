@@ -149,8 +149,7 @@ impl Geometry {
         let a = s.anchor.from_ridge_m;
         // On the surface: a rope from it lies on the roof.
         let anchor = p(ridge.x + a * cos, ridge.y - a.abs() * sin);
-        let corners =
-            if a < 0.0 { vec![ridge, eave, fascia] } else { vec![eave, fascia] };
+        let corners = if a < 0.0 { vec![ridge, eave, fascia] } else { vec![eave, fascia] };
 
         let ladder = ladder_line(s)?;
         let st = s.worker.stature_m;
@@ -234,11 +233,7 @@ impl Geometry {
 }
 
 fn path_to_eave(anchor: P, ridge: P, eave: P, from_ridge_m: f64) -> f64 {
-    if from_ridge_m < 0.0 {
-        anchor.dist(ridge) + ridge.dist(eave)
-    } else {
-        anchor.dist(eave)
-    }
+    if from_ridge_m < 0.0 { anchor.dist(ridge) + ridge.dist(eave) } else { anchor.dist(eave) }
 }
 
 /// Length of rope from the eave's edge down to `g`, bending where it meets the ladder.

@@ -450,7 +450,8 @@ impl Line {
     }
 
     fn toward(&self, d: P) -> P {
-        let last = (0..self.corners.len()).rev().find(|&i| self.active[i]).map_or(self.anchor, |i| self.corners[i]);
+        let last =
+            (0..self.corners.len()).rev().find(|&i| self.active[i]).map_or(self.anchor, |i| self.corners[i]);
         let r = d.dist(last);
         if r < 1e-9 { p_up() } else { P { x: (last.x - d.x) / r, y: (last.y - d.y) / r } }
     }

@@ -240,12 +240,8 @@ impl Run {
         let d = self.world.dring();
 
         // The line at this moment.
-        let before = (
-            self.line.absorber_m(),
-            self.line.grab_slip_m(),
-            self.line.holds(),
-            self.line.anchor_failed,
-        );
+        let before =
+            (self.line.absorber_m(), self.line.grab_slip_m(), self.line.holds(), self.line.anchor_failed);
         let pull = self.line.step(d, DT_S);
         self.watch_line(t, d, &pull, before);
         self.follow_grab(d, pull.dring_n > 0.0);
@@ -268,12 +264,9 @@ impl Run {
         if self.step_no == 0 {
             self.start_kinetic_j = kinetic_j;
         }
-        let have = kinetic_j
-            + potential_j
-            + self.line.energy.elastic_j
-            + self.line.energy.spent_j()
-            + self.body_j
-            - 0.5 * step.constraint_work_j;
+        let have =
+            kinetic_j + potential_j + self.line.energy.elastic_j + self.line.energy.spent_j() + self.body_j
+                - 0.5 * step.constraint_work_j;
         let had = self.start_kinetic_j + self.start_potential_j;
         // What follows a strike on the ground is shown, but enters no grade.
         let counts = !self.struck_below();
@@ -290,11 +283,7 @@ impl Run {
 
         // At rest, out of time, or (with no ground) past the lowest point.
         let t = self.step_no as f64 * DT_S;
-        self.calm_s = if kinetic_j < REST_ENERGY_J && (self.step_no > 96) {
-            self.calm_s + DT_S
-        } else {
-            0.0
-        };
+        self.calm_s = if kinetic_j < REST_ENERGY_J && (self.step_no > 96) { self.calm_s + DT_S } else { 0.0 };
         let roomy_done =
             !self.landing && self.geometry.is_some() && (t - self.last_lower_s > 1.0 || !self.line.holds());
         if self.calm_s > REST_TIME_S || t >= LONGEST_RUN_S || roomy_done {
@@ -342,11 +331,8 @@ impl Run {
             self.mark(EventKind::RopeEnd, t);
         }
         if held && !self.line.holds() {
-            let kind = if self.line.anchor_failed && !failed {
-                EventKind::AnchorFails
-            } else {
-                EventKind::OffRope
-            };
+            let kind =
+                if self.line.anchor_failed && !failed { EventKind::AnchorFails } else { EventKind::OffRope };
             self.mark(kind, t);
         }
     }
@@ -417,11 +403,7 @@ impl Run {
     fn follow_grab(&mut self, d: P, taut: bool) {
         let Some(g) = &self.geometry else { return };
         let below = self.line.below_grab_m();
-        let path = if self.line.holds() {
-            taut_path(g.anchor, &g.corners, d)
-        } else {
-            vec![d, d]
-        };
+        let path = if self.line.holds() { taut_path(g.anchor, &g.corners, d) } else { vec![d, d] };
         if taut && self.line.holds() {
             // `below` back along the path from the D-ring.
             let mut left = below;
@@ -490,8 +472,7 @@ impl Run {
         self.mark(EventKind::Rest, t);
         self.events.sort_by(|a, b| a.time_s.total_cmp(&b.time_s));
         let total_fall_m = (self.start_dring.y - self.lowest_dring.0).max(0.0);
-        let work_in_j =
-            self.start_kinetic_j + (self.start_potential_j - self.world.potential_j()).max(0.0);
+        let work_in_j = self.start_kinetic_j + (self.start_potential_j - self.world.potential_j()).max(0.0);
         let scale = (self.weight_n * total_fall_m + self.start_kinetic_j).max(RESIDUAL_FLOOR_J);
         let outcome = if !self.line.holds() {
             Outcome::LetGo

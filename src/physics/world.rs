@@ -9,12 +9,8 @@
 //! step's gravity taken off, which makes rapier's semi-implicit Euler second-order accurate.
 
 use super::body::{PARTS, Part, Pose, capsules, dring_on_torso, hinges, standing};
-use super::constants::{
-    CONTACT_STABILIZATION, DT_S, LANDING_ITERATIONS, PGS_ITERATIONS, SOLVER_ITERATIONS,
-};
-use super::equipment::{
-    BODY_FRICTION, ROOF_SLIP_FRICTION, SLIP_DOWN_ROOF_M_S, SLIP_OFF_LADDER_M_S,
-};
+use super::constants::{CONTACT_STABILIZATION, DT_S, LANDING_ITERATIONS, PGS_ITERATIONS, SOLVER_ITERATIONS};
+use super::equipment::{BODY_FRICTION, ROOF_SLIP_FRICTION, SLIP_DOWN_ROOF_M_S, SLIP_OFF_LADDER_M_S};
 use super::geometry::{Geometry, P, p};
 use crate::scenario::{Scenario, Stance};
 use crate::units::G_M_S2;
@@ -37,8 +33,7 @@ pub enum Thing {
     Ladder,
 }
 
-const THINGS: [Thing; 5] =
-    [Thing::Ground, Thing::Obstacle, Thing::Wall, Thing::Roof, Thing::Ladder];
+const THINGS: [Thing; 5] = [Thing::Ground, Thing::Obstacle, Thing::Wall, Thing::Roof, Thing::Ladder];
 const WORKER_GROUP: Group = Group::GROUP_1;
 const ARM_GROUP: Group = Group::GROUP_2;
 const LANDING_GROUP: Group = Group::GROUP_3;
@@ -128,10 +123,7 @@ impl World {
             w.things.push((h, thing));
         };
         if landing {
-            fix(
-                Thing::Ground,
-                Some(ColliderBuilder::cuboid(80.0, 1.0).translation(v(p(0.0, -1.0)))),
-            );
+            fix(Thing::Ground, Some(ColliderBuilder::cuboid(80.0, 1.0).translation(v(p(0.0, -1.0)))));
             if let Some((l, r, top)) = g.obstacle {
                 fix(
                     Thing::Obstacle,
@@ -149,11 +141,8 @@ impl World {
         fix(
             Thing::Wall,
             Some(
-                ColliderBuilder::cuboid(
-                    (-deep / 2.0) as f32,
-                    ((wall_top - wall_foot) / 2.0) as f32,
-                )
-                .translation(v(p(deep / 2.0, (wall_top + wall_foot) / 2.0))),
+                ColliderBuilder::cuboid((-deep / 2.0) as f32, ((wall_top - wall_foot) / 2.0) as f32)
+                    .translation(v(p(deep / 2.0, (wall_top + wall_foot) / 2.0))),
             ),
         );
         let far_fascia = p(g.far_eave.x, g.fascia.y);
@@ -163,9 +152,8 @@ impl World {
         let in_plane = matches!(s.stance, Stance::Ladder { .. });
         fix(
             Thing::Ladder,
-            in_plane.then(|| {
-                ColliderBuilder::capsule_from_endpoints(v(g.ladder.foot), v(g.ladder.tip), 0.03)
-            }),
+            in_plane
+                .then(|| ColliderBuilder::capsule_from_endpoints(v(g.ladder.foot), v(g.ladder.tip), 0.03)),
         );
         w
     }
@@ -381,14 +369,11 @@ impl World {
             low_j(p(0.0, -self.masses_kg[i] * G_M_S2), a, b);
             if i == 0 {
                 let r = (f64::from(at.x - com.x), f64::from(at.y - com.y));
-                let spin = |lv: (f64, f64), w: f32| {
-                    (lv.0 - f64::from(w) * r.1, lv.1 + f64::from(w) * r.0)
-                };
+                let spin = |lv: (f64, f64), w: f32| (lv.0 - f64::from(w) * r.1, lv.1 + f64::from(w) * r.0);
                 low_j(pull_n, spin(a, w0), spin(b, w1));
             }
         }
-        self.near_contact =
-            self.rapier.contact_pairs().any(ContactPair::has_any_active_contact);
+        self.near_contact = self.rapier.contact_pairs().any(ContactPair::has_any_active_contact);
         Step {
             touches: if self.near_contact { self.touches(&before) } else { Vec::new() },
             constraint_work_j: kinetic_after_j - kinetic_before_j - applied_j,

@@ -333,8 +333,7 @@ impl Finding {
     }
     fn against(code: FindingCode, si: f64, limit: &'static Limit, missed: Severity) -> Finding {
         let met = limit.comparison.holds(si, limit.value);
-        let rounding =
-            if limit.comparison == Comparison::AtMost { Rounding::Up } else { Rounding::Down };
+        let rounding = if limit.comparison == Comparison::AtMost { Rounding::Up } else { Rounding::Down };
         Finding {
             met: Some(met),
             limit: Some(limit),
@@ -356,9 +355,7 @@ pub fn judge(s: &Scenario, t: &Trace, place: &'static Place) -> Vec<Finding> {
 
     // What happened.
     let blow = |what: Thing| t.impacts.iter().find(|i| i.what == what);
-    for (thing, code) in
-        [(Thing::Ground, C::StrikesGround), (Thing::Obstacle, C::StrikesObstacle)]
-    {
+    for (thing, code) in [(Thing::Ground, C::StrikesGround), (Thing::Obstacle, C::StrikesObstacle)] {
         if let Some(i) = blow(thing) {
             out.push(Finding::new(code, Critical).value(Quantity::Speed, i.speed_m_s, Rounding::Up));
         }
@@ -416,22 +413,16 @@ pub fn judge(s: &Scenario, t: &Trace, place: &'static Place) -> Vec<Finding> {
         && stopped
         && i.speed_m_s >= HARD_SWING_M_S
     {
-        out.push(Finding::new(C::HardSwing, Minor).value(
-            Quantity::Speed,
-            i.speed_m_s,
-            Rounding::Up,
-        ));
+        out.push(Finding::new(C::HardSwing, Minor).value(Quantity::Speed, i.speed_m_s, Rounding::Up));
     }
 
     // The gear.
     if t.absorber_spent {
-        out.push(
-            Finding::new(C::AbsorberSpent, Major).value(
-                Quantity::Length,
-                t.absorber_extension_m,
-                Rounding::Up,
-            ),
-        );
+        out.push(Finding::new(C::AbsorberSpent, Major).value(
+            Quantity::Length,
+            t.absorber_extension_m,
+            Rounding::Up,
+        ));
     }
     if s.lanyard.absorber.is_none() {
         out.push(Finding::new(C::NoAbsorber, Major));

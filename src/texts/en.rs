@@ -10,7 +10,9 @@ pub fn text(key: Key) -> &'static str {
     match key {
         Key::AppName => "Shortfall",
         Key::Tagline => "What would your tie-in do? Find out here, on a screen.",
-        Key::Caution => "Practice beside approved training, never a certificate. On a real site the makers’ instructions, the local rules and a competent person come first. Every result holds only under the assumptions shown.",
+        Key::Caution => {
+            "Practice beside approved training, never a certificate. On a real site the makers’ instructions, the local rules and a competent person come first. Every result holds only under the assumptions shown."
+        }
         Key::SkipToScene => "Skip to the scene",
         Key::Language => "Language",
         Key::Units => "Units",
@@ -24,7 +26,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Lettering => "Lettering",
         Key::LetteringPage => "for a page",
         Key::LetteringRoom => "for a room",
-        Key::Options => "Language, units, rules",
+        Key::Options => "Rules, units",
         Key::SetUpHeading => "The set-up, from the anchor down",
         Key::SceneHeading => "The scene",
         Key::SceneRegion => "Drawing of the house in section",
@@ -98,7 +100,9 @@ pub fn text(key: Key) -> &'static str {
         Key::Computing => "Working the fall out…",
         Key::Skip => "Skip to the result",
         Key::ProblemsHeading => "This set-up cannot be built:",
-        Key::NotGraded => "Not graded: this run failed its own energy check (off by {value}). Its numbers are not shown. Change something and play again.",
+        Key::NotGraded => {
+            "Not graded: this run failed its own energy check (off by {value}). Its numbers are not shown. Change something and play again."
+        }
         Key::PlayAgain => "Watch again",
         Key::Pause => "Pause",
         Key::Resume => "Go on",
@@ -130,10 +134,18 @@ pub fn text(key: Key) -> &'static str {
         Key::SourceLine => "{document}, {clause}",
         Key::ChangeOne => "Change one thing and play again: this fall stays as a dashed outline.",
         Key::GhostNote => "Dashed: the fall before",
-        Key::VerdictStopped => "Stopped in the air: {value} on the body, meets the {limit} limit under these assumptions.",
-        Key::VerdictStoppedOver => "Stopped in the air, but {value} on the body does not meet the {limit} limit.",
-        Key::VerdictOnRoof => "Stopped on the roof: {value} on the body, meets the {limit} limit under these assumptions.",
-        Key::VerdictNoForce => "Stopped in the air with {value} on the body; this place sets no force limit here.",
+        Key::VerdictStopped => {
+            "Stopped in the air: {value} on the body, meets the {limit} limit under these assumptions."
+        }
+        Key::VerdictStoppedOver => {
+            "Stopped in the air, but {value} on the body does not meet the {limit} limit."
+        }
+        Key::VerdictOnRoof => {
+            "Stopped on the roof: {value} on the body, meets the {limit} limit under these assumptions."
+        }
+        Key::VerdictNoForce => {
+            "Stopped in the air with {value} on the body; this place sets no force limit here."
+        }
         Key::VerdictGroundShort => "Comes down to the ground at {value}: {missing} more room was needed.",
         Key::VerdictGround => "Comes down to the ground at {value}: nothing on the rope held.",
         Key::VerdictObstacleShort => "Comes down on the deck at {value}: {missing} more room was needed.",
@@ -142,7 +154,9 @@ pub fn text(key: Key) -> &'static str {
         Key::VerdictLetGoGround => "Comes off the rope and down, striking at {value}.",
         Key::VerdictAnchor => "The anchor gives way at {value} (assumed): nothing holds the rope any more.",
         Key::VerdictAnchorGround => "The anchor gives way and the worker comes down, striking at {value}.",
-        Key::VerdictFreeFall => "Stopped in the air, but {value} of free fall does not meet the {limit} limit.",
+        Key::VerdictFreeFall => {
+            "Stopped in the air, but {value} of free fall does not meet the {limit} limit."
+        }
         Key::PlotTitleUnder => "{value} at most, under the {limit} limit",
         Key::PlotTitleOver => "{value} at most, over the {limit} limit",
         Key::PlotTitleNone => "{value} at most on the body",
@@ -160,9 +174,13 @@ pub fn text(key: Key) -> &'static str {
         Key::LabelGrab => "grab",
         Key::ScaleBar => "{value}",
         Key::StateStanding => "The worker stands on the ladder, feet {height} above the ground.",
-        Key::StateRoof => "The worker stands on the roof, {distance} up the slope from the eave; the eave is {height} above the ground.",
+        Key::StateRoof => {
+            "The worker stands on the roof, {distance} up the slope from the eave; the eave is {height} above the ground."
+        }
         Key::StateGrab => "The rope grab is {offset} the D-ring, arrow {arrow}, bolt {bolt}, latch {latch}.",
-        Key::StateRope => "The lifeline is {length} long, knot at the end: {knot}. The lanyard is {lanyard} long, energy absorber: {absorber}.",
+        Key::StateRope => {
+            "The lifeline is {length} long, knot at the end: {knot}. The lanyard is {lanyard} long, energy absorber: {absorber}."
+        }
         Key::StateAnchor => "Anchor: {kind}.",
         Key::StateBelowGround => "Below is bare ground.",
         Key::StateBelowObstacle => "Below is a deck {height} high, {distance} from the wall.",
@@ -172,9 +190,15 @@ pub fn text(key: Key) -> &'static str {
         Key::Level => "level with",
         Key::Storyboard => "Five moments of the fall",
         Key::StillOf => "{event}, {time}",
-        Key::KeyHelp => "With the drawing in focus: space plays and pauses, arrow keys step, Page Up and Page Down go from event to event.",
-        Key::VersionLine => "Version {app}, physics {physics}, rules {rules}. Energy off by {residual} in this run.",
-        Key::ModelNote => "A worker of nine linked bodies falls in the plane of the drawing, on a line of rope, grab, lanyard, absorber and harness. Left out: sideways swing, rope weight, wind. The ladder does not move.",
+        Key::KeyHelp => {
+            "With the drawing in focus: space plays and pauses, arrow keys step, Page Up and Page Down go from event to event."
+        }
+        Key::VersionLine => {
+            "Version {app}, physics {physics}, rules {rules}. Energy off by {residual} in this run."
+        }
+        Key::ModelNote => {
+            "A worker of nine linked bodies falls in the plane of the drawing, on a line of rope, grab, lanyard, absorber and harness. Left out: sideways swing, rope weight, wind. The ladder does not move."
+        }
         Key::Faster => "Speed",
         Key::SaveFile => "Save the set-up as a file",
         Key::OpenFile => "Open a set-up",
@@ -182,7 +206,9 @@ pub fn text(key: Key) -> &'static str {
         Key::LinkCopied => "Link copied.",
         Key::FileBad => "That file was not opened; nothing has changed. {reason}",
         Key::Kept => "This set-up is kept on this device.",
-        Key::NotKept => "This device keeps nothing (storage is off or full): save the set-up as a file before you close the page.",
+        Key::NotKept => {
+            "This device keeps nothing (storage is off or full): save the set-up as a file before you close the page."
+        }
         Key::Anchor(AnchorKind::RidgePlateInFraming) => "ridge plate in the framing",
         Key::Anchor(AnchorKind::RidgePlateInSheathing) => "ridge plate in the sheathing only",
         Key::Anchor(AnchorKind::ChimneySling) => "sling round the chimney",
@@ -193,15 +219,29 @@ pub fn text(key: Key) -> &'static str {
         Key::Problem(ProblemCode::OutOfRange) => "{field}: outside {min} to {max}.",
         Key::Problem(ProblemCode::SchemaNewer) => "This set-up comes from a newer version.",
         Key::Problem(ProblemCode::PlaceUnknown) => "No rules are held for this place.",
-        Key::Problem(ProblemCode::LadderTooShort) => "The ladder’s foot is out further than the ladder is long.",
-        Key::Problem(ProblemCode::StandsAboveLadder) => "The feet would be above the ladder’s usable part or above the eave.",
-        Key::Problem(ProblemCode::LadderInObstacle) => "The ladder would pass through the deck: move its foot out, or the deck.",
-        Key::Problem(ProblemCode::WorkerInHouse) => "The worker would be inside the wall or the roof: move the ladder’s foot out.",
+        Key::Problem(ProblemCode::LadderTooShort) => {
+            "The ladder’s foot is out further than the ladder is long."
+        }
+        Key::Problem(ProblemCode::StandsAboveLadder) => {
+            "The feet would be above the ladder’s usable part or above the eave."
+        }
+        Key::Problem(ProblemCode::LadderInObstacle) => {
+            "The ladder would pass through the deck: move its foot out, or the deck."
+        }
+        Key::Problem(ProblemCode::WorkerInHouse) => {
+            "The worker would be inside the wall or the roof: move the ladder’s foot out."
+        }
         Key::Problem(ProblemCode::StandsOffRoof) => "The feet would be past the ridge.",
         Key::Problem(ProblemCode::AnchorOffRoof) => "The anchor would be off the roof.",
-        Key::Problem(ProblemCode::AnchorBelowWorker) => "The anchor would be beside or below the worker: put it further up.",
-        Key::Problem(ProblemCode::GrabOutOfReach) => "The lanyard does not reach from the D-ring to the grab: move the grab closer or take a longer lanyard.",
-        Key::Problem(ProblemCode::LifelineTooShort) => "The lifeline ends before the grab: take a longer one.",
+        Key::Problem(ProblemCode::AnchorBelowWorker) => {
+            "The anchor would be beside or below the worker: put it further up."
+        }
+        Key::Problem(ProblemCode::GrabOutOfReach) => {
+            "The lanyard does not reach from the D-ring to the grab: move the grab closer or take a longer lanyard."
+        }
+        Key::Problem(ProblemCode::LifelineTooShort) => {
+            "The lifeline ends before the grab: take a longer one."
+        }
         Key::Problem(ProblemCode::GrabPastAnchor) => "The grab would be at or past the anchor: lower it.",
         Key::Event(EventKind::Slip) => "slip",
         Key::Event(EventKind::OverEave) => "over the eave",
@@ -228,7 +268,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Thing(Thing::Ladder) => "the ladder",
         Key::Outcome(Outcome::Stopped) => "stops in time",
         Key::Outcome(Outcome::Strikes) => "hits something below",
-        Key::Outcome(Outcome::LetGo) => "comes off the rope, or the anchor lets go",
+        Key::Outcome(Outcome::LetGo) => "comes off the rope or the anchor",
         Key::Title(FindingCode::StrikesGround) => "Comes down to the ground",
         Key::Title(FindingCode::StrikesObstacle) => "Comes down on the deck",
         Key::Title(FindingCode::OffRope) => "Comes off the rope",
@@ -257,48 +297,100 @@ pub fn text(key: Key) -> &'static str {
         Key::Says(FindingCode::AnchorGaveWay) => "The rope pulled harder than the anchor bears: {value}.",
         Key::Says(FindingCode::PeakForce) => "{value} does not meet the {limit} limit.",
         Key::Says(FindingCode::FreeFall) => "{value} does not meet the {limit} limit.",
-        Key::Says(FindingCode::ForceOrFreeFall) => "This place asks for the force limit or the free-fall limit; the one shown decided.",
-        Key::Says(FindingCode::StoppingDistance) => "{value} to stop, without the rope’s stretch, does not meet the {limit} limit.",
-        Key::Says(FindingCode::AbsorberSpent) => "It tore out {value} and had nothing left; from there the force has no ceiling.",
+        Key::Says(FindingCode::ForceOrFreeFall) => {
+            "This place asks for the force limit or the free-fall limit; the one shown decided."
+        }
+        Key::Says(FindingCode::StoppingDistance) => {
+            "{value} to stop, without the rope’s stretch, does not meet the {limit} limit."
+        }
+        Key::Says(FindingCode::AbsorberSpent) => {
+            "It tore out {value} and had nothing left; from there the force has no ceiling."
+        }
         Key::Says(FindingCode::NoAbsorber) => "Only the stretch of the rope softened the stop.",
-        Key::Says(FindingCode::GrabReversed) => "With its arrow down the grab cannot lock; it runs along the rope.",
+        Key::Says(FindingCode::GrabReversed) => {
+            "With its arrow down the grab cannot lock; it runs along the rope."
+        }
         Key::Says(FindingCode::LatchOpen) => "With the latch open the rope can leave the grab.",
         Key::Says(FindingCode::BoltLoose) => "With the bolt loose the grab slides before it holds.",
-        Key::Says(FindingCode::GrabLow) => "The grab is {value} below the D-ring: the worker falls that far down to it, and as far again past it.",
+        Key::Says(FindingCode::GrabLow) => {
+            "The grab is {value} below the D-ring: the worker falls that far down to it, and as far again past it."
+        }
         Key::Says(FindingCode::EndKnotMissing) => "A grab that slides would run off the rope’s end.",
-        Key::Says(FindingCode::HarnessLoose) => "The D-ring rides up before the harness holds: more fall, and a worse hold.",
-        Key::Says(FindingCode::AnchorCapacity) => "{value} (assumed breaking load) does not meet the {limit} breaking load asked for.",
-        Key::Says(FindingCode::AnchorBasis) => "This place asks for a working load of {limit}, within allowable stress. The {value} assumed here is a breaking load; the two must not be compared. A competent person judges the anchor.",
-        Key::Says(FindingCode::LadderAngle) => "At {value} from the ground the foot is not where it should be: out by a quarter to a third of the length.",
+        Key::Says(FindingCode::HarnessLoose) => {
+            "The D-ring rides up before the harness holds: more fall, and a worse hold."
+        }
+        Key::Says(FindingCode::AnchorCapacity) => {
+            "{value} (assumed breaking load) does not meet the {limit} breaking load asked for."
+        }
+        Key::Says(FindingCode::AnchorBasis) => {
+            "This place asks for a working load of {limit}, within allowable stress. The {value} assumed here is a breaking load; the two must not be compared. A competent person judges the anchor."
+        }
+        Key::Says(FindingCode::LadderAngle) => {
+            "At {value} from the ground the foot is not where it should be: out by a quarter to a third of the length."
+        }
         Key::Says(FindingCode::ClearanceMargin) => "{value} left is less than the {limit} kept in reserve.",
         Key::Says(FindingCode::HardSwing) => "The worker strikes the house or the ladder at {value}.",
-        Key::Says(FindingCode::TriggerHeight) => "At {value} this place does not yet require protection against falls (it does from {limit}); the fall is as real.",
+        Key::Says(FindingCode::TriggerHeight) => {
+            "At {value} this place does not yet require protection against falls (it does from {limit}); the fall is as real."
+        }
         Key::SaysMet(FindingCode::PeakForce) => "{value} meets the {limit} limit.",
         Key::SaysMet(FindingCode::FreeFall) => "{value} meets the {limit} limit.",
-        Key::SaysMet(FindingCode::StoppingDistance) => "{value} to stop, without the rope’s stretch, meets the {limit} limit.",
-        Key::SaysMet(FindingCode::AnchorCapacity) => "{value} (assumed breaking load) meets the {limit} breaking load asked for.",
-        Key::SaysMet(FindingCode::LadderAngle) => "At {value} from the ground the foot is out by a quarter to a third of the length.",
+        Key::SaysMet(FindingCode::StoppingDistance) => {
+            "{value} to stop, without the rope’s stretch, meets the {limit} limit."
+        }
+        Key::SaysMet(FindingCode::AnchorCapacity) => {
+            "{value} (assumed breaking load) meets the {limit} breaking load asked for."
+        }
+        Key::SaysMet(FindingCode::LadderAngle) => {
+            "At {value} from the ground the foot is out by a quarter to a third of the length."
+        }
         Key::SaysMet(FindingCode::ClearanceMargin) => "{value} left, more than the {limit} kept in reserve.",
-        Key::SaysMet(FindingCode::TriggerHeight) => "At {value} this place requires protection against falls (from {limit}). Ask first whether a guardrail or travel restraint would do.",
-        Key::Change(FindingCode::StrikesGround) => "Raise the grab, or shorten the lanyard. Where there is still too little room, fall arrest is the wrong method: stop and ask.",
-        Key::Change(FindingCode::StrikesObstacle) => "Raise the grab, or work where nothing stands below. Otherwise stop and ask.",
-        Key::Change(FindingCode::OffRope) => "Close the latch, point the arrow to the anchor, tie a knot at the rope’s end.",
-        Key::Change(FindingCode::AnchorGaveWay) => "Tie to the framing or to a rated anchor that a competent person has looked at.",
-        Key::Change(FindingCode::PeakForce) => "Raise the grab to shorten the free fall, or use an absorber that tears at a lower force.",
+        Key::SaysMet(FindingCode::TriggerHeight) => {
+            "At {value} this place requires protection against falls (from {limit}). Ask first whether a guardrail or travel restraint would do."
+        }
+        Key::Change(FindingCode::StrikesGround) => {
+            "Raise the grab, or shorten the lanyard. Where there is still too little room, fall arrest is the wrong method: stop and ask."
+        }
+        Key::Change(FindingCode::StrikesObstacle) => {
+            "Raise the grab, or work where nothing stands below. Otherwise stop and ask."
+        }
+        Key::Change(FindingCode::OffRope) => {
+            "Close the latch, point the arrow to the anchor, tie a knot at the rope’s end."
+        }
+        Key::Change(FindingCode::AnchorGaveWay) => {
+            "Tie to the framing or to a rated anchor that a competent person has looked at."
+        }
+        Key::Change(FindingCode::PeakForce) => {
+            "Raise the grab to shorten the free fall, or use an absorber that tears at a lower force."
+        }
         Key::Change(FindingCode::FreeFall) => "Raise the grab, or shorten the lanyard.",
         Key::Change(FindingCode::ForceOrFreeFall) => "Nothing: this explains the rule.",
         Key::Change(FindingCode::StoppingDistance) => "Shorten the free fall: raise the grab.",
-        Key::Change(FindingCode::AbsorberSpent) => "Shorten the free fall, or use an absorber meant for this mass.",
+        Key::Change(FindingCode::AbsorberSpent) => {
+            "Shorten the free fall, or use an absorber meant for this mass."
+        }
         Key::Change(FindingCode::NoAbsorber) => "Use a lanyard with an energy absorber.",
-        Key::Change(FindingCode::GrabReversed) => "Take it off and put it back with the arrow towards the anchor.",
+        Key::Change(FindingCode::GrabReversed) => {
+            "Take it off and put it back with the arrow towards the anchor."
+        }
         Key::Change(FindingCode::LatchOpen) => "Close it, then pull down on the grab to test.",
-        Key::Change(FindingCode::BoltLoose) => "Tighten it, and look again every 15 to 20 minutes (common practice).",
-        Key::Change(FindingCode::GrabLow) => "Move it up to the D-ring’s height or higher, each time you climb.",
+        Key::Change(FindingCode::BoltLoose) => {
+            "Tighten it, and look again every 15 to 20 minutes (common practice)."
+        }
+        Key::Change(FindingCode::GrabLow) => {
+            "Move it up to the D-ring’s height or higher, each time you climb."
+        }
         Key::Change(FindingCode::EndKnotMissing) => "Tie a stopper knot at the end.",
-        Key::Change(FindingCode::HarnessLoose) => "Draw the straps up until a flat hand just fits (common practice).",
-        Key::Change(FindingCode::AnchorCapacity) => "Ask a competent person for an anchor that meets the rule.",
+        Key::Change(FindingCode::HarnessLoose) => {
+            "Draw the straps up until a flat hand just fits (common practice)."
+        }
+        Key::Change(FindingCode::AnchorCapacity) => {
+            "Ask a competent person for an anchor that meets the rule."
+        }
         Key::Change(FindingCode::AnchorBasis) => "Have a competent person judge the anchor.",
-        Key::Change(FindingCode::LadderAngle) => "Set the foot out by a quarter to a third of the length to the support.",
+        Key::Change(FindingCode::LadderAngle) => {
+            "Set the foot out by a quarter to a third of the length to the support."
+        }
         Key::Change(FindingCode::ClearanceMargin) => "Raise the grab, or shorten the lanyard.",
         Key::Change(FindingCode::HardSwing) => "Keep the anchor straight above, and the slack short.",
         Key::Change(FindingCode::TriggerHeight) => "Think of the other methods first.",

@@ -10,7 +10,9 @@ pub fn text(key: Key) -> &'static str {
     match key {
         Key::AppName => "Shortfall",
         Key::Tagline => "Que ferait votre liaison ? Voyez-le ici, à l’écran.",
-        Key::Caution => "Exercice à côté d’une formation reconnue, jamais une attestation. Sur un vrai chantier, les notices des fabricants, les règles locales et une personne compétente passent d’abord. Chaque résultat ne vaut que sous les hypothèses affichées.",
+        Key::Caution => {
+            "Exercice à côté d’une formation reconnue, jamais une attestation. Sur un vrai chantier, les notices des fabricants, les règles locales et une personne compétente passent d’abord. Chaque résultat ne vaut que sous les hypothèses affichées."
+        }
         Key::SkipToScene => "Aller à la scène",
         Key::Language => "Langue",
         Key::Units => "Unités",
@@ -24,7 +26,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Lettering => "Lettrage",
         Key::LetteringPage => "pour une page",
         Key::LetteringRoom => "pour une salle",
-        Key::Options => "Langue, unités, règles",
+        Key::Options => "Règles, unités",
         Key::SetUpHeading => "Le montage, en partant de l’ancrage",
         Key::SceneHeading => "La scène",
         Key::SceneRegion => "Dessin de la maison en coupe",
@@ -98,7 +100,9 @@ pub fn text(key: Key) -> &'static str {
         Key::Computing => "Calcul de la chute…",
         Key::Skip => "Passer au résultat",
         Key::ProblemsHeading => "Ce montage est impossible :",
-        Key::NotGraded => "Non noté : cette simulation a échoué à son contrôle d’énergie (écart de {value}). Ses nombres ne sont pas affichés. Changez quelque chose et relancez.",
+        Key::NotGraded => {
+            "Non noté : cette simulation a échoué à son contrôle d’énergie (écart de {value}). Ses nombres ne sont pas affichés. Changez quelque chose et relancez."
+        }
         Key::PlayAgain => "Revoir",
         Key::Pause => "Pause",
         Key::Resume => "Continuer",
@@ -130,9 +134,15 @@ pub fn text(key: Key) -> &'static str {
         Key::SourceLine => "{document}, {clause}",
         Key::ChangeOne => "Changez une seule chose et relancez : cette chute reste en pointillé.",
         Key::GhostNote => "Pointillé : la chute d’avant",
-        Key::VerdictStopped => "Arrêt en l’air : {value} sur le corps, respecte la limite de {limit} sous ces hypothèses.",
-        Key::VerdictStoppedOver => "Arrêt en l’air, mais {value} sur le corps ne respecte pas la limite de {limit}.",
-        Key::VerdictOnRoof => "Arrêt sur le toit : {value} sur le corps, respecte la limite de {limit} sous ces hypothèses.",
+        Key::VerdictStopped => {
+            "Arrêt en l’air : {value} sur le corps, respecte la limite de {limit} sous ces hypothèses."
+        }
+        Key::VerdictStoppedOver => {
+            "Arrêt en l’air, mais {value} sur le corps ne respecte pas la limite de {limit}."
+        }
+        Key::VerdictOnRoof => {
+            "Arrêt sur le toit : {value} sur le corps, respecte la limite de {limit} sous ces hypothèses."
+        }
         Key::VerdictNoForce => "Arrêt en l’air avec {value} sur le corps ; aucune limite de force fixée ici.",
         Key::VerdictGroundShort => "Descend jusqu’au sol à {value} : il manquait {missing} de dégagement.",
         Key::VerdictGround => "Descend jusqu’au sol à {value} : rien n’a tenu sur la corde.",
@@ -142,7 +152,9 @@ pub fn text(key: Key) -> &'static str {
         Key::VerdictLetGoGround => "Sort de la corde et tombe ; choc à {value}.",
         Key::VerdictAnchor => "L’ancrage cède à {value} (supposé) : plus rien ne retient la corde.",
         Key::VerdictAnchorGround => "L’ancrage cède et la personne tombe ; choc à {value}.",
-        Key::VerdictFreeFall => "Arrêt en l’air, mais {value} de chute libre ne respecte pas la limite de {limit}.",
+        Key::VerdictFreeFall => {
+            "Arrêt en l’air, mais {value} de chute libre ne respecte pas la limite de {limit}."
+        }
         Key::PlotTitleUnder => "{value} au plus, sous la limite de {limit}",
         Key::PlotTitleOver => "{value} au plus, au-dessus de la limite de {limit}",
         Key::PlotTitleNone => "{value} au plus sur le corps",
@@ -160,9 +172,15 @@ pub fn text(key: Key) -> &'static str {
         Key::LabelGrab => "coulisseau",
         Key::ScaleBar => "{value}",
         Key::StateStanding => "La personne se tient sur l’échelle, les pieds à {height} du sol.",
-        Key::StateRoof => "La personne se tient sur le toit, à {distance} de l’avant-toit ; l’avant-toit est à {height} du sol.",
-        Key::StateGrab => "Le coulisseau est {offset} l’anneau en D, flèche vers {arrow}, boulon {bolt}, loquet {latch}.",
-        Key::StateRope => "La corde d’assurance mesure {length}, nœud au bout : {knot}. Le cordon mesure {lanyard}, absorbeur d’énergie : {absorber}.",
+        Key::StateRoof => {
+            "La personne se tient sur le toit, à {distance} de l’avant-toit ; l’avant-toit est à {height} du sol."
+        }
+        Key::StateGrab => {
+            "Le coulisseau est {offset} l’anneau en D, flèche vers {arrow}, boulon {bolt}, loquet {latch}."
+        }
+        Key::StateRope => {
+            "La corde d’assurance mesure {length}, nœud au bout : {knot}. Le cordon mesure {lanyard}, absorbeur d’énergie : {absorber}."
+        }
         Key::StateAnchor => "Ancrage : {kind}.",
         Key::StateBelowGround => "En dessous, le sol nu.",
         Key::StateBelowObstacle => "En dessous, une terrasse haute de {height}, à {distance} du mur.",
@@ -172,9 +190,15 @@ pub fn text(key: Key) -> &'static str {
         Key::Level => "à la hauteur de",
         Key::Storyboard => "Cinq moments de la chute",
         Key::StillOf => "{event}, {time}",
-        Key::KeyHelp => "Le dessin étant actif : la barre d’espace lance et arrête, les flèches avancent pas à pas, Page précédente et Page suivante vont d’un événement à l’autre.",
-        Key::VersionLine => "Version {app}, physique {physics}, règles {rules}. Écart d’énergie de {residual} dans cette simulation.",
-        Key::ModelNote => "Une personne de neuf corps articulés tombe dans le plan du dessin, sur une liaison faite de corde, coulisseau, cordon, absorbeur et harnais. Sont omis : le balancement latéral, le poids de la corde, le vent. L’échelle ne bouge pas.",
+        Key::KeyHelp => {
+            "Le dessin étant actif : la barre d’espace lance et arrête, les flèches avancent pas à pas, Page précédente et Page suivante vont d’un événement à l’autre."
+        }
+        Key::VersionLine => {
+            "Version {app}, physique {physics}, règles {rules}. Écart d’énergie de {residual} dans cette simulation."
+        }
+        Key::ModelNote => {
+            "Une personne de neuf corps articulés tombe dans le plan du dessin, sur une liaison faite de corde, coulisseau, cordon, absorbeur et harnais. Sont omis : le balancement latéral, le poids de la corde, le vent. L’échelle ne bouge pas."
+        }
         Key::Faster => "Vitesse",
         Key::SaveFile => "Enregistrer le montage",
         Key::OpenFile => "Ouvrir un montage",
@@ -182,7 +206,9 @@ pub fn text(key: Key) -> &'static str {
         Key::LinkCopied => "Lien copié.",
         Key::FileBad => "Ce fichier n’a pas été ouvert ; rien n’a changé. {reason}",
         Key::Kept => "Ce montage est conservé sur cet appareil.",
-        Key::NotKept => "Cet appareil ne conserve rien (stockage désactivé ou plein) : enregistrez le montage dans un fichier avant de fermer la page.",
+        Key::NotKept => {
+            "Cet appareil ne conserve rien (stockage désactivé ou plein) : enregistrez le montage dans un fichier avant de fermer la page."
+        }
         Key::Anchor(AnchorKind::RidgePlateInFraming) => "plaque de faîte dans la charpente",
         Key::Anchor(AnchorKind::RidgePlateInSheathing) => "plaque de faîte dans le seul revêtement",
         Key::Anchor(AnchorKind::ChimneySling) => "élingue autour de la cheminée",
@@ -193,16 +219,32 @@ pub fn text(key: Key) -> &'static str {
         Key::Problem(ProblemCode::OutOfRange) => "{field} : en dehors de {min} à {max}.",
         Key::Problem(ProblemCode::SchemaNewer) => "Ce montage vient d’une version plus récente.",
         Key::Problem(ProblemCode::PlaceUnknown) => "Aucune règle n’est connue pour cet endroit.",
-        Key::Problem(ProblemCode::LadderTooShort) => "Le pied de l’échelle est plus écarté que l’échelle n’est longue.",
-        Key::Problem(ProblemCode::StandsAboveLadder) => "Les pieds seraient au-dessus de la partie utile de l’échelle ou de l’avant-toit.",
-        Key::Problem(ProblemCode::LadderInObstacle) => "L’échelle traverserait la terrasse : écartez son pied, ou déplacez la terrasse.",
-        Key::Problem(ProblemCode::WorkerInHouse) => "La personne serait dans le mur ou le toit : écartez le pied de l’échelle.",
+        Key::Problem(ProblemCode::LadderTooShort) => {
+            "Le pied de l’échelle est plus écarté que l’échelle n’est longue."
+        }
+        Key::Problem(ProblemCode::StandsAboveLadder) => {
+            "Les pieds seraient au-dessus de la partie utile de l’échelle ou de l’avant-toit."
+        }
+        Key::Problem(ProblemCode::LadderInObstacle) => {
+            "L’échelle traverserait la terrasse : écartez son pied, ou déplacez la terrasse."
+        }
+        Key::Problem(ProblemCode::WorkerInHouse) => {
+            "La personne serait dans le mur ou le toit : écartez le pied de l’échelle."
+        }
         Key::Problem(ProblemCode::StandsOffRoof) => "Les pieds seraient au-delà du faîte.",
         Key::Problem(ProblemCode::AnchorOffRoof) => "L’ancrage serait hors du toit.",
-        Key::Problem(ProblemCode::AnchorBelowWorker) => "L’ancrage serait à côté ou au-dessous de la personne : placez-le plus haut.",
-        Key::Problem(ProblemCode::GrabOutOfReach) => "Le cordon n’atteint pas le coulisseau depuis l’anneau en D : rapprochez le coulisseau ou prenez un cordon plus long.",
-        Key::Problem(ProblemCode::LifelineTooShort) => "La corde d’assurance finit avant le coulisseau : prenez-en une plus longue.",
-        Key::Problem(ProblemCode::GrabPastAnchor) => "Le coulisseau serait à l’ancrage ou au-delà : descendez-le.",
+        Key::Problem(ProblemCode::AnchorBelowWorker) => {
+            "L’ancrage serait à côté ou au-dessous de la personne : placez-le plus haut."
+        }
+        Key::Problem(ProblemCode::GrabOutOfReach) => {
+            "Le cordon n’atteint pas le coulisseau depuis l’anneau en D : rapprochez le coulisseau ou prenez un cordon plus long."
+        }
+        Key::Problem(ProblemCode::LifelineTooShort) => {
+            "La corde d’assurance finit avant le coulisseau : prenez-en une plus longue."
+        }
+        Key::Problem(ProblemCode::GrabPastAnchor) => {
+            "Le coulisseau serait à l’ancrage ou au-delà : descendez-le."
+        }
         Key::Event(EventKind::Slip) => "glissade",
         Key::Event(EventKind::OverEave) => "passage de l’avant-toit",
         Key::Event(EventKind::Taut) => "liaison tendue",
@@ -228,7 +270,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Thing(Thing::Ladder) => "l’échelle",
         Key::Outcome(Outcome::Stopped) => "s’arrête à temps",
         Key::Outcome(Outcome::Strikes) => "heurte quelque chose en bas",
-        Key::Outcome(Outcome::LetGo) => "sort de la corde, ou l’ancrage lâche",
+        Key::Outcome(Outcome::LetGo) => "se détache de la corde ou de l’ancrage",
         Key::Title(FindingCode::StrikesGround) => "Descend jusqu’au sol",
         Key::Title(FindingCode::StrikesObstacle) => "Tombe sur la terrasse",
         Key::Title(FindingCode::OffRope) => "Sort de la corde",
@@ -253,52 +295,112 @@ pub fn text(key: Key) -> &'static str {
         Key::Title(FindingCode::TriggerHeight) => "La protection est-elle exigée ici ?",
         Key::Says(FindingCode::StrikesGround) => "La personne atteint le sol à {value}.",
         Key::Says(FindingCode::StrikesObstacle) => "La personne tombe sur la terrasse à {value}.",
-        Key::Says(FindingCode::OffRope) => "La corde est sortie du coulisseau. Plus rien ne retient la personne.",
-        Key::Says(FindingCode::AnchorGaveWay) => "La corde a tiré plus fort que ce que l’ancrage supporte : {value}.",
+        Key::Says(FindingCode::OffRope) => {
+            "La corde est sortie du coulisseau. Plus rien ne retient la personne."
+        }
+        Key::Says(FindingCode::AnchorGaveWay) => {
+            "La corde a tiré plus fort que ce que l’ancrage supporte : {value}."
+        }
         Key::Says(FindingCode::PeakForce) => "{value} ne respecte pas la limite de {limit}.",
         Key::Says(FindingCode::FreeFall) => "{value} ne respecte pas la limite de {limit}.",
-        Key::Says(FindingCode::ForceOrFreeFall) => "Cet endroit exige la limite de force ou celle de chute libre ; celle affichée a décidé.",
-        Key::Says(FindingCode::StoppingDistance) => "{value} pour s’arrêter, sans l’allongement de la corde, ne respecte pas la limite de {limit}.",
-        Key::Says(FindingCode::AbsorberSpent) => "Il s’est déployé de {value} et n’avait plus rien ; au-delà, la force n’a plus de plafond.",
+        Key::Says(FindingCode::ForceOrFreeFall) => {
+            "Cet endroit exige la limite de force ou celle de chute libre ; celle affichée a décidé."
+        }
+        Key::Says(FindingCode::StoppingDistance) => {
+            "{value} pour s’arrêter, sans l’allongement de la corde, ne respecte pas la limite de {limit}."
+        }
+        Key::Says(FindingCode::AbsorberSpent) => {
+            "Il s’est déployé de {value} et n’avait plus rien ; au-delà, la force n’a plus de plafond."
+        }
         Key::Says(FindingCode::NoAbsorber) => "Seul l’allongement de la corde a adouci l’arrêt.",
-        Key::Says(FindingCode::GrabReversed) => "La flèche vers le bas, le coulisseau ne peut pas se bloquer ; il file le long de la corde.",
+        Key::Says(FindingCode::GrabReversed) => {
+            "La flèche vers le bas, le coulisseau ne peut pas se bloquer ; il file le long de la corde."
+        }
         Key::Says(FindingCode::LatchOpen) => "Le loquet ouvert, la corde peut sortir du coulisseau.",
         Key::Says(FindingCode::BoltLoose) => "Le boulon desserré, le coulisseau glisse avant de tenir.",
-        Key::Says(FindingCode::GrabLow) => "Le coulisseau est à {value} sous l’anneau en D : la personne tombe d’autant jusqu’à lui, puis d’autant au-delà.",
+        Key::Says(FindingCode::GrabLow) => {
+            "Le coulisseau est à {value} sous l’anneau en D : la personne tombe d’autant jusqu’à lui, puis d’autant au-delà."
+        }
         Key::Says(FindingCode::EndKnotMissing) => "Un coulisseau qui glisse sortirait au bout de la corde.",
-        Key::Says(FindingCode::HarnessLoose) => "L’anneau en D remonte avant que le harnais ne tienne : plus de chute, moins bon maintien.",
-        Key::Says(FindingCode::AnchorCapacity) => "{value} (charge de rupture supposée) ne respecte pas les {limit} de rupture exigés.",
-        Key::Says(FindingCode::AnchorBasis) => "Cet endroit exige une charge de service de {limit}, dans les contraintes admissibles. Les {value} supposés ici sont une charge de rupture ; les deux ne se comparent pas. Une personne compétente juge l’ancrage.",
-        Key::Says(FindingCode::LadderAngle) => "À {value} du sol, le pied n’est pas où il faut : écarté du quart au tiers de la longueur.",
-        Key::Says(FindingCode::ClearanceMargin) => "{value} restants, c’est moins que les {limit} gardés en réserve.",
+        Key::Says(FindingCode::HarnessLoose) => {
+            "L’anneau en D remonte avant que le harnais ne tienne : plus de chute, moins bon maintien."
+        }
+        Key::Says(FindingCode::AnchorCapacity) => {
+            "{value} (charge de rupture supposée) ne respecte pas les {limit} de rupture exigés."
+        }
+        Key::Says(FindingCode::AnchorBasis) => {
+            "Cet endroit exige une charge de service de {limit}, dans les contraintes admissibles. Les {value} supposés ici sont une charge de rupture ; les deux ne se comparent pas. Une personne compétente juge l’ancrage."
+        }
+        Key::Says(FindingCode::LadderAngle) => {
+            "À {value} du sol, le pied n’est pas où il faut : écarté du quart au tiers de la longueur."
+        }
+        Key::Says(FindingCode::ClearanceMargin) => {
+            "{value} restants, c’est moins que les {limit} gardés en réserve."
+        }
         Key::Says(FindingCode::HardSwing) => "La personne heurte la maison ou l’échelle à {value}.",
-        Key::Says(FindingCode::TriggerHeight) => "À {value}, cet endroit n’exige pas encore de protection contre les chutes (il l’exige à partir de {limit}) ; la chute est aussi réelle.",
+        Key::Says(FindingCode::TriggerHeight) => {
+            "À {value}, cet endroit n’exige pas encore de protection contre les chutes (il l’exige à partir de {limit}) ; la chute est aussi réelle."
+        }
         Key::SaysMet(FindingCode::PeakForce) => "{value} respecte la limite de {limit}.",
         Key::SaysMet(FindingCode::FreeFall) => "{value} respecte la limite de {limit}.",
-        Key::SaysMet(FindingCode::StoppingDistance) => "{value} pour s’arrêter, sans l’allongement de la corde, respecte la limite de {limit}.",
-        Key::SaysMet(FindingCode::AnchorCapacity) => "{value} (charge de rupture supposée) respecte les {limit} de rupture exigés.",
-        Key::SaysMet(FindingCode::LadderAngle) => "À {value} du sol, le pied est écarté du quart au tiers de la longueur.",
-        Key::SaysMet(FindingCode::ClearanceMargin) => "{value} restants, plus que les {limit} gardés en réserve.",
-        Key::SaysMet(FindingCode::TriggerHeight) => "À {value}, cet endroit exige une protection contre les chutes (à partir de {limit}). Demandez-vous d’abord si un garde-corps ou une limitation de déplacement suffirait.",
-        Key::Change(FindingCode::StrikesGround) => "Montez le coulisseau, ou raccourcissez le cordon. S’il manque encore du dégagement, l’arrêt de chute n’est pas la bonne méthode : arrêtez et demandez.",
-        Key::Change(FindingCode::StrikesObstacle) => "Montez le coulisseau, ou travaillez là où rien ne dépasse en bas. Sinon, arrêtez et demandez.",
-        Key::Change(FindingCode::OffRope) => "Fermez le loquet, tournez la flèche vers l’ancrage, faites un nœud au bout de la corde.",
-        Key::Change(FindingCode::AnchorGaveWay) => "Attachez à la charpente ou à un ancrage certifié qu’une personne compétente a examiné.",
-        Key::Change(FindingCode::PeakForce) => "Montez le coulisseau pour raccourcir la chute libre, ou prenez un absorbeur qui se déchire à une force moindre.",
+        Key::SaysMet(FindingCode::StoppingDistance) => {
+            "{value} pour s’arrêter, sans l’allongement de la corde, respecte la limite de {limit}."
+        }
+        Key::SaysMet(FindingCode::AnchorCapacity) => {
+            "{value} (charge de rupture supposée) respecte les {limit} de rupture exigés."
+        }
+        Key::SaysMet(FindingCode::LadderAngle) => {
+            "À {value} du sol, le pied est écarté du quart au tiers de la longueur."
+        }
+        Key::SaysMet(FindingCode::ClearanceMargin) => {
+            "{value} restants, plus que les {limit} gardés en réserve."
+        }
+        Key::SaysMet(FindingCode::TriggerHeight) => {
+            "À {value}, cet endroit exige une protection contre les chutes (à partir de {limit}). Demandez-vous d’abord si un garde-corps ou une limitation de déplacement suffirait."
+        }
+        Key::Change(FindingCode::StrikesGround) => {
+            "Montez le coulisseau, ou raccourcissez le cordon. S’il manque encore du dégagement, l’arrêt de chute n’est pas la bonne méthode : arrêtez et demandez."
+        }
+        Key::Change(FindingCode::StrikesObstacle) => {
+            "Montez le coulisseau, ou travaillez là où rien ne dépasse en bas. Sinon, arrêtez et demandez."
+        }
+        Key::Change(FindingCode::OffRope) => {
+            "Fermez le loquet, tournez la flèche vers l’ancrage, faites un nœud au bout de la corde."
+        }
+        Key::Change(FindingCode::AnchorGaveWay) => {
+            "Attachez à la charpente ou à un ancrage certifié qu’une personne compétente a examiné."
+        }
+        Key::Change(FindingCode::PeakForce) => {
+            "Montez le coulisseau pour raccourcir la chute libre, ou prenez un absorbeur qui se déchire à une force moindre."
+        }
         Key::Change(FindingCode::FreeFall) => "Montez le coulisseau, ou raccourcissez le cordon.",
         Key::Change(FindingCode::ForceOrFreeFall) => "Rien : ceci explique la règle.",
         Key::Change(FindingCode::StoppingDistance) => "Raccourcissez la chute libre : montez le coulisseau.",
-        Key::Change(FindingCode::AbsorberSpent) => "Raccourcissez la chute libre, ou prenez un absorbeur prévu pour cette masse.",
+        Key::Change(FindingCode::AbsorberSpent) => {
+            "Raccourcissez la chute libre, ou prenez un absorbeur prévu pour cette masse."
+        }
         Key::Change(FindingCode::NoAbsorber) => "Prenez un cordon avec absorbeur d’énergie.",
         Key::Change(FindingCode::GrabReversed) => "Retirez-le et remettez-le, la flèche vers l’ancrage.",
-        Key::Change(FindingCode::LatchOpen) => "Fermez-le, puis tirez le coulisseau vers le bas pour vérifier.",
-        Key::Change(FindingCode::BoltLoose) => "Serrez-le, et vérifiez de nouveau toutes les 15 à 20 minutes (pratique courante).",
-        Key::Change(FindingCode::GrabLow) => "Montez-le à la hauteur de l’anneau en D ou plus haut, chaque fois que vous montez.",
+        Key::Change(FindingCode::LatchOpen) => {
+            "Fermez-le, puis tirez le coulisseau vers le bas pour vérifier."
+        }
+        Key::Change(FindingCode::BoltLoose) => {
+            "Serrez-le, et vérifiez de nouveau toutes les 15 à 20 minutes (pratique courante)."
+        }
+        Key::Change(FindingCode::GrabLow) => {
+            "Montez-le à la hauteur de l’anneau en D ou plus haut, chaque fois que vous montez."
+        }
         Key::Change(FindingCode::EndKnotMissing) => "Faites un nœud d’arrêt au bout.",
-        Key::Change(FindingCode::HarnessLoose) => "Ajustez les sangles : une main à plat passe tout juste (pratique courante).",
-        Key::Change(FindingCode::AnchorCapacity) => "Demandez à une personne compétente un ancrage conforme à la règle.",
+        Key::Change(FindingCode::HarnessLoose) => {
+            "Ajustez les sangles : une main à plat passe tout juste (pratique courante)."
+        }
+        Key::Change(FindingCode::AnchorCapacity) => {
+            "Demandez à une personne compétente un ancrage conforme à la règle."
+        }
         Key::Change(FindingCode::AnchorBasis) => "Faites juger l’ancrage par une personne compétente.",
-        Key::Change(FindingCode::LadderAngle) => "Écartez le pied du quart au tiers de la longueur jusqu’à l’appui.",
+        Key::Change(FindingCode::LadderAngle) => {
+            "Écartez le pied du quart au tiers de la longueur jusqu’à l’appui."
+        }
         Key::Change(FindingCode::ClearanceMargin) => "Montez le coulisseau, ou raccourcissez le cordon.",
         Key::Change(FindingCode::HardSwing) => "Gardez l’ancrage à l’aplomb, et le mou court.",
         Key::Change(FindingCode::TriggerHeight) => "Pensez d’abord aux autres méthodes.",

@@ -159,7 +159,8 @@ pub fn quantity(lang: Lang, units: Units, q: Quantity, si: f64, rounding: Roundi
 pub fn limit_quantity(lang: Lang, units: Units, q: Quantity, si: f64) -> String {
     let x = si * q.shown_per_si(units);
     // A metric limit may be no round number in feet; then the usual decimals do.
-    let d = (0..=2).find(|d| (x - round_to(x, *d, Rounding::Nearest)).abs() < 2e-3 * x.abs().max(0.05))
+    let d = (0..=2)
+        .find(|d| (x - round_to(x, *d, Rounding::Nearest)).abs() < 2e-3 * x.abs().max(0.05))
         .unwrap_or(2);
     with_unit(&number(lang, round_to(x, d, Rounding::Nearest), d), q, units)
 }

@@ -95,9 +95,7 @@ pub fn severity(r: Reader, s: Severity) -> &'static str {
 pub fn verdict(r: Reader, rep: &Report) -> (String, Option<&'static Limit>) {
     let t = &rep.trace;
     let find = |code| rep.findings.iter().find(|f: &&Finding| f.code == code);
-    let speed = |code| {
-        find(code).and_then(|f| f.value).map(|v| r.q(v.quantity, v.si, v.rounding))
-    };
+    let speed = |code| find(code).and_then(|f| f.value).map(|v| r.q(v.quantity, v.si, v.rounding));
     let ground = speed(FindingCode::StrikesGround);
     let deck = speed(FindingCode::StrikesObstacle);
     let landed = ground.clone().or(deck.clone());
@@ -123,12 +121,8 @@ pub fn verdict(r: Reader, rep: &Report) -> (String, Option<&'static Limit>) {
             let on_deck = deck.is_some() && first_struck_is_obstacle(t);
             let value = if on_deck { deck } else { ground }.unwrap_or_default();
             let s = match (missing, on_deck) {
-                (Some(m), true) => {
-                    r.f(Key::VerdictObstacleShort, &[("value", &value), ("missing", &m)])
-                }
-                (Some(m), false) => {
-                    r.f(Key::VerdictGroundShort, &[("value", &value), ("missing", &m)])
-                }
+                (Some(m), true) => r.f(Key::VerdictObstacleShort, &[("value", &value), ("missing", &m)]),
+                (Some(m), false) => r.f(Key::VerdictGroundShort, &[("value", &value), ("missing", &m)]),
                 (None, true) => r.f(Key::VerdictObstacle, &[("value", &value)]),
                 (None, false) => r.f(Key::VerdictGround, &[("value", &value)]),
             };
@@ -139,7 +133,8 @@ pub fn verdict(r: Reader, rep: &Report) -> (String, Option<&'static Limit>) {
                 .into_iter()
                 .filter_map(find)
                 .find(|f| f.met == Some(false));
-            let decided = failed.or_else(|| find(FindingCode::PeakForce)).or_else(|| find(FindingCode::FreeFall));
+            let decided =
+                failed.or_else(|| find(FindingCode::PeakForce)).or_else(|| find(FindingCode::FreeFall));
             if let Some(f) = decided
                 && let (Some(v), Some(l)) = (f.value, f.limit)
             {
@@ -249,10 +244,7 @@ pub fn state(r: Reader, s: &Scenario) -> Vec<String> {
                 ("offset", &offset),
                 ("arrow", r.t(if s.grab.arrow == Arrow::Up { Key::ArrowUp } else { Key::ArrowDown })),
                 ("bolt", r.t(if s.grab.bolt == Bolt::Tight { Key::BoltTight } else { Key::BoltLoose })),
-                (
-                    "latch",
-                    r.t(if s.grab.latch == Latch::Closed { Key::LatchClosed } else { Key::LatchOpen }),
-                ),
+                ("latch", r.t(if s.grab.latch == Latch::Closed { Key::LatchClosed } else { Key::LatchOpen })),
             ],
         ),
         match s.stance {
@@ -266,10 +258,9 @@ pub fn state(r: Reader, s: &Scenario) -> Vec<String> {
         },
         match s.house.below {
             Below::BareGround => r.t(Key::StateBelowGround).to_owned(),
-            Below::Obstacle { height_m, distance_m, .. } => r.f(
-                Key::StateBelowObstacle,
-                &[("height", &len(height_m)), ("distance", &len(distance_m))],
-            ),
+            Below::Obstacle { height_m, distance_m, .. } => {
+                r.f(Key::StateBelowObstacle, &[("height", &len(height_m)), ("distance", &len(distance_m))])
+            }
         },
     ]
 }
@@ -279,7 +270,9 @@ pub fn events(r: Reader, t: &Trace) -> String {
     let list: Vec<String> = t
         .events
         .iter()
-        .map(|e| format!("{} ({})", r.t(Key::Event(e.kind)), r.q(Quantity::Time, e.time_s, Rounding::Nearest)))
+        .map(|e| {
+            format!("{} ({})", r.t(Key::Event(e.kind)), r.q(Quantity::Time, e.time_s, Rounding::Nearest))
+        })
         .collect();
     r.f(Key::StateAfter, &[("events", &list.join(", "))])
 }

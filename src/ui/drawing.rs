@@ -85,15 +85,10 @@ fn Figure(scene: Signal<Option<Scene>>, #[prop(optional)] ghost: bool) -> impl I
     let limbs = (0..PARTS)
         .map(|i| {
             let limb = move |f: fn(&crate::scene::Limb) -> String| {
-                move || {
-                    scene.with(|s| {
-                        s.as_ref().and_then(|s| s.limbs.get(i)).map_or(String::new(), f)
-                    })
-                }
+                move || scene.with(|s| s.as_ref().and_then(|s| s.limbs.get(i)).map_or(String::new(), f))
             };
-            let part = scene.with_untracked(|s| {
-                s.as_ref().and_then(|s| s.limbs.get(i)).map_or(Part::Torso, |l| l.part)
-            });
+            let part = scene
+                .with_untracked(|s| s.as_ref().and_then(|s| s.limbs.get(i)).map_or(Part::Torso, |l| l.part));
             view! {
                 <g class=limb_class(part)
                     transform=limb(|l| format!("translate({},{}) rotate({:.2})", cm(l.pose.at.x),
@@ -133,22 +128,15 @@ fn Figure(scene: Signal<Option<Scene>>, #[prop(optional)] ghost: bool) -> impl I
         })
         .collect_view();
     let grab_place = get(|s| {
-        format!(
-            "translate({},{}) rotate({:.1})",
-            cm(s.grab.x),
-            cm(s.grab.y),
-            -s.grab_tilt_rad.to_degrees()
-        )
+        format!("translate({},{}) rotate({:.1})", cm(s.grab.x), cm(s.grab.y), -s.grab_tilt_rad.to_degrees())
     });
     let arrow = move || {
-        bench.scenario.with(|s| {
-            if s.grab.arrow == Arrow::Up { "M-5 -3L0 7L5 -3Z" } else { "M-5 3L0 -7L5 3Z" }
-        })
+        bench
+            .scenario
+            .with(|s| if s.grab.arrow == Arrow::Up { "M-5 -3L0 7L5 -3Z" } else { "M-5 3L0 -7L5 3Z" })
     };
     let latch = move || {
-        bench.scenario.with(|s| {
-            if s.grab.latch == Latch::Closed { "M8 -8L8 8" } else { "M8 -8L19 3" }
-        })
+        bench.scenario.with(|s| if s.grab.latch == Latch::Closed { "M8 -8L8 8" } else { "M8 -8L19 3" })
     };
     view! {
         <g class=if ghost { "ghost" } else { "figure" }>
@@ -181,19 +169,24 @@ fn Figure(scene: Signal<Option<Scene>>, #[prop(optional)] ghost: bool) -> impl I
     }
 }
 
-/// A vertical dimension with extension lines, arrowheads and lettering.
-fn dimension(x: f64, y0: f64, y1: f64, from_x: (f64, f64), label: String, view: (f64, f64)) -> AnyView {
+/// A vertical dimension with extension lines and arrowheads. Lettering stands along the line and
+/// reads from the right (ISO 129-1); over a short one it stands above, ending at the line.
+fn dimension(x: f64, y0: f64, y1: f64, from_x: (f64, f64), label: String) -> AnyView {
     let (a, b) = (y0.max(y1), y0.min(y1));
-    // Lettering beside the line, kept inside the view.
-    let side = if x + 1.6 > view.1 { -1.0 } else { 1.0 };
-    let anchor = if side > 0.0 { "start" } else { "end" };
+    let long = a - b > 1.9;
+    let place = if long {
+        format!("translate({},{}) rotate(-90)", cm(x - 0.09), cm(-(a + b) / 2.0))
+    } else {
+        format!("translate({},{})", cm(x + 0.5), cm(-a - 0.12))
+    };
+    let anchor = if long { "middle" } else { "end" };
     view! {
         <g class="dim">
             <path class="ext" d=format!("M{} {}L{} {}M{} {}L{} {}", cm(from_x.0), cm(-y0), cm(x + 0.08),
                 cm(-y0), cm(from_x.1), cm(-y1), cm(x + 0.08), cm(-y1)) />
             <path class="line" d=format!("M{} {}L{} {}", cm(x), cm(-a), cm(x), cm(-b))
                 marker-start="url(#tip)" marker-end="url(#tip)" />
-            <text class="label" x=cm(x + 0.08 * side) y=cm(-(a + b) / 2.0 + 0.1) text-anchor=anchor>{label}</text>
+            <text class="label" transform=place text-anchor=anchor>{label}</text>
         </g>
     }
     .into_any()
@@ -210,7 +203,15 @@ fn House(g: Geometry, s: Scenario) -> impl IntoView {
     let wall = path(&[p(0.0, 0.0), p(0.0, g.fascia.y)]);
     let room = format!(
         "{}Z",
-        path(&[p(0.0, 0.0), p(0.0, g.fascia.y), g.fascia, g.eave, g.ridge, p(l - 1.0, far_roof_y.max(g.fascia.y)), p(far.x, 0.0)])
+        path(&[
+            p(0.0, 0.0),
+            p(0.0, g.fascia.y),
+            g.fascia,
+            g.eave,
+            g.ridge,
+            p(l - 1.0, far_roof_y.max(g.fascia.y)),
+            p(far.x, 0.0)
+        ])
     );
     let roof = format!(
         "{}Z",
@@ -237,30 +238,37 @@ fn House(g: Geometry, s: Scenario) -> impl IntoView {
             view! { <circle class="rung" r="2.2" cx=cm(q.x) cy=cm(q.y) /> }
         })
         .collect_view();
-    let feet = (lad.top == LadderTop::Wall).then(|| view! {
-        <circle class="rung" r="4" cx=cm(lad.support.x + 0.03) cy=cm(lad.support.y) />
+    let feet = (lad.top == LadderTop::Wall).then(|| {
+        view! {
+            <circle class="rung" r="4" cx=cm(lad.support.x + 0.03) cy=cm(lad.support.y) />
+        }
     });
-    let deck = g.obstacle.map(|(x0, x1, top)| view! {
-        <g class="deck">
-            <rect x=cm(x0) y="0" width=cm(x1 - x0) height=cm(top) />
-            <path d=path(&[p(x0, top), p(x1, top)]) />
-        </g>
+    let deck = g.obstacle.map(|(x0, x1, top)| {
+        view! {
+            <g class="deck">
+                <rect x=cm(x0) y="0" width=cm(x1 - x0) height=cm(top) />
+                <path d=path(&[p(x0, top), p(x1, top)]) />
+            </g>
+        }
     });
-    let deck_label = g.obstacle.map(|(x0, x1, top)| view! {
-        <text class="label" text-anchor="middle" x=cm((x0 + x1) / 2.0) y=cm(-top / 2.0 + 0.1)>
-            {move || settings.t(Key::LabelDeck)}</text>
+    let deck_label = g.obstacle.map(|(x0, x1, top)| {
+        view! {
+            <text class="label" text-anchor="middle" x=cm((x0 + x1) / 2.0) y=cm(-top / 2.0 + 0.1)>
+                {move || settings.t(Key::LabelDeck)}</text>
+        }
     });
     let chimney = (s.anchor.kind == crate::scenario::AnchorKind::ChimneySling).then(|| {
         let x = g.anchor.x;
         view! { <rect class="chimney" x=cm(x - 0.55) y=cm(g.anchor.y - 0.35) width="50" height="125" /> }
     });
-    let pipe = (s.anchor.kind == crate::scenario::AnchorKind::VentPipe).then(|| view! {
-        <rect class="chimney" x=cm(g.anchor.x - 0.05) y=cm(g.anchor.y - 0.1) width="10" height="50" />
+    let pipe = (s.anchor.kind == crate::scenario::AnchorKind::VentPipe).then(|| {
+        view! {
+            <rect class="chimney" x=cm(g.anchor.x - 0.05) y=cm(g.anchor.y - 0.1) width="10" height="50" />
+        }
     });
     let gutter = (s.anchor.kind == crate::scenario::AnchorKind::Gutter).then(|| view! {
         <path class="plate" d=format!("M{} {}l0 -12l14 0l0 12", cm(g.anchor.x - 0.07), cm(g.anchor.y + 0.06)) />
     });
-    let slope = (g.down_slope.y).atan2(g.down_slope.x).to_degrees();
     let a = g.anchor;
     let plate = matches!(
         s.anchor.kind,
@@ -274,9 +282,8 @@ fn House(g: Geometry, s: Scenario) -> impl IntoView {
     });
     let nails = (s.anchor.kind == crate::scenario::AnchorKind::RidgePlateInFraming).then(|| {
         view! { <path class="rafter" d=format!("M{} {}L{} {}", cm(g.ridge.x), cm(g.ridge.y - 0.3),
-            cm(g.eave.x - 0.1), cm(g.fascia.y + 0.02)) /> }
+        cm(g.eave.x - 0.1), cm(g.fascia.y + 0.02)) /> }
     });
-    let _ = slope;
     view! {
         <g transform="scale(1,-1)">
             <rect class="soil" x=cm(l - 1.0) y=cm(b - 1.0) width=cm(r - l + 2.0) height=cm(-b + 1.0) />
@@ -335,35 +342,54 @@ pub fn Drawing() -> impl IntoView {
     let dims = move || -> Vec<AnyView> {
         let Some(g) = bench.geometry.get() else { return vec![] };
         let s = bench.scenario.get();
-        let (l, _, r, _) = bounds(&g, &s);
-        let view = (l, r);
-        let x = r - 0.9;
-        let len = |k: Key, m: f64, how: Rounding| reader().f(k, &[("value", &reader().q(Quantity::Length, m, how))]);
+        let (_, _, r, _) = bounds(&g, &s);
+        let x = r - 0.55;
+        let len = |k: Key, m: f64, how: Rounding| {
+            reader().f(k, &[("value", &reader().q(Quantity::Length, m, how))])
+        };
         let mut out = vec![];
         match (bench.phase.get(), bench.run.get()) {
             (Phase::Shown, Some(run)) if run.trace.is_sound() => {
                 let t = &run.trace;
                 let y = g.dring.y;
                 if t.outcome != Outcome::LetGo {
-                    out.push(dimension(x - 0.35, y, y - t.free_fall_m.min(y), (g.dring.x + 0.1, g.dring.x + 0.1),
-                        len(Key::DimFreeFall, t.free_fall_m, Rounding::Up), view));
+                    out.push(dimension(
+                        x - 0.5,
+                        y,
+                        y - t.free_fall_m.min(y),
+                        (g.dring.x + 0.1, g.dring.x + 0.1),
+                        len(Key::DimFreeFall, t.free_fall_m, Rounding::Up),
+                    ));
                 }
                 if let Some(m) = t.clearance_margin_m {
                     if m > 0.0 && t.left_roof {
                         let low = t.lowest_point_m;
                         let floor = low - m;
-                        out.push(dimension(x, low, floor.max(0.0), (g.eave.x + 0.4, g.eave.x + 0.4),
-                            len(Key::DimClearance, m, Rounding::Down), view));
+                        out.push(dimension(
+                            x,
+                            low,
+                            floor.max(0.0),
+                            (g.eave.x + 0.4, g.eave.x + 0.4),
+                            len(Key::DimClearance, m, Rounding::Down),
+                        ));
                     } else if m <= 0.0 {
-                        out.push(view! { <text class="label" x=cm(x + 0.7) y=cm(0.32) text-anchor="end">
-                            {len(Key::DimMissing, -m, Rounding::Up)}</text> }.into_any());
+                        out.push(
+                            view! { <text class="label" x=cm(x + 0.5) y=cm(0.36) text-anchor="end">
+                            {len(Key::DimMissing, -m, Rounding::Up)}</text> }
+                            .into_any(),
+                        );
                     }
                 }
             }
             (Phase::Choosing, _) => {
                 let floor = g.surface_below_m(g.soles.x, 0.1);
-                out.push(dimension(x, g.soles.y, floor, (g.soles.x + 0.15, x - 0.4),
-                    len(Key::DimStanding, g.soles.y - floor, Rounding::Nearest), view));
+                out.push(dimension(
+                    x,
+                    g.soles.y,
+                    floor,
+                    (g.soles.x + 0.15, x - 0.4),
+                    len(Key::DimStanding, g.soles.y - floor, Rounding::Nearest),
+                ));
             }
             _ => {}
         }
@@ -385,8 +411,18 @@ pub fn Drawing() -> impl IntoView {
         let (l, b, _, _) = bench.scenario.with(|s| bounds(&g, s));
         let length = if settings.units.get() == Units::Metric { 1.0 } else { 5.0 * FT_M };
         let (x, y) = (l + 0.25, -b - 0.16);
-        let label = reader().f(Key::ScaleBar, &[("value", &crate::texts::limit_quantity(
-            settings.lang.get(), settings.units.get(), Quantity::Length, length))]);
+        let label = reader().f(
+            Key::ScaleBar,
+            &[(
+                "value",
+                &crate::texts::limit_quantity(
+                    settings.lang.get(),
+                    settings.units.get(),
+                    Quantity::Length,
+                    length,
+                ),
+            )],
+        );
         Some(view! {
             <g class="bar">
                 <path d=format!("M{} {}l0 -8l0 4l{} 0l0 -4l0 8", cm(x), cm(y + 0.04), cm(length)) />
@@ -441,7 +477,13 @@ pub fn Storyboard() -> impl IntoView {
         // Slip, taut, largest force, lowest, end; what did not happen leaves an even spread.
         let end = player.interest_end(t);
         let mut times = vec![(EventKind::Slip, 0.0)];
-        for k in [EventKind::Taut, EventKind::PeakForce, EventKind::Lowest, EventKind::StrikesGround, EventKind::StrikesObstacle] {
+        for k in [
+            EventKind::Taut,
+            EventKind::PeakForce,
+            EventKind::Lowest,
+            EventKind::StrikesGround,
+            EventKind::StrikesObstacle,
+        ] {
             if let Some(at) = t.time_of(k)
                 && times.len() < 4
                 && at <= end
@@ -456,8 +498,13 @@ pub fn Storyboard() -> impl IntoView {
                 .into_iter()
                 .map(|(k, at)| {
                     let r = settings.reader();
-                    let name = r.f(Key::StillOf, &[("event", r.t(Key::Event(k))),
-                        ("time", &r.q(Quantity::Time, at, Rounding::Nearest))]);
+                    let name = r.f(
+                        Key::StillOf,
+                        &[
+                            ("event", r.t(Key::Event(k))),
+                            ("time", &r.q(Quantity::Time, at, Rounding::Nearest)),
+                        ],
+                    );
                     view! {
                         <li><button type="button" on:click=move |_| player.seek(at)>{name}</button></li>
                     }

@@ -69,17 +69,13 @@ pub fn NumberField(field: Field, #[prop(optional)] slider: bool) -> impl IntoVie
             }
         }
     };
-    let has_problem =
-        move || bad.get() || bench.problems.with(|p| p.iter().any(|p| p.field == field.path()));
+    let has_problem = move || bad.get() || bench.problems.with(|p| p.iter().any(|p| p.field == field.path()));
     let hint = move || {
         let r = settings.reader();
         let range = field.range();
         r.f(
             Key::RangeHint,
-            &[
-                ("min", &r.q(q, range.min, Rounding::Up)),
-                ("max", &r.q(q, range.max, Rounding::Down)),
-            ],
+            &[("min", &r.q(q, range.min, Rounding::Up)), ("max", &r.q(q, range.max, Rounding::Down))],
         )
     };
     let (for_id, hint_id, described) = (id.clone(), format!("{id}-hint"), format!("{id}-hint"));

@@ -21,6 +21,7 @@ pub fn mount() {
         shell.remove();
     }
     leptos::mount::mount_to_body(page::App);
+    storage::work_offline();
 }
 
 /// The headless program's answer, in the browser: a scenario file in, the outcome as JSON out.

@@ -172,11 +172,8 @@ fn Files() -> impl IntoView {
     let copy = move |_| {
         let link = bench.scenario.with_untracked(fragment);
         let location = window().location();
-        let base = format!(
-            "{}{}",
-            location.origin().unwrap_or_default(),
-            location.pathname().unwrap_or_default()
-        );
+        let base =
+            format!("{}{}", location.origin().unwrap_or_default(), location.pathname().unwrap_or_default());
         let _ = location.set_hash(&link);
         let promise = window().navigator().clipboard().write_text(&format!("{base}#{link}"));
         spawn_local(async move {

@@ -57,11 +57,7 @@ fn now_ms() -> f64 {
 }
 
 fn reduced_motion() -> bool {
-    window()
-        .match_media("(prefers-reduced-motion: reduce)")
-        .ok()
-        .flatten()
-        .is_some_and(|m| m.matches())
+    window().match_media("(prefers-reduced-motion: reduce)").ok().flatten().is_some_and(|m| m.matches())
 }
 
 impl Player {
@@ -156,9 +152,7 @@ impl Player {
             let before = self.clock.get_untracked();
             let showing = self.bench.phase.get_untracked() == Phase::Playing;
             let end = if showing {
-                self.bench
-                    .run
-                    .with_untracked(|r| r.as_ref().map_or(0.0, |r| self.interest_end(&r.trace)))
+                self.bench.run.with_untracked(|r| r.as_ref().map_or(0.0, |r| self.interest_end(&r.trace)))
             } else {
                 self.trace_end()
             };
@@ -286,19 +280,19 @@ pub fn Controls() -> impl IntoView {
     let speed = move || settings.t(if player.slow.get() { Key::SlowPlay } else { Key::TruePlay });
     view! {
         <section class="player" aria-label=move || settings.t(Key::PlayerRegion)>
-            <p class="stage"><strong>{stage}</strong> <span>{time}</span> <span class="speed">{speed}</span></p>
+            <p class="stage"><strong>{stage}</strong><span>{time}</span><span class="speed">{speed}</span></p>
             <Show when=showing fallback=move || view! {
                 <div class="buttons">
                     <button type="button" on:click=move |_| player.to_event(false)>
-                        <b aria-hidden="true">"⏮ "</b>{move || settings.t(Key::PrevEvent)}</button>
+                        <b aria-hidden="true">"◂◂ "</b>{move || settings.t(Key::PrevEvent)}</button>
                     <button type="button" class="icon" aria-label=move || settings.t(Key::StepBack)
-                        on:click=move |_| player.step(-1.0)>"◁"</button>
+                        on:click=move |_| player.step(-1.0)>"◂"</button>
                     <button type="button" class="main" on:click=move |_| player.toggle()>
                         {move || if player.playing.get() { settings.t(Key::Pause) } else { settings.t(Key::Resume) }}</button>
                     <button type="button" class="icon" aria-label=move || settings.t(Key::StepOn)
-                        on:click=move |_| player.step(1.0)>"▷"</button>
+                        on:click=move |_| player.step(1.0)>"▸"</button>
                     <button type="button" on:click=move |_| player.to_event(true)>
-                        {move || settings.t(Key::NextEvent)}<b aria-hidden="true">" ⏭"</b></button>
+                        {move || settings.t(Key::NextEvent)}<b aria-hidden="true">" ▸▸"</b></button>
                 </div>
                 <input type="range" class="scrub" min="0" step="0.005" max=move || end().to_string()
                     aria-label=move || settings.t(Key::Scrub)

@@ -9,10 +9,10 @@ use crate::units::{Quantity, Rounding, round_to};
 use leptos::prelude::*;
 
 const W: f64 = 640.0;
-const H: f64 = 240.0;
-const LEFT: f64 = 46.0;
-const BOTTOM: f64 = 34.0;
-const TOP: f64 = 14.0;
+const H: f64 = 300.0;
+const LEFT: f64 = 58.0;
+const BOTTOM: f64 = 56.0;
+const TOP: f64 = 30.0;
 const RIGHT: f64 = 8.0;
 
 /// Axes of one plot: longest time (s) and largest force (N) shown.
@@ -89,7 +89,7 @@ pub fn Plot() -> impl IntoView {
         let times = (0..=((ax.end_s / tstep) as usize))
             .map(|i| {
                 let t = i as f64 * tstep;
-                view! { <text x=format!("{:.1}", ax.x(t)) y=H - BOTTOM + 16.0 text-anchor="middle">{number(r.lang, t, 1)}</text> }
+                view! { <text x=format!("{:.1}", ax.x(t)) y=H - BOTTOM + 24.0 text-anchor="middle">{number(r.lang, t, 1)}</text> }
             })
             .collect_view();
         let limit_line = limit_n.map(|l| {
@@ -100,7 +100,7 @@ pub fn Plot() -> impl IntoView {
                 <clipPath id="over"><rect x=LEFT y=TOP width=W - LEFT - RIGHT height=(y - TOP).max(0.0) /></clipPath>
                 <path class="excess" d=area.clone() clip-path="url(#over)" />
                 <path class="limit" d=format!("M{LEFT} {y:.1}L{:.1} {y:.1}", W - RIGHT) />
-                <text class="limit-name" x=W - RIGHT - 4.0 y=format!("{:.1}", y + 16.0) text-anchor="end">{label}</text>
+                <text class="limit-name" x=W - RIGHT - 4.0 y=format!("{:.1}", y + 24.0) text-anchor="end">{label}</text>
             }
         });
         let peak_mark = peak_t.map(|t| {
@@ -127,7 +127,7 @@ pub fn Plot() -> impl IntoView {
             <h3>{title}</h3>
             <svg class="plot" viewBox=format!("0 0 {W} {H}") role="img" aria-label=label>
                 {marks}{times}
-                <text class="axis" x=LEFT y=TOP - 3.0>{r.f(Key::PlotAxisForce, &[("unit", unit)])}</text>
+                <text class="axis" x=LEFT y=TOP - 9.0>{r.f(Key::PlotAxisForce, &[("unit", unit)])}</text>
                 <text class="axis" x=W - RIGHT y=H - 2.0 text-anchor="end">{r.t(Key::PlotAxisTime)}</text>
                 <path class="base" d=format!("M{LEFT} {TOP}L{LEFT} {0:.1}L{1:.1} {0:.1}", H - BOTTOM, W - RIGHT) />
                 {ghost}

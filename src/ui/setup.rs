@@ -4,8 +4,7 @@ use super::forms::{Choice, NumberField};
 use super::state::{bench, settings};
 use crate::physics::equipment::assumed_anchor_capacity_n;
 use crate::scenario::{
-    Absorber, AnchorKind, Arrow, Below, Bolt, Field, HarnessFit, Latch, ORDINARY_OBSTACLE, Scenario,
-    Stance,
+    Absorber, AnchorKind, Arrow, Below, Bolt, Field, HarnessFit, Latch, ORDINARY_OBSTACLE, Scenario, Stance,
 };
 use crate::texts::{Key, say};
 use crate::units::{Quantity, Rounding};

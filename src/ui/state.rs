@@ -129,8 +129,7 @@ pub fn provide_bench(s: Settings) -> Bench {
         kept: RwSignal::new(true),
         problems: Memo::new(move |_| scenario.with(problems)),
         geometry: Memo::new(move |old: Option<&Option<Geometry>>| {
-            let fresh = scenario
-                .with(|s| s.range_problems().is_empty().then(|| Geometry::of(s)).flatten());
+            let fresh = scenario.with(|s| s.range_problems().is_empty().then(|| Geometry::of(s)).flatten());
             fresh.or_else(|| old.cloned().flatten())
         }),
         generation: StoredValue::new(0),

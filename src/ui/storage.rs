@@ -34,8 +34,7 @@ pub fn load_settings() -> Settings {
         _ if device_french => Lang::Fr,
         _ => Lang::En,
     };
-    let units =
-        if kept["units"] == "feet" { Units::FeetPounds } else { Units::Metric };
+    let units = if kept["units"] == "feet" { Units::FeetPounds } else { Units::Metric };
     let theme = match kept["theme"].as_str() {
         Some("light") => Theme::Light,
         Some("dark") => Theme::Dark,
@@ -75,4 +74,17 @@ pub fn load_scenario(s: Settings) -> (Scenario, String) {
 /// Keeps the set-up; false when the device keeps nothing.
 pub fn save_scenario(s: &Scenario) -> bool {
     serde_json::to_string(s).is_ok_and(|t| put(SCENARIO, &t))
+}
+
+/// Hands the page to the service worker that the bundle made, so that it opens without a network.
+/// Where there is none (a bare file, an old browser) the page works as long as it is open.
+pub fn work_offline() {
+    use wasm_bindgen::JsValue;
+    let navigator: JsValue = window().navigator().into();
+    if js_sys::Reflect::has(&navigator, &"serviceWorker".into()).unwrap_or(false) {
+        let register = window().navigator().service_worker().register("./sw.js");
+        wasm_bindgen_futures::spawn_local(async move {
+            let _ = wasm_bindgen_futures::JsFuture::from(register).await;
+        });
+    }
 }

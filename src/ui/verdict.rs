@@ -11,14 +11,15 @@ use crate::texts::{Key, say};
 use leptos::prelude::*;
 
 const ANSWERS: [(Outcome, &str); 3] =
-    [(Outcome::Stopped, "◯"), (Outcome::Strikes, "▽"), (Outcome::LetGo, "✂")];
+    [(Outcome::Stopped, "◯"), (Outcome::Strikes, "▽"), (Outcome::LetGo, "╳")];
 
 /// The question before every fall.
 #[component]
 pub fn Predict() -> impl IntoView {
     let (bench, settings, player) = (bench(), settings(), player());
     let problems = move || bench.problems.get();
-    let answers = ANSWERS
+    let answers = move || {
+        ANSWERS
         .into_iter()
         .map(|(o, icon)| {
             view! {
@@ -29,7 +30,8 @@ pub fn Predict() -> impl IntoView {
                 </label>
             }
         })
-        .collect_view();
+        .collect_view()
+    };
     view! {
         <section class="predict">
             <Show when=move || problems().is_empty() fallback=move || view! {
@@ -44,7 +46,7 @@ pub fn Predict() -> impl IntoView {
                     <fieldset>
                         <legend><h2>{move || settings.t(Key::PredictHeading)}</h2></legend>
                         <p class="hint">{move || settings.t(Key::PredictHint)}</p>
-                        <div class="pills">{answers.clone()}</div>
+                        <div class="pills">{answers()}</div>
                     </fieldset>
                     <button type="submit" class="main play" id="play"
                         aria-disabled=move || bench.prediction.get().is_none().to_string()>

@@ -171,19 +171,23 @@ fn bundle() -> Done {
     wasm_target()?;
     install("wasm-bindgen-cli", &locked_version("wasm-bindgen")?, false)?;
     install("trunk", TRUNK, true)?;
+    // Trunk runs cargo offline, so that it fetches no tools of its own: packages come first.
+    run("fetch the packages", cargo().args(["fetch", "--quiet", "--locked"]))?;
     let mut c = tool("trunk")?;
     c.args(["build", "--release", "--offline", "--skip-version-check"]);
     if !wasm_opt()? {
         // Trunk would fetch what it does not find.
         let html = std::fs::read_to_string(root().join("public/index.html")).map_err(|e| e.to_string())?;
         let plain = root().join("public/index-plain.html");
-        std::fs::write(&plain, html.replace(" data-wasm-opt=\"z\"", " data-wasm-opt=\"0\"")).map_err(|e| e.to_string())?;
+        std::fs::write(&plain, html.replace(" data-wasm-opt=\"z\"", " data-wasm-opt=\"0\""))
+            .map_err(|e| e.to_string())?;
         let built = run("build the app", c.arg("public/index-plain.html"));
         let _ = std::fs::remove_file(&plain);
         built?;
         let dist = root().join("target/dist");
         if dist.join("index-plain.html").is_file() {
-            std::fs::rename(dist.join("index-plain.html"), dist.join("index.html")).map_err(|e| e.to_string())?;
+            std::fs::rename(dist.join("index-plain.html"), dist.join("index.html"))
+                .map_err(|e| e.to_string())?;
         }
     } else {
         run("build the app", &mut c)?;
@@ -226,13 +230,19 @@ fn test() -> Done {
             .args(["clippy", "-q", "--no-default-features", "--features", "headless", "--all-targets"])
             .args(deny),
     )?;
-    run("clippy, tools", cargo().args(["clippy", "-q", "-p", "xtask", "-p", "browser-tests", "--all-targets"]).args(deny))?;
+    run(
+        "clippy, tools",
+        cargo().args(["clippy", "-q", "-p", "xtask", "-p", "browser-tests", "--all-targets"]).args(deny),
+    )?;
     run("clippy, app", cargo().args(["clippy", "-q", "--target", WASM, "--bin", "shortfall"]).args(deny))?;
     run("core tests", cargo().args(["test", "--no-default-features", "--features", "headless"]))?;
     run("tool tests", cargo().args(["test", "-p", "xtask"]))?;
     bundle()?;
     browser()?;
-    run("browser tests", cargo().args(["test", "-p", "browser-tests", "--", "--test-threads=1"]).env("PATH", tool_path()?))
+    run(
+        "browser tests",
+        cargo().args(["test", "-p", "browser-tests", "--", "--test-threads=1"]).env("PATH", tool_path()?),
+    )
 }
 
 /// A browser and its driver, else one line how to get them.
@@ -246,7 +256,10 @@ fn browser() -> Done {
         return axe();
     }
     // A Debian-like machine where we may install: do it.
-    if cfg!(target_os = "linux") && output(Command::new("apt-get").arg("--version")).is_some() && output(Command::new("id").arg("-u")).as_deref() == Some("0") {
+    if cfg!(target_os = "linux")
+        && output(Command::new("apt-get").arg("--version")).is_some()
+        && output(Command::new("id").arg("-u")).as_deref() == Some("0")
+    {
         let apt = |args: &[&str]| {
             let mut c = Command::new("apt-get");
             c.args(args).env("DEBIAN_FRONTEND", "noninteractive").stdout(Stdio::null());
@@ -285,7 +298,9 @@ fn bench() -> Done {
     browser()?;
     run(
         "browser benchmark",
-        cargo().args(["run", "--quiet", "--release", "-p", "browser-tests", "--bin", "bench"]).env("PATH", tool_path()?),
+        cargo()
+            .args(["run", "--quiet", "--release", "-p", "browser-tests", "--bin", "bench"])
+            .env("PATH", tool_path()?),
     )
 }
 

@@ -51,7 +51,8 @@ fn chrome() -> Option<String> {
         return Some(path);
     }
     ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"].iter().find_map(|name| {
-        let found = std::env::split_paths(&std::env::var_os("PATH")?).map(|d| d.join(name)).find(|p| p.is_file())?;
+        let found =
+            std::env::split_paths(&std::env::var_os("PATH")?).map(|d| d.join(name)).find(|p| p.is_file())?;
         Some(found.display().to_string())
     })
 }
@@ -129,9 +130,12 @@ impl Page {
     /// # Errors
     /// When the browser does not answer.
     pub async fn size(&self, width: u32, height: u32) -> Res {
-        self.cdp("Emulation.setDeviceMetricsOverride", json!({
-            "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false
-        }))
+        self.cdp(
+            "Emulation.setDeviceMetricsOverride",
+            json!({
+                "width": width, "height": height, "deviceScaleFactor": 1, "mobile": false
+            }),
+        )
         .await?;
         Ok(())
     }
@@ -152,7 +156,12 @@ impl Page {
     /// # Errors
     /// When it does not come.
     pub async fn wait(&self, css: &str) -> Res<WebElement> {
-        Ok(self.driver.query(By::Css(css)).wait(Duration::from_secs(10), Duration::from_millis(50)).first().await?)
+        Ok(self
+            .driver
+            .query(By::Css(css))
+            .wait(Duration::from_secs(10), Duration::from_millis(50))
+            .first()
+            .await?)
     }
 
     /// Runs a script and returns its value.

@@ -28,7 +28,10 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     );
     let meta = format!("<meta http-equiv=\"Content-Security-Policy\" content=\"{policy}\">");
     if !html.contains("Content-Security-Policy") {
-        fs::write(&index, html.replacen("<meta charset=\"utf-8\">", &format!("<meta charset=\"utf-8\">\n  {meta}"), 1))?;
+        fs::write(
+            &index,
+            html.replacen("<meta charset=\"utf-8\">", &format!("<meta charset=\"utf-8\">\n  {meta}"), 1),
+        )?;
     }
 
     let mut names: Vec<String> = Vec::new();

@@ -1,0 +1,49 @@
+//! The engine and the player in headless Chromium: simulated seconds a second, a whole fall's
+//! time, script time of a frame while playing, size of the first load.
+
+use browser_tests::{LAPTOP, Page, Res, root};
+use thirtyfour::prelude::*;
+
+/// Times `fall_json` in the page; the median of `n` runs, ms, and the run's simulated length, s.
+const TIME_FALL: &str = "const f = window.wasmBindings.fall_json; const s = arguments[0]; f(s); const t = []; let out;\
+    for (let i = 0; i < 15; i++) { const a = performance.now(); out = f(s); t.push(performance.now() - a); }\
+    t.sort((x, y) => x - y); const e = JSON.parse(out).events; return [t[7], e[e.length - 1].time_s];";
+
+#[tokio::main]
+async fn main() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    println!("{:<28}{:>12}{:>12}{:>18}{:>16}", "fall (wasm)", "median ms", "sim. s", "sim. s per s", "3 s take ms");
+    for (name, file) in [
+        ("plain stop", r#"{}"#),
+        ("low grab", r#"{"grab":{"above_dring_m":-0.6}}"#),
+        ("reversed, to the ground", r#"{"grab":{"arrow":"down"}}"#),
+        ("off the roof", r#"{"stance":{"roof":{"from_eave_m":1.5}}}"#),
+    ] {
+        let v = page.driver.execute(TIME_FALL, vec![file.into()]).await?;
+        let (ms, sim) = (v.json()[0].as_f64().unwrap_or(0.0), v.json()[1].as_f64().unwrap_or(0.0));
+        println!("{name:<28}{ms:>12.1}{sim:>12.2}{:>18.1}{:>16.1}", sim / ms * 1e3, 3.0 * ms / sim);
+    }
+
+    // Frame script time: every callback of requestAnimationFrame and the reactions it queued.
+    page.js("window.frames = []; const raf = window.requestAnimationFrame.bind(window);\
+             window.requestAnimationFrame = (f) => raf((t) => { const a = performance.now(); f(t);\
+             queueMicrotask(() => queueMicrotask(() => window.frames.push(performance.now() - a))); })")
+        .await?;
+    page.driver.find_all(By::Css(".answer input")).await?[0].click().await?;
+    page.click("#play").await?;
+    tokio::time::sleep(std::time::Duration::from_secs(6)).await;
+    let v = page.js("const f = window.frames.slice().sort((a, b) => a - b); return [f.length, f[f.length >> 1], f[Math.floor(f.length * 0.95)]]").await?;
+    println!("\nframe script time while playing: {} frames, median {:.2} ms, 95th percentile {:.2} ms",
+        v[0], v[1].as_f64().unwrap_or(0.0), v[2].as_f64().unwrap_or(0.0));
+
+    let mut bytes = 0;
+    for e in std::fs::read_dir(root().join("target/dist"))? {
+        let e = e?;
+        let name = e.file_name().to_string_lossy().into_owned();
+        if name.ends_with(".br") && !name.starts_with("sw.js") {
+            bytes += e.metadata()?.len();
+        }
+    }
+    println!("first load: {:.0} KiB in brotli", bytes as f64 / 1024.0);
+    page.close().await
+}

@@ -1,0 +1,253 @@
+//! What a person does, in a real browser on the built app.
+
+use browser_tests::{LAPTOP, Page, Res, Window, root};
+use serde_json::Value;
+use thirtyfour::prelude::*;
+
+/// Opens a `details` part by the number of its card.
+async fn open_part(page: &Page, no: usize) -> Res {
+    page.js(&format!("document.querySelectorAll('.part')[{}].open = true", no - 1)).await?;
+    Ok(())
+}
+
+async fn choose(page: &Page, name: &str, index: usize) -> Res {
+    page.click(&format!("input[name={name}][value='{index}']")).await
+}
+
+/// Predicts (0 stops, 1 hits, 2 comes off), plays, skips to the result.
+async fn predict_and_play(page: &Page, answer: usize) -> Res {
+    let answers = page.driver.find_all(By::Css(".answer input")).await?;
+    answers[answer].click().await?;
+    page.click("#play").await?;
+    page.click(".player .main").await?;
+    page.wait("#verdict").await?;
+    Ok(())
+}
+
+async fn finish(page: Page) -> Res {
+    let errors = page.console_errors()?;
+    assert!(errors.is_empty(), "the console says: {errors:?}");
+    let home = format!("http://{}/", page.address);
+    let away: Vec<String> = page
+        .requests()?
+        .into_iter()
+        .filter(|u| !u.starts_with(&home) && !u.starts_with("data:") && !u.starts_with("about:"))
+        .filter(|u| !u.starts_with("chrome"))
+        .collect();
+    assert!(away.is_empty(), "requests left the origin: {away:?}");
+    page.close().await
+}
+
+#[tokio::test]
+async fn a_reversed_grab_comes_down_to_the_ground() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    choose(&page, "arrow", 1).await?;
+    // Without a prediction nothing plays.
+    page.click("#play").await?;
+    assert!(page.driver.find_all(By::Css(".player")).await?.is_empty());
+    predict_and_play(&page, 0).await?;
+    let verdict = page.text("#verdict").await?;
+    assert!(verdict.contains("Comes down to the ground"), "{verdict}");
+    let findings = page.text(".findings").await?;
+    assert!(findings.contains("Grab upside down") && findings.contains("arrow towards the anchor"), "{findings}");
+    assert!(page.text(".compare").await?.contains("Not what you said"));
+    let said = page.js("return document.getElementById('live').textContent").await?;
+    assert!(said.as_str().is_some_and(|s| s.contains("Comes down to the ground")), "{said}");
+
+    // Change one thing: the earlier fall stays as a dashed ghost, and a new prediction is asked.
+    choose(&page, "arrow", 0).await?;
+    page.wait(".drawing .ghost rect").await?;
+    predict_and_play(&page, 0).await?;
+    assert!(page.text("#verdict").await?.contains("Stopped in the air"));
+    finish(page).await
+}
+
+#[tokio::test]
+async fn french_and_back_keeps_the_set_up() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    choose(&page, "latch", 1).await?;
+    page.click(".langs [lang=fr]").await?;
+    assert!(page.text(".predict h2").await?.contains("La personne glisse maintenant"));
+    assert_eq!(page.js("return document.documentElement.lang").await?, "fr");
+    assert!(page.text(".part[open] .now").await?.contains("0,30"));
+    predict_and_play(&page, 2).await?;
+    assert!(page.text(".findings").await?.contains("Loquet ouvert"));
+    page.click(".langs [lang=en]").await?;
+    assert!(page.text(".findings").await?.contains("Latch open"));
+    assert_eq!(page.js("return document.querySelector('input[name=latch][value=\"1\"]').checked").await?, true);
+    // And a reload.
+    page.driver.refresh().await?;
+    page.wait("#scene").await?;
+    assert_eq!(page.js("return document.querySelector('input[name=latch][value=\"1\"]').checked").await?, true);
+    finish(page).await
+}
+
+#[tokio::test]
+async fn played_by_keyboard_alone() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    let body = page.wait("body").await?;
+    // Tab to the first answer, choose the second with an arrow key, on to Play, Enter.
+    let mut reached = false;
+    for _ in 0..30 {
+        page.driver.active_element().await?.send_keys(Key::Tab + "").await?;
+        if page.js("return document.activeElement.name === 'prediction'").await? == true {
+            reached = true;
+            break;
+        }
+    }
+    assert!(reached, "Tab never reached the prediction");
+    let active = page.driver.active_element().await?;
+    active.send_keys(" ").await?;
+    page.driver.active_element().await?.send_keys(Key::Tab + "").await?;
+    assert_eq!(page.js("return document.activeElement.id").await?, "play");
+    page.driver.active_element().await?.send_keys(Key::Enter + "").await?;
+    page.wait(".player .main").await?;
+    drop(body);
+    // On to the skip button and press it.
+    for _ in 0..30 {
+        page.driver.active_element().await?.send_keys(Key::Tab + "").await?;
+        if page.js("return document.activeElement.matches('.player .main')").await? == true {
+            break;
+        }
+    }
+    page.driver.active_element().await?.send_keys(Key::Enter + "").await?;
+    page.wait("#verdict").await?;
+    // In the drawing, keys go from event to event.
+    page.js("document.getElementById('scene').focus()").await?;
+    page.driver.active_element().await?.send_keys(Key::Home + "").await?;
+    page.driver.active_element().await?.send_keys(Key::PageDown + "").await?;
+    let stage = page.text(".stage strong").await?;
+    assert!(!stage.is_empty() && stage != "slip", "{stage}");
+    finish(page).await
+}
+
+#[tokio::test]
+async fn the_same_bits_as_natively() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    let golden = std::fs::read_to_string(root().join("tests/snapshots/golden__golden_traces.snap"))?;
+    let golden: Value =
+        serde_json::from_str(golden.splitn(3, "---").nth(2).ok_or("the snapshot has no body")?)?;
+    let want = golden.as_array().ok_or("no list")?.iter().find(|g| g["name"] == "plain").ok_or("no plain")?;
+    let reversed = golden.as_array().ok_or("no list")?.iter().find(|g| g["name"] == "reversed").ok_or("none")?;
+    for (file, want) in [("{}", want), ("{\"grab\":{\"arrow\":\"down\"}}", reversed)] {
+        let out = page.js(&format!("return window.wasmBindings.fall_json({})", Value::from(file))).await?;
+        let out: Value = serde_json::from_str(out.as_str().unwrap_or_default())?;
+        assert_eq!(out["trace_hash"], want["hash"], "natively and in wasm the bits differ");
+        assert_eq!(out["grade"]["score"], want["score"]);
+    }
+    finish(page).await
+}
+
+#[tokio::test]
+async fn axe_finds_nothing() -> Res {
+    let cache = std::env::var("XDG_CACHE_HOME")
+        .map(std::path::PathBuf::from)
+        .or_else(|_| std::env::var("HOME").map(|h| std::path::Path::new(&h).join(".cache")))?;
+    let axe = std::fs::read_to_string(cache.join("shortfall-tools/node_modules/axe-core/axe.min.js"))?;
+    for theme in ["light", "dark"] {
+        let page = Page::open(LAPTOP).await?;
+        page.js(&format!("document.documentElement.dataset.theme = '{theme}'")).await?;
+        for shown in [false, true] {
+            for n in 1..=8 {
+                open_part(&page, n).await?;
+            }
+            if shown {
+                predict_and_play(&page, 0).await?;
+            }
+            page.js(&axe).await?;
+            let found = page
+                .driver
+                .execute_async(
+                    "const done = arguments[arguments.length - 1]; axe.run(document, { resultTypes: ['violations'] })\
+                     .then(r => done(r.violations.map(v => v.id + ': ' + v.nodes.map(n => n.target.join(' ') + ' ' + n.failureSummary).slice(0, 3).join('; '))), e => done([String(e)]))",
+                    vec![],
+                )
+                .await?;
+            assert_eq!(found.json(), &serde_json::json!([]), "{theme}, shown {shown}");
+        }
+        page.close().await?;
+    }
+    Ok(())
+}
+
+#[tokio::test]
+async fn nothing_is_cut_off_on_a_small_phone_in_either_language() -> Res {
+    let phone = Window { width: 320, height: 640, ..LAPTOP };
+    let page = Page::open(phone).await?;
+    for lang in ["en", "fr"] {
+        page.click(&format!(".langs [lang={lang}]")).await?;
+        for n in 1..=8 {
+            open_part(&page, n).await?;
+        }
+        let over = page.js("return document.documentElement.scrollWidth - document.documentElement.clientWidth").await?;
+        assert_eq!(over, 0, "{lang}: the page is wider than the screen");
+        let small = page
+            .js("return [...document.querySelectorAll('button, a.button, select, input[type=text], summary, .pill span, label.button')]\
+                 .filter(e => e.offsetParent && (e.getBoundingClientRect().height < 43.5 || e.getBoundingClientRect().width < 43.5))\
+                 .map(e => e.outerHTML.slice(0, 90))")
+            .await?;
+        assert_eq!(small, serde_json::json!([]), "{lang}: targets under 44 px");
+    }
+    finish(page).await
+}
+
+#[tokio::test]
+async fn less_motion_gets_stills_and_no_play() -> Res {
+    let page = Page::open(Window { reduced_motion: true, ..LAPTOP }).await?;
+    let answers = page.driver.find_all(By::Css(".answer input")).await?;
+    answers[0].click().await?;
+    page.click("#play").await?;
+    page.wait("#verdict").await?;
+    let stills = page.driver.find_all(By::Css(".storyboard button")).await?;
+    assert!((4..=5).contains(&stills.len()), "{}", stills.len());
+    assert!(page.wait(".storyboard").await?.is_displayed().await?);
+    let before = page.text(".stage").await?;
+    tokio::time::sleep(std::time::Duration::from_millis(300)).await;
+    assert_eq!(before, page.text(".stage").await?, "something moves by itself");
+    finish(page).await
+}
+
+#[tokio::test]
+async fn feet_and_pounds_and_another_place() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    page.click(".options > summary").await?;
+    page.click("#units option[value=feet]").await?;
+    page.click("#place option[value=us_construction]").await?;
+    page.click(".options > summary").await?;
+    predict_and_play(&page, 0).await?;
+    let verdict = page.text("#verdict").await?;
+    assert!(verdict.contains("1,800\u{a0}lbf"), "{verdict}");
+    assert!(page.text(".verdict .source").await?.contains("1926.502(d)(16)"));
+    // An impossible set-up says so instead of playing.
+    page.js("const f = document.getElementById('f-grab-above_dring_m'); f.value = '-6'; f.dispatchEvent(new Event('change', {bubbles: true}))").await?;
+    let problem = page.text(".problems").await?;
+    assert!(problem.contains("lanyard does not reach"), "{problem}");
+    assert!(page.driver.find_all(By::Css("#play")).await?.is_empty());
+    finish(page).await
+}
+
+#[tokio::test]
+async fn opens_again_without_a_network() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    let ready = page
+        .driver
+        .execute_async(
+            "const done = arguments[arguments.length - 1]; navigator.serviceWorker.ready.then(() => done(true), e => done(String(e)))",
+            vec![],
+        )
+        .await?;
+    assert_eq!(ready.json(), &serde_json::json!(true));
+    page.driver.refresh().await?;
+    page.wait("#scene").await?;
+    page.cdp("Network.enable", serde_json::json!({})).await?;
+    page.cdp(
+        "Network.emulateNetworkConditions",
+        serde_json::json!({ "offline": true, "latency": 0, "downloadThroughput": 0, "uploadThroughput": 0 }),
+    )
+    .await?;
+    page.driver.refresh().await?;
+    page.wait("#scene").await?;
+    predict_and_play(&page, 0).await?;
+    assert!(page.text("#verdict").await?.contains("Stopped"));
+    page.close().await
+}

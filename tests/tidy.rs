@@ -1,0 +1,160 @@
+//! The house rules that a compiler does not check: arrows between modules, unit suffixes, no
+//! unwrap outside tests, paths named in the docs, places in both languages, no 'safe' as a verdict.
+
+use shortfall::physics::trace::{EventKind, Outcome};
+use shortfall::rules::FindingCode;
+use shortfall::scenario::AnchorKind;
+use shortfall::texts::{Key, Lang, places_in, text};
+use std::fs;
+use std::path::{Path, PathBuf};
+
+fn root() -> &'static Path {
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+}
+
+fn sources(dir: &str) -> Vec<(String, String)> {
+    fn walk(dir: &Path, out: &mut Vec<PathBuf>) {
+        for e in fs::read_dir(dir).expect("reads").flatten() {
+            if e.path().is_dir() {
+                walk(&e.path(), out);
+            } else if e.path().extension().is_some_and(|x| x == "rs") {
+                out.push(e.path());
+            }
+        }
+    }
+    let mut files = Vec::new();
+    walk(&root().join(dir), &mut files);
+    files
+        .into_iter()
+        .map(|f| {
+            let name = f.strip_prefix(root()).expect("inside").to_string_lossy().replace('\\', "/");
+            (name, fs::read_to_string(&f).expect("reads"))
+        })
+        .collect()
+}
+
+/// Code without its test module and comments.
+fn code(text: &str) -> String {
+    let text = text.split("#[cfg(test)]").next().unwrap_or_default();
+    text.lines().filter(|l| !l.trim_start().starts_with("//")).collect::<Vec<_>>().join("\n")
+}
+
+#[test]
+fn arrows_between_modules_go_one_way() {
+    // Each module may use those named beside it.
+    let allowed: &[(&str, &[&str])] = &[
+        ("units", &[]),
+        ("scenario", &["units"]),
+        ("physics", &["units", "scenario"]),
+        ("rules", &["units", "scenario", "physics"]),
+        ("scoring", &["physics", "rules"]),
+        ("report", &["scenario", "physics", "rules", "scoring"]),
+        ("scene", &["scenario", "physics"]),
+        ("link", &["scenario", "report"]),
+        ("texts", &["units", "scenario", "physics", "rules", "report"]),
+    ];
+    for (name, text) in sources("src") {
+        let module = name.trim_start_matches("src/").split(['/', '.']).next().unwrap_or_default().to_owned();
+        let Some((_, may)) = allowed.iter().find(|(m, _)| *m == module) else { continue };
+        for part in code(&text).split("crate::").skip(1) {
+            let used: String = part.chars().take_while(|c| c.is_alphanumeric() || *c == '_').collect();
+            assert!(used == module || may.contains(&used.as_str()), "{name} uses {used}");
+        }
+    }
+}
+
+#[test]
+fn only_world_names_rapier_and_only_ui_names_leptos() {
+    for (name, text) in sources("src") {
+        let text = code(&text);
+        assert!(name == "src/physics/world.rs" || !text.contains("rapier2d"), "{name} names rapier");
+        let ui = name.starts_with("src/ui/") || name == "src/main.rs";
+        assert!(ui || !(text.contains("leptos") || text.contains("web_sys")), "{name} names the screen");
+    }
+}
+
+#[test]
+fn no_unwrap_outside_tests() {
+    for (name, text) in sources("src").into_iter().chain(sources("xtask/src")) {
+        for bad in [".unwrap()", ".expect(", "panic!(", "todo!(", "unimplemented!("] {
+            assert!(!code(&text).contains(bad), "{name} has {bad}");
+        }
+    }
+}
+
+#[test]
+fn every_f64_field_and_constant_ends_in_its_unit() {
+    let units = ["_m", "_s", "_kg", "_n", "_j", "_m_s", "_m_s2", "_n_per_m", "_m_per_n", "_rad", "_kg_m2", "_per_s", "_deg"];
+    // Plain numbers: shares, ratios, coefficients; and geometry's own x and y.
+    let plain = ["_share", "_friction", "_residual", "_ratio", "_limit", "x", "y", "mass", "length", "radius", "min", "max", "step", "value", "si"];
+    for (name, text) in sources("src") {
+        if name.starts_with("src/ui/") || name == "src/units.rs" || name.starts_with("src/texts/") {
+            continue;
+        }
+        for line in code(&text).lines() {
+            let l = line.trim().trim_start_matches("pub ").trim_start_matches("const ");
+            let Some((field, kind)) = l.split_once(": ") else { continue };
+            if !kind.starts_with("f64") || field.contains([' ', '(', '|', '.']) || l.starts_with("let") {
+                continue;
+            }
+            let f = field.to_lowercase();
+            let ok = units.iter().any(|u| f.ends_with(u)) || plain.iter().any(|p| f.ends_with(p));
+            assert!(ok, "{name}: {field} says no unit");
+        }
+    }
+}
+
+#[test]
+fn docs_name_paths_that_exist() {
+    for doc in ["README.md", "DEVELOPERS.md"] {
+        let text = fs::read_to_string(root().join(doc)).expect("reads");
+        for word in text.split(['`', '(', ')']) {
+            let looks = ["src/", "tests/", "public/", "xtask/", ".ci/"].iter().any(|p| word.starts_with(p));
+            if looks && !word.contains([' ', '*', '{', '<']) {
+                assert!(root().join(word.trim_end_matches('/')).exists(), "{doc} names {word}");
+            }
+        }
+    }
+}
+
+fn all_keys() -> Vec<Key> {
+    let mut all = Key::PLAIN.to_vec();
+    for c in FindingCode::ALL {
+        all.extend([Key::Title(*c), Key::Says(*c), Key::SaysMet(*c), Key::Change(*c)]);
+    }
+    all.extend(AnchorKind::ALL.map(Key::Anchor));
+    all.extend([Outcome::Stopped, Outcome::Strikes, Outcome::LetGo].map(Key::Outcome));
+    all.extend([EventKind::Slip, EventKind::Taut, EventKind::PeakForce, EventKind::Rest].map(Key::Event));
+    all
+}
+
+#[test]
+fn both_languages_name_the_same_places() {
+    for k in all_keys() {
+        let (en, fr) = (text(Lang::En, k), text(Lang::Fr, k));
+        assert!(!en.is_empty() && !fr.is_empty(), "{k:?}");
+        assert_eq!(places_in(en), places_in(fr), "{k:?}");
+    }
+}
+
+#[test]
+fn french_keeps_its_marks_off_line_starts() {
+    for k in all_keys() {
+        let fr = text(Lang::Fr, k);
+        for bad in [" :", " ;", " ?", " !", "« ", " »"] {
+            assert!(!fr.contains(bad), "{k:?}: a plain space at '{bad}'");
+        }
+    }
+}
+
+#[test]
+fn no_verdict_says_safe() {
+    for k in all_keys() {
+        for (lang, words) in [(Lang::En, ["safe", "unsafe"]), (Lang::Fr, ["sécuritaire", "sûr"])] {
+            let t = text(lang, k).to_lowercase();
+            for w in t.split(|c: char| !c.is_alphanumeric()) {
+                assert!(!words.contains(&w), "{k:?}: {w}");
+            }
+        }
+    }
+}

@@ -84,9 +84,28 @@ fn no_unwrap_outside_tests() {
 
 #[test]
 fn every_f64_field_and_constant_ends_in_its_unit() {
-    let units = ["_m", "_s", "_kg", "_n", "_j", "_m_s", "_m_s2", "_n_per_m", "_m_per_n", "_rad", "_kg_m2", "_per_s", "_deg"];
+    let units = [
+        "_m", "_s", "_kg", "_n", "_j", "_m_s", "_m_s2", "_n_per_m", "_m_per_n", "_rad", "_kg_m2", "_per_s",
+        "_deg",
+    ];
     // Plain numbers: shares, ratios, coefficients; and geometry's own x and y.
-    let plain = ["_share", "_friction", "_residual", "_ratio", "_limit", "x", "y", "mass", "length", "radius", "min", "max", "step", "value", "si"];
+    let plain = [
+        "_share",
+        "_friction",
+        "_residual",
+        "_ratio",
+        "_limit",
+        "x",
+        "y",
+        "mass",
+        "length",
+        "radius",
+        "min",
+        "max",
+        "step",
+        "value",
+        "si",
+    ];
     for (name, text) in sources("src") {
         if name.starts_with("src/ui/") || name == "src/units.rs" || name.starts_with("src/texts/") {
             continue;

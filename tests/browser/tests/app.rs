@@ -49,7 +49,10 @@ async fn a_reversed_grab_comes_down_to_the_ground() -> Res {
     let verdict = page.text("#verdict").await?;
     assert!(verdict.contains("Comes down to the ground"), "{verdict}");
     let findings = page.text(".findings").await?;
-    assert!(findings.contains("Grab upside down") && findings.contains("arrow towards the anchor"), "{findings}");
+    assert!(
+        findings.contains("Grab upside down") && findings.contains("arrow towards the anchor"),
+        "{findings}"
+    );
     assert!(page.text(".compare").await?.contains("Not what you said"));
     let said = page.js("return document.getElementById('live').textContent").await?;
     assert!(said.as_str().is_some_and(|s| s.contains("Comes down to the ground")), "{said}");
@@ -74,11 +77,17 @@ async fn french_and_back_keeps_the_set_up() -> Res {
     assert!(page.text(".findings").await?.contains("Loquet ouvert"));
     page.click(".langs [lang=en]").await?;
     assert!(page.text(".findings").await?.contains("Latch open"));
-    assert_eq!(page.js("return document.querySelector('input[name=latch][value=\"1\"]').checked").await?, true);
+    assert_eq!(
+        page.js("return document.querySelector('input[name=latch][value=\"1\"]').checked").await?,
+        true
+    );
     // And a reload.
     page.driver.refresh().await?;
     page.wait("#scene").await?;
-    assert_eq!(page.js("return document.querySelector('input[name=latch][value=\"1\"]').checked").await?, true);
+    assert_eq!(
+        page.js("return document.querySelector('input[name=latch][value=\"1\"]').checked").await?,
+        true
+    );
     finish(page).await
 }
 
@@ -128,7 +137,8 @@ async fn the_same_bits_as_natively() -> Res {
     let golden: Value =
         serde_json::from_str(golden.splitn(3, "---").nth(2).ok_or("the snapshot has no body")?)?;
     let want = golden.as_array().ok_or("no list")?.iter().find(|g| g["name"] == "plain").ok_or("no plain")?;
-    let reversed = golden.as_array().ok_or("no list")?.iter().find(|g| g["name"] == "reversed").ok_or("none")?;
+    let reversed =
+        golden.as_array().ok_or("no list")?.iter().find(|g| g["name"] == "reversed").ok_or("none")?;
     for (file, want) in [("{}", want), ("{\"grab\":{\"arrow\":\"down\"}}", reversed)] {
         let out = page.js(&format!("return window.wasmBindings.fall_json({})", Value::from(file))).await?;
         let out: Value = serde_json::from_str(out.as_str().unwrap_or_default())?;
@@ -179,7 +189,9 @@ async fn nothing_is_cut_off_on_a_small_phone_in_either_language() -> Res {
         for n in 1..=8 {
             open_part(&page, n).await?;
         }
-        let over = page.js("return document.documentElement.scrollWidth - document.documentElement.clientWidth").await?;
+        let over = page
+            .js("return document.documentElement.scrollWidth - document.documentElement.clientWidth")
+            .await?;
         assert_eq!(over, 0, "{lang}: the page is wider than the screen");
         let small = page
             .js("return [...document.querySelectorAll('button, a.button, select, input[type=text], summary, .pill span, label.button')]\

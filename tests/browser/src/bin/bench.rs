@@ -12,7 +12,10 @@ const TIME_FALL: &str = "const f = window.wasmBindings.fall_json; const s = argu
 #[tokio::main]
 async fn main() -> Res {
     let page = Page::open(LAPTOP).await?;
-    println!("{:<28}{:>12}{:>12}{:>18}{:>16}", "fall (wasm)", "median ms", "sim. s", "sim. s per s", "3 s take ms");
+    println!(
+        "{:<28}{:>12}{:>12}{:>18}{:>16}",
+        "fall (wasm)", "median ms", "sim. s", "sim. s per s", "3 s take ms"
+    );
     for (name, file) in [
         ("plain stop", r#"{}"#),
         ("low grab", r#"{"grab":{"above_dring_m":-0.6}}"#),
@@ -33,8 +36,12 @@ async fn main() -> Res {
     page.click("#play").await?;
     tokio::time::sleep(std::time::Duration::from_secs(6)).await;
     let v = page.js("const f = window.frames.slice().sort((a, b) => a - b); return [f.length, f[f.length >> 1], f[Math.floor(f.length * 0.95)]]").await?;
-    println!("\nframe script time while playing: {} frames, median {:.2} ms, 95th percentile {:.2} ms",
-        v[0], v[1].as_f64().unwrap_or(0.0), v[2].as_f64().unwrap_or(0.0));
+    println!(
+        "\nframe script time while playing: {} frames, median {:.2} ms, 95th percentile {:.2} ms",
+        v[0],
+        v[1].as_f64().unwrap_or(0.0),
+        v[2].as_f64().unwrap_or(0.0)
+    );
 
     let mut bytes = 0;
     for e in std::fs::read_dir(root().join("target/dist"))? {

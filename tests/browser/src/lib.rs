@@ -108,7 +108,7 @@ impl Page {
         for f in &flags {
             caps.add_arg(f)?;
         }
-        caps.set_base_capability("goog:loggingPrefs", json!({ "browser": "ALL", "performance": "ALL" }))?;
+        caps.set("goog:loggingPrefs", json!({ "browser": "ALL", "performance": "ALL" }))?;
         let mut tries = 0;
         let driver = loop {
             match WebDriver::new(format!("http://127.0.0.1:{port}"), caps.clone()).await {
@@ -145,8 +145,8 @@ impl Page {
     /// # Errors
     /// When the browser refuses it.
     pub async fn cdp(&self, method: &str, params: Value) -> Res<Value> {
-        let url = format!("session/{}/goog/cdp/execute", self.driver.handle.session_id());
-        let base = self.driver.handle.server_url();
+        let url = format!("session/{}/goog/cdp/execute", self.driver.handle().session_id());
+        let base = self.driver.handle().server_url();
         let answer = post(base.as_str(), &url, &json!({ "cmd": method, "params": params }))?;
         Ok(answer)
     }
@@ -200,8 +200,8 @@ impl Page {
     }
 
     fn logs(&self, kind: &str) -> Res<Vec<Value>> {
-        let url = format!("session/{}/se/log", self.driver.handle.session_id());
-        let answer = post(self.driver.handle.server_url().as_str(), &url, &json!({ "type": kind }))?;
+        let url = format!("session/{}/se/log", self.driver.handle().session_id());
+        let answer = post(self.driver.handle().server_url().as_str(), &url, &json!({ "type": kind }))?;
         Ok(answer.as_array().cloned().unwrap_or_default())
     }
 

@@ -232,21 +232,34 @@ impl Page {
             .collect())
     }
 
-    /// Closes everything.
+    /// Closes everything; so does a failed test, by dropping the page.
     ///
     /// # Errors
-    /// When the driver does not answer.
-    pub async fn close(mut self) -> Res {
-        let _ = self.driver.clone().quit().await;
-        let _ = self.chromedriver.kill();
-        let _ = self.chromedriver.wait();
-        let _ = std::fs::remove_dir_all(&self.profile);
+    /// None today.
+    pub async fn close(self) -> Res {
         Ok(())
     }
 }
 
-/// POST of JSON to the driver, answering its `value`.
+impl Drop for Page {
+    fn drop(&mut self) {
+        // The driver ends its browser when asked; killed, it may leave it running.
+        let url = format!("session/{}", self.driver.handle().session_id());
+        let _ = send("DELETE", self.driver.handle().server_url().as_str(), &url, &json!({}));
+        let _ = self.chromedriver.kill();
+        let _ = self.chromedriver.wait();
+        let _ = std::fs::remove_dir_all(&self.profile);
+        // Its own clean-up would wait for a driver that is gone.
+        let _ = self.driver.clone().leak();
+    }
+}
+
 fn post(base: &str, path: &str, body: &Value) -> Res<Value> {
+    send("POST", base, path, body)
+}
+
+/// One request of JSON to the driver, answering its `value`.
+fn send(method: &str, base: &str, path: &str, body: &Value) -> Res<Value> {
     use std::io::{Read, Write};
     let host = base.trim_start_matches("http://").trim_end_matches('/');
     let text = body.to_string();
@@ -254,13 +267,33 @@ fn post(base: &str, path: &str, body: &Value) -> Res<Value> {
     s.set_read_timeout(Some(Duration::from_secs(60)))?;
     write!(
         s,
-        "POST /{path} HTTP/1.1\r\nHost: {host}\r\nContent-Type: application/json\r\nContent-Length: {}\r\nConnection: close\r\n\r\n{text}",
+        "{method} /{path} HTTP/1.1\r\nHost: {host}\r\nContent-Type: application/json\r\nContent-Length: {}\r\nConnection: close\r\n\r\n{text}",
         text.len()
     )?;
+    // The driver keeps the connection open: read as much as it says it sends.
     let mut out = Vec::new();
-    s.read_to_end(&mut out)?;
-    let out = String::from_utf8_lossy(&out);
-    let body = out.split_once("\r\n\r\n").map_or("", |(_, b)| b);
+    let mut buf = [0u8; 65_536];
+    let (head, length) = loop {
+        let n = s.read(&mut buf)?;
+        if n == 0 {
+            return Err("the driver closed the connection".into());
+        }
+        out.extend_from_slice(&buf[..n]);
+        if let Some(i) = out.windows(4).position(|w| w == b"\r\n\r\n") {
+            let text = String::from_utf8_lossy(&out[..i]).to_ascii_lowercase();
+            let length =
+                text.lines().find_map(|l| l.strip_prefix("content-length:")?.trim().parse::<usize>().ok());
+            break (i + 4, length.ok_or("the driver's answer has no length")?);
+        }
+    };
+    while out.len() < head + length {
+        let n = s.read(&mut buf)?;
+        if n == 0 {
+            break;
+        }
+        out.extend_from_slice(&buf[..n]);
+    }
+    let body = std::str::from_utf8(&out[head..])?;
     let v: Value = serde_json::from_str(body)?;
     Ok(v["value"].clone())
 }

@@ -23,6 +23,8 @@ pub const LANDING_ITERATIONS: usize = 16;
 /// Distance from the ground or the obstacle that counts as about to land, m: more than any body
 /// part moves in a step.
 pub const LANDING_ZONE_M: f64 = 0.05;
+/// How long after the first blow a landing is still solved finely, s.
+pub const LANDING_BLOW_S: f64 = 0.1;
 /// A run whose energy balance is off by more than this share is not graded.
 pub const RESIDUAL_LIMIT: f64 = 0.01;
 /// Floor of the energy the residual is measured against, J: a run with next to no fall has no

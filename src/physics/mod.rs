@@ -60,7 +60,9 @@ impl Simulation {
                     return true;
                 }
             } else if self.run.step() {
-                if self.run.struck_below() && self.run.line.holds() {
+                // Where the line never bore the worker's weight, no room would have been enough.
+                let trailing = self.run.line.grab_slip_m() > 0.3 && self.run.peak.0 < self.run.weight_n;
+                if self.run.struck_below() && self.run.line.holds() && !trailing {
                     self.roomy = Some(Run::worker(&self.scenario, &self.geometry, false));
                 } else {
                     return true;
@@ -244,10 +246,10 @@ impl Run {
             (self.line.absorber_m(), self.line.grab_slip_m(), self.line.holds(), self.line.anchor_failed);
         let pull = self.line.step(d, DT_S);
         self.watch_line(t, d, &pull, before);
-        self.follow_grab(d, pull.dring_n > 0.0);
         self.watch_body(t, d);
 
         if self.step_no.is_multiple_of(STEPS_PER_SAMPLE) {
+            self.follow_grab(d, pull.dring_n > 0.0);
             self.sample(t, d);
         }
 
@@ -357,7 +359,13 @@ impl Run {
                 self.last_lower_s = t;
             }
         }
-        self.world.set_care(self.landing && gap_now_m < LANDING_ZONE_M);
+        // The blow itself is what counts; lying still does not.
+        let landed_s = [Thing::Ground, Thing::Obstacle]
+            .into_iter()
+            .filter_map(|thing| self.impacts.iter().find(|i| i.what == thing))
+            .map(|i| t - i.time_s)
+            .fold(0.0, f64::max);
+        self.world.set_care(self.landing && gap_now_m < LANDING_ZONE_M && landed_s < LANDING_BLOW_S);
         if self.step_no.is_multiple_of(16) {
             self.joint_gap_m = self.joint_gap_m.max(self.world.joint_gap_m());
         }

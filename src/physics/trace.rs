@@ -151,7 +151,7 @@ pub struct Trace {
     /// Lowest point any part of the body reached, m above the ground.
     pub lowest_point_m: f64,
     /// Room left between the body and what lies below, m; negative is how much was missing.
-    /// `None` when nothing held: no amount of room would have been enough.
+    /// `None` when nothing held the worker's weight: no amount of room would have been enough.
     pub clearance_margin_m: Option<f64>,
     /// How it ended.
     pub outcome: Outcome,

@@ -73,6 +73,7 @@ pub struct World {
     radius_m: Vec<f64>,
     masses_kg: Vec<f64>,
     near_contact: bool,
+    kinetic_j: Option<f64>,
 }
 
 fn v(q: P) -> Vector {
@@ -212,6 +213,7 @@ impl World {
             radius_m: caps.iter().map(|c| c.radius_m).collect(),
             masses_kg: caps.iter().map(|c| c.mass_kg).collect(),
             near_contact: true,
+            kinetic_j: None,
         }
     }
 
@@ -233,11 +235,13 @@ impl World {
             radius_m: vec![0.0],
             masses_kg: vec![mass_kg],
             near_contact: false,
+            kinetic_j: None,
         }
     }
 
     /// Throws every body sideways at `x_m_s`, for pendulum checks.
     pub fn push(&mut self, x_m_s: f64) {
+        self.kinetic_j = None;
         for &h in &self.parts {
             let b = &mut self.rapier.bodies[h];
             let lv = b.linvel();
@@ -273,7 +277,7 @@ impl World {
             .sum()
     }
 
-    fn kinetic_j(&self) -> f64 {
+    fn compute_kinetic_j(&self) -> f64 {
         self.parts
             .iter()
             .zip(&self.masses_kg)
@@ -346,7 +350,8 @@ impl World {
             .iter()
             .map(|&h| (self.rapier.bodies[h].linvel(), self.rapier.bodies[h].angvel()))
             .collect();
-        let kinetic_before_j = self.kinetic_j();
+        // Nothing changes a velocity between two steps.
+        let kinetic_before_j = self.kinetic_j.unwrap_or_else(|| self.compute_kinetic_j());
         let com = self.rapier.bodies[self.parts[0]].translation();
         let torso = &mut self.rapier.bodies[self.parts[0]];
         torso.reset_forces(true);
@@ -355,7 +360,8 @@ impl World {
             torso.add_force_at_point(v(pull_n), at, true);
         }
         self.rapier.step();
-        let kinetic_after_j = self.kinetic_j();
+        let kinetic_after_j = self.compute_kinetic_j();
+        self.kinetic_j = Some(kinetic_after_j);
 
         // Work of gravity and the line over the step, by mean velocities: exact for impulses.
         let mut applied_j = 0.0;

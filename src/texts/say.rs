@@ -114,10 +114,7 @@ pub fn verdict(r: Reader, rep: &Report) -> (String, Option<&'static Limit>) {
             (s, None)
         }
         Outcome::Strikes => {
-            let missing = t
-                .clearance_margin_m
-                .filter(|_| held_at_all(t))
-                .map(|m| r.q(Quantity::Length, -m, Rounding::Up));
+            let missing = t.clearance_margin_m.map(|m| r.q(Quantity::Length, -m, Rounding::Up));
             let on_deck = deck.is_some() && first_struck_is_obstacle(t);
             let value = if on_deck { deck } else { ground }.unwrap_or_default();
             let s = match (missing, on_deck) {
@@ -160,11 +157,6 @@ pub fn verdict(r: Reader, rep: &Report) -> (String, Option<&'static Limit>) {
 fn first_struck_is_obstacle(t: &Trace) -> bool {
     let at = |k| t.time_of(k).unwrap_or(f64::INFINITY);
     at(EventKind::StrikesObstacle) < at(EventKind::StrikesGround)
-}
-
-/// Whether more room would have helped: the line was arresting, not just trailing behind.
-fn held_at_all(t: &Trace) -> bool {
-    t.time_of(EventKind::GrabRuns).is_none() || t.peak_force_n > t.weight_n
 }
 
 /// Whether a prediction was right: the outcome as the three answers see it.

@@ -194,7 +194,7 @@ fn tail(s: &Scenario, g: &Geometry, from: P, length_m: f64) -> Vec<P> {
         }
         go(&mut out, p(g.ladder.foot.x + 0.03, 0.03));
     } else {
-        go(&mut out, p(x, 0.03));
+        go(&mut out, p(x, g.surface_below_m(x, 0.02) + 0.03));
     }
     out
 }
@@ -213,6 +213,17 @@ mod tests {
         };
         let l: f64 = (0..1000).map(|i| at(f64::from(i) / 1e3).dist(at(f64::from(i + 1) / 1e3))).sum();
         assert!((l - 2.2).abs() < 0.03, "{l}");
+    }
+
+    #[test]
+    fn the_tail_does_not_hang_through_the_deck() {
+        let s = Scenario {
+            stance: Stance::Roof { from_eave_m: 1.2 },
+            house: crate::scenario::House { below: crate::scenario::ORDINARY_OBSTACLE, ..Default::default() },
+            ..Default::default()
+        };
+        let g = Geometry::of(&s).expect("stands");
+        assert!(standing_scene(&s, &g).tail_end.y >= 1.1);
     }
 
     #[test]

@@ -122,7 +122,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Passes => "Nothing here fails the set-up.",
         Key::DoesNotPass => "This set-up does not pass.",
         Key::FindingsHeading => "What to know about this set-up",
-        Key::WhatToChange => "What to change",
+        Key::WhatToChange => "What to change:",
         Key::SeverityCritical => "critical",
         Key::SeverityMajor => "change it",
         Key::SeverityMinor => "better changed",

@@ -122,7 +122,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Passes => "Rien ici ne fait échouer le montage.",
         Key::DoesNotPass => "Ce montage ne passe pas.",
         Key::FindingsHeading => "Ce qu’il faut savoir de ce montage",
-        Key::WhatToChange => "Quoi changer",
+        Key::WhatToChange => "Quoi changer :",
         Key::SeverityCritical => "critique",
         Key::SeverityMajor => "à changer",
         Key::SeverityMinor => "mieux vaut changer",

@@ -1,7 +1,7 @@
 //! The drawing: house in section, worker, line, dimensions. SVG in centimetres inside one flipped
 //! group; lettering stands outside it. Only transforms and a few paths change while a fall plays.
 
-use super::player::player;
+use super::player::{decisive_s, player};
 use super::state::{Phase, bench, settings};
 use crate::physics::body::{PARTS, Part};
 use crate::physics::geometry::{FASCIA_DEPTH_M, Geometry, LadderTop, P, p};
@@ -336,7 +336,7 @@ pub fn Drawing() -> impl IntoView {
     let ghost = Memo::new(move |_| {
         let r = bench.ghost.get()?;
         let g = Geometry::of(&r.scenario)?;
-        let at = r.trace.time_of(EventKind::Lowest).unwrap_or_else(|| r.trace.duration_s());
+        let at = decisive_s(&r.trace);
         Some(build(&r.scenario, &g, &r.trace.at(at)?))
     });
     let dims = move || -> Vec<AnyView> {

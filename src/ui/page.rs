@@ -87,10 +87,10 @@ fn Header() -> impl IntoView {
         let id = bench.scenario.with(|s| s.place.clone());
         place(&id).and_then(|p| p.note.as_ref()).map(|n| settings.lang.get().of(n).to_owned())
     };
-    let lang_button = move |l: Lang, name: &'static str| {
+    let lang_button = move |l: Lang, name: &'static str, short: &'static str| {
         view! {
             <button type="button" lang=l.tag() class="seg" aria-pressed=move || (settings.lang.get() == l).to_string()
-                on:click=move |_| settings.lang.set(l)>{name}</button>
+                on:click=move |_| settings.lang.set(l) aria-label=name><span class="long">{name}</span><span class="short">{short}</span></button>
         }
     };
     view! {
@@ -102,7 +102,7 @@ fn Header() -> impl IntoView {
                 <h1>{move || settings.t(Key::Tagline)}</h1>
             </div>
             <div class="langs" role="group" aria-label=move || settings.t(Key::Language)>
-                {lang_button(Lang::En, "English")}{lang_button(Lang::Fr, "Français")}
+                {lang_button(Lang::En, "English", "EN")}{lang_button(Lang::Fr, "Français", "FR")}
             </div>
             <details class="options">
                 <summary>{move || settings.t(Key::Options)}</summary>

@@ -52,6 +52,15 @@ pub fn player() -> Player {
     expect_context()
 }
 
+/// The moment a still shows best: the first blow below, else the lowest point, s.
+pub fn decisive_s(t: &Trace) -> f64 {
+    let landed = [EventKind::StrikesGround, EventKind::StrikesObstacle]
+        .into_iter()
+        .filter_map(|k| t.time_of(k))
+        .reduce(f64::min);
+    landed.or_else(|| t.time_of(EventKind::Lowest)).unwrap_or(0.0)
+}
+
 fn now_ms() -> f64 {
     window().performance().map_or(0.0, |p| p.now())
 }
@@ -90,7 +99,7 @@ impl Player {
         self.bench.play(self.settings, move |r| {
             p.clock.set(0.0);
             if !r.trace.is_sound() || reduced_motion() {
-                p.clock.set(r.trace.time_of(EventKind::Lowest).unwrap_or(0.0));
+                p.clock.set(decisive_s(&r.trace));
                 p.bench.show(p.settings);
                 return;
             }
@@ -105,7 +114,7 @@ impl Player {
     pub fn skip(self) {
         self.stop();
         if let Some(r) = self.bench.run.get_untracked() {
-            self.clock.set(r.trace.time_of(EventKind::Lowest).unwrap_or(0.0));
+            self.clock.set(decisive_s(&r.trace));
         }
         self.bench.show(self.settings);
     }

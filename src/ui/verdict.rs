@@ -166,7 +166,7 @@ pub fn Findings() -> impl IntoView {
                                 {off.map(|o| view! { <span class="off">{o}</span> })}</p>
                             <p>{say::finding(r, f)}
                                 {f.assumed.then(|| view! { <em>" ("{r.t(Key::Assumed)}")"</em> })}</p>
-                            {change.map(|c| view! { <p class="change"><span>{r.t(Key::WhatToChange)}": "</span>{c}</p> })}
+                            {change.map(|c| view! { <p class="change"><span>{r.t(Key::WhatToChange)}</span>" "{c}</p> })}
                             {source.map(|s| view! { <p class="source">{s}</p> })}
                         </li>
                     }

@@ -308,7 +308,10 @@ fn bench() -> Done {
 fn picture() -> Done {
     bundle()?;
     browser()?;
-    run("take the picture", cargo().args(["run", "--quiet", "-p", "browser-tests", "--bin", "picture"]))
+    run(
+        "take the picture",
+        cargo().args(["run", "--quiet", "--release", "-p", "browser-tests", "--bin", "picture"]),
+    )
 }
 
 fn fall(args: &[String]) -> ExitCode {

@@ -81,11 +81,15 @@ fn limb_class(part: Part) -> &'static str {
 #[component]
 fn Figure(scene: Signal<Option<Scene>>, #[prop(optional)] ghost: bool) -> impl IntoView {
     let bench = bench();
-    let get = move |f: fn(&Scene) -> String| move || scene.with(|s| s.as_ref().map_or(String::new(), f));
+    let get = move |f: fn(&Scene) -> String| {
+        Signal::derive(move || scene.with(|s| s.as_ref().map_or(String::new(), f)))
+    };
     let limbs = (0..PARTS)
         .map(|i| {
             let limb = move |f: fn(&crate::scene::Limb) -> String| {
-                move || scene.with(|s| s.as_ref().and_then(|s| s.limbs.get(i)).map_or(String::new(), f))
+                Signal::derive(move || {
+                    scene.with(|s| s.as_ref().and_then(|s| s.limbs.get(i)).map_or(String::new(), f))
+                })
             };
             let part = scene
                 .with_untracked(|s| s.as_ref().and_then(|s| s.limbs.get(i)).map_or(Part::Torso, |l| l.part));
@@ -254,7 +258,7 @@ fn House(g: Geometry, s: Scenario) -> impl IntoView {
     let deck_label = g.obstacle.map(|(x0, x1, top)| {
         view! {
             <text class="label" text-anchor="middle" x=cm((x0 + x1) / 2.0) y=cm(-top / 2.0 + 0.1)>
-                {move || settings.t(Key::LabelDeck)}</text>
+                {settings.s(Key::LabelDeck)}</text>
         }
     });
     let chimney = (s.anchor.kind == crate::scenario::AnchorKind::ChimneySling).then(|| {
@@ -402,8 +406,8 @@ pub fn Drawing() -> impl IntoView {
         }
         let (a, q) = (g.anchor, g.grab);
         Some(view! {
-            <text class="label" x=cm(a.x + 0.25) y=cm(-a.y - 0.18)>{move || settings.t(Key::LabelAnchor)}</text>
-            <text class="label" x=cm(q.x - 0.3) y=cm(-q.y + 0.08) text-anchor="end">{move || settings.t(Key::LabelGrab)}</text>
+            <text class="label" x=cm(a.x + 0.25) y=cm(-a.y - 0.18)>{settings.s(Key::LabelAnchor)}</text>
+            <text class="label" x=cm(q.x - 0.3) y=cm(-q.y + 0.08) text-anchor="end">{settings.s(Key::LabelGrab)}</text>
         })
     };
     let bar = move || {
@@ -437,7 +441,7 @@ pub fn Drawing() -> impl IntoView {
     };
     view! {
         <svg class="drawing" viewBox=view_box preserveAspectRatio="xMidYMid meet" role="img" tabindex="0"
-            id="scene" aria-label=move || settings.t(Key::SceneRegion) aria-describedby="scene-words"
+            id="scene" aria-label=settings.s(Key::SceneRegion) aria-describedby="scene-words"
             on:keydown=move |ev| player.key(&ev)>
             <defs>
                 <pattern id="hatch" width="22" height="22" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
@@ -462,7 +466,7 @@ pub fn Drawing() -> impl IntoView {
             {bar}
         </svg>
         <Show when=move || ghost.with(Option::is_some)>
-            <p class="legend"><span class="dash" aria-hidden="true"></span>{move || settings.t(Key::GhostNote)}</p>
+            <p class="legend"><span class="dash" aria-hidden="true"></span>{settings.s(Key::GhostNote)}</p>
         </Show>
     }
 }
@@ -513,8 +517,8 @@ pub fn Storyboard() -> impl IntoView {
         )
     };
     view! {
-        <section class="storyboard" aria-label=move || settings.t(Key::Storyboard)>
-            <h3>{move || settings.t(Key::Storyboard)}</h3>
+        <section class="storyboard" aria-label=settings.s(Key::Storyboard)>
+            <h3>{settings.s(Key::Storyboard)}</h3>
             <ol>{stills}</ol>
         </section>
     }

@@ -79,10 +79,10 @@ pub fn NumberField(field: Field, #[prop(optional)] slider: bool) -> impl IntoVie
         )
     };
     let (for_id, hint_id, described) = (id.clone(), format!("{id}-hint"), format!("{id}-hint"));
-    let slide_label = move || settings.t(label);
+    let slide_label = settings.s(label);
     view! {
         <div class="number" class:bad=has_problem>
-            <label for=for_id>{move || settings.t(label)}</label>
+            <label for=for_id>{settings.s(label)}</label>
             <div class="row">
                 <button type="button" class="step" on:click=move |_| nudge(-1.0)
                     aria-label=move || format!("{} −", settings.t(label))>"−"</button>
@@ -114,37 +114,42 @@ pub fn NumberField(field: Field, #[prop(optional)] slider: bool) -> impl IntoVie
     }
 }
 
-/// A choice of a few, as radio buttons. `options` pairs a text with what choosing it does.
+/// A choice of a few, as radio buttons. `get` gives the number of today's option, `set` takes one.
 #[component]
-pub fn Choice<T: Clone + PartialEq + Send + Sync + 'static>(
+pub fn Choice(
     name: &'static str,
     label: Key,
-    options: Vec<(Key, T)>,
-    get: fn(&Scenario) -> T,
-    set: fn(&mut Scenario, T),
+    options: Vec<Key>,
+    get: fn(&Scenario) -> usize,
+    set: fn(&mut Scenario, usize),
     #[prop(optional)] icons: &'static [&'static str],
 ) -> impl IntoView {
     let (bench, settings) = (bench(), settings());
     let buttons = options
         .into_iter()
         .enumerate()
-        .map(|(i, (key, value))| {
-            let (a, b) = (value.clone(), value);
+        .map(|(i, key)| {
             let icon = icons.get(i).copied().unwrap_or("");
             view! {
                 <label class="pill">
-                    <input type="radio" name=name value=i.to_string()
-                        prop:checked=move || bench.scenario.with(|s| get(s) == a)
-                        on:change=move |_| { let v = b.clone(); bench.edit(|s| set(s, v)) } />
-                    <span>{(!icon.is_empty()).then(|| view! { <b aria-hidden="true">{icon}</b>" " })}
-                        {move || settings.t(key)}</span>
+                    <input
+                        type="radio"
+                        name=name
+                        value=i.to_string()
+                        prop:checked=move || bench.scenario.with(|s| get(s) == i)
+                        on:change=move |_| bench.edit(|s| set(s, i))
+                    />
+                    <span>
+                        {(!icon.is_empty()).then(|| view! { <b aria-hidden="true">{icon}</b>" " })}
+                        {settings.s(key)}
+                    </span>
                 </label>
             }
         })
         .collect_view();
     view! {
         <fieldset class="choice">
-            <legend>{move || settings.t(label)}</legend>
+            <legend>{settings.s(label)}</legend>
             <div class="pills">{buttons}</div>
         </fieldset>
     }

@@ -35,12 +35,12 @@ pub fn App() -> impl IntoView {
         all.join(" ")
     };
     view! {
-        <a class="skip" href="#scene">{move || settings.t(Key::SkipToScene)}</a>
+        <a class="skip" href="#scene">{settings.s(Key::SkipToScene)}</a>
         <Header />
         <main>
             <div class="stage-col">
                 <section class="scene" aria-labelledby="scene-h">
-                    <h2 id="scene-h" class="vh">{move || settings.t(Key::SceneHeading)}</h2>
+                    <h2 id="scene-h" class="vh">{settings.s(Key::SceneHeading)}</h2>
                     <Drawing />
                 </section>
                 <div class="under">
@@ -55,9 +55,9 @@ pub fn App() -> impl IntoView {
                     </Show>
                 </div>
                 <details class="words">
-                    <summary>{move || settings.t(Key::StateHeading)}</summary>
+                    <summary>{settings.s(Key::StateHeading)}</summary>
                     <p id="scene-words">{words}</p>
-                    <p class="hint">{move || settings.t(Key::KeyHelp)}</p>
+                    <p class="hint">{settings.s(Key::KeyHelp)}</p>
                 </details>
             </div>
             <div class="side-col">
@@ -66,7 +66,7 @@ pub fn App() -> impl IntoView {
                 <Files />
             </div>
         </main>
-        <footer><p>{move || settings.t(Key::Caution)}</p></footer>
+        <footer><p>{settings.s(Key::Caution)}</p></footer>
         <div class="vh" role="status" aria-live="polite" id="live">{move || bench.said.get()}</div>
     }
 }
@@ -98,38 +98,38 @@ fn Header() -> impl IntoView {
             <div class="brand">
                 <p class="name"><svg viewBox="0 0 24 24" width="26" height="26" aria-hidden="true">
                     <path d="M12 1v9M8 10h8v4H8zM12 14v4M6 23h12" fill="none" stroke="currentColor" stroke-width="2.2" /></svg>
-                    <span>{move || settings.t(Key::AppName)}</span></p>
-                <h1>{move || settings.t(Key::Tagline)}</h1>
+                    <span>{settings.s(Key::AppName)}</span></p>
+                <h1>{settings.s(Key::Tagline)}</h1>
             </div>
-            <div class="langs" role="group" aria-label=move || settings.t(Key::Language)>
+            <div class="langs" role="group" aria-label=settings.s(Key::Language)>
                 {lang_button(Lang::En, "English", "EN")}{lang_button(Lang::Fr, "Français", "FR")}
             </div>
             <details class="options">
-                <summary>{move || settings.t(Key::Options)}</summary>
+                <summary>{settings.s(Key::Options)}</summary>
                 <div class="panel">
-                    <label><span>{move || settings.t(Key::PlaceLabel)}</span>
+                    <label><span>{settings.s(Key::PlaceLabel)}</span>
                         <select id="place" on:change=move |ev| { let v = event_target_value(&ev); bench.edit(|s| s.place = v) }>
                             {place_options}</select></label>
                     {move || note().map(|n| view! { <p class="hint">{n}</p> })}
-                    <label><span>{move || settings.t(Key::Units)}</span>
+                    <label><span>{settings.s(Key::Units)}</span>
                         <select id="units" on:change=move |ev| settings.units.set(
                             if event_target_value(&ev) == "feet" { Units::FeetPounds } else { Units::Metric })>
                             <option value="metric" prop:selected=move || settings.units.get() == Units::Metric>
-                                {move || settings.t(Key::UnitsMetric)}</option>
+                                {settings.s(Key::UnitsMetric)}</option>
                             <option value="feet" prop:selected=move || settings.units.get() == Units::FeetPounds>
-                                {move || settings.t(Key::UnitsFeet)}</option></select></label>
-                    <label><span>{move || settings.t(Key::Theme)}</span>
+                                {settings.s(Key::UnitsFeet)}</option></select></label>
+                    <label><span>{settings.s(Key::Theme)}</span>
                         <select id="theme" on:change=move |ev| settings.theme.set(match event_target_value(&ev).as_str() {
                             "light" => Theme::Light, "dark" => Theme::Dark, _ => Theme::Auto })>
                             {[(Theme::Auto, Key::ThemeAuto), (Theme::Light, Key::ThemeLight), (Theme::Dark, Key::ThemeDark)]
                                 .map(|(t, k)| view! {
                                     <option value=t.name() prop:selected=move || settings.theme.get() == t>
-                                        {move || settings.t(k)}</option>
+                                        {settings.s(k)}</option>
                                 }).collect_view()}</select></label>
-                    <label><span>{move || settings.t(Key::Lettering)}</span>
+                    <label><span>{settings.s(Key::Lettering)}</span>
                         <select id="lettering" on:change=move |ev| settings.room.set(event_target_value(&ev) == "room")>
-                            <option value="page" prop:selected=move || !settings.room.get()>{move || settings.t(Key::LetteringPage)}</option>
-                            <option value="room" prop:selected=move || settings.room.get()>{move || settings.t(Key::LetteringRoom)}</option>
+                            <option value="page" prop:selected=move || !settings.room.get()>{settings.s(Key::LetteringPage)}</option>
+                            <option value="room" prop:selected=move || settings.room.get()>{settings.s(Key::LetteringRoom)}</option>
                         </select></label>
                 </div>
             </details>
@@ -184,10 +184,10 @@ fn Files() -> impl IntoView {
     };
     view! {
         <section class="files">
-            <a class="button" download="shortfall-set-up.json" href=href>{move || settings.t(Key::SaveFile)}</a>
+            <a class="button" download="shortfall-set-up.json" href=href>{settings.s(Key::SaveFile)}</a>
             <label class="button"><input type="file" accept="application/json,.json" class="vh" on:change=open />
-                {move || settings.t(Key::OpenFile)}</label>
-            <button type="button" on:click=copy>{move || settings.t(Key::CopyLink)}</button>
+                {settings.s(Key::OpenFile)}</label>
+            <button type="button" on:click=copy>{settings.s(Key::CopyLink)}</button>
             <p class="hint" role="status">{move || bench.notice.get()}" "
                 {move || settings.t(if bench.kept.get() { Key::Kept } else { Key::NotKept })}</p>
         </section>

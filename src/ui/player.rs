@@ -288,23 +288,23 @@ pub fn Controls() -> impl IntoView {
     };
     let speed = move || settings.t(if player.slow.get() { Key::SlowPlay } else { Key::TruePlay });
     view! {
-        <section class="player" aria-label=move || settings.t(Key::PlayerRegion)>
+        <section class="player" aria-label=settings.s(Key::PlayerRegion)>
             <p class="stage"><strong>{stage}</strong><span>{time}</span><span class="speed">{speed}</span></p>
             <Show when=showing fallback=move || view! {
                 <div class="buttons">
                     <button type="button" on:click=move |_| player.to_event(false)>
-                        <b aria-hidden="true">"◂◂ "</b>{move || settings.t(Key::PrevEvent)}</button>
-                    <button type="button" class="icon" aria-label=move || settings.t(Key::StepBack)
+                        <b aria-hidden="true">"◂◂ "</b>{settings.s(Key::PrevEvent)}</button>
+                    <button type="button" class="icon" aria-label=settings.s(Key::StepBack)
                         on:click=move |_| player.step(-1.0)>"◂"</button>
                     <button type="button" class="main" on:click=move |_| player.toggle()>
                         {move || if player.playing.get() { settings.t(Key::Pause) } else { settings.t(Key::Resume) }}</button>
-                    <button type="button" class="icon" aria-label=move || settings.t(Key::StepOn)
+                    <button type="button" class="icon" aria-label=settings.s(Key::StepOn)
                         on:click=move |_| player.step(1.0)>"▸"</button>
                     <button type="button" on:click=move |_| player.to_event(true)>
-                        {move || settings.t(Key::NextEvent)}<b aria-hidden="true">" ▸▸"</b></button>
+                        {settings.s(Key::NextEvent)}<b aria-hidden="true">" ▸▸"</b></button>
                 </div>
                 <input type="range" class="scrub" min="0" step="0.005" max=move || end().to_string()
-                    aria-label=move || settings.t(Key::Scrub)
+                    aria-label=settings.s(Key::Scrub)
                     aria-valuetext=move || format!("{}, {}", time(), stage())
                     prop:value=move || player.clock.get().to_string()
                     on:input=move |ev| { if let Ok(t) = event_target_value(&ev).parse::<f64>() { player.seek(t) } } />
@@ -318,7 +318,7 @@ pub fn Controls() -> impl IntoView {
                 <div class="buttons">
                     <button type="button" on:click=move |_| player.toggle()>
                         {move || if player.playing.get() { settings.t(Key::Pause) } else { settings.t(Key::Resume) }}</button>
-                    <button type="button" class="main" on:click=move |_| player.skip()>{move || settings.t(Key::Skip)}</button>
+                    <button type="button" class="main" on:click=move |_| player.skip()>{settings.s(Key::Skip)}</button>
                 </div>
             </Show>
         </section>

@@ -138,5 +138,5 @@ pub fn Plot() -> impl IntoView {
             </svg>
         })
     };
-    view! { <section class="force" aria-label=move || settings.t(Key::PlotRegion)>{body}</section> }
+    view! { <section class="force" aria-label=settings.s(Key::PlotRegion)>{body}</section> }
 }

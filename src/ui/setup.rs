@@ -25,7 +25,7 @@ fn PartCard(
             <summary>
                 <span class="no" aria-hidden="true">{number}</span>
                 <span class="what">
-                    <strong>{move || settings.t(title)}</strong>
+                    <strong>{settings.s(title)}</strong>
                     <span class="now">{move || {
                         let r = settings.reader();
                         bench.scenario.with(|s| summary(r, s))
@@ -55,28 +55,29 @@ pub fn SetUp() -> impl IntoView {
     let absorber = Memo::new(move |_| absorber());
     let is_roof = Memo::new(move |_| is_roof());
     let is_deck = Memo::new(move |_| is_deck());
-    let finer = move || settings.t(Key::MoreChoices);
+    let finer = settings.s(Key::MoreChoices);
     view! {
         <section class="setup" aria-labelledby="setup-h">
             <div class="setup-head">
-                <h2 id="setup-h">{move || settings.t(Key::SetUpHeading)}</h2>
+                <h2 id="setup-h">{settings.s(Key::SetUpHeading)}</h2>
                 <div class="tools">
                     <button type="button" prop:disabled=move || !bench.can_undo() on:click=move |_| bench.undo()>
-                        <b aria-hidden="true">"↶ "</b>{move || settings.t(Key::Undo)}</button>
+                        <b aria-hidden="true">"↶ "</b>{settings.s(Key::Undo)}</button>
                     <button type="button" prop:disabled=move || !bench.can_redo() on:click=move |_| bench.redo()>
-                        <b aria-hidden="true">"↷ "</b>{move || settings.t(Key::Redo)}</button>
+                        <b aria-hidden="true">"↷ "</b>{settings.s(Key::Redo)}</button>
                     <button type="button" on:click=move |_| bench.edit(|s| {
                         let place = s.place.clone();
                         *s = Scenario { place, ..Scenario::default() };
-                    })>{move || settings.t(Key::StartOver)}</button>
+                    })>{settings.s(Key::StartOver)}</button>
                 </div>
             </div>
 
             <PartCard number=1 title=Key::PartAnchor
                 summary=|r, s| r.t(Key::Anchor(s.anchor.kind)).to_owned()>
                 <Choice name="anchor" label=Key::AnchorKindLabel
-                    options=AnchorKind::ALL.iter().map(|k| (Key::Anchor(*k), *k)).collect()
-                    get=|s| s.anchor.kind set=|s, k| s.anchor.kind = k />
+                    options=AnchorKind::ALL.iter().map(|k| Key::Anchor(*k)).collect()
+                    get=|s| AnchorKind::ALL.iter().position(|k| *k == s.anchor.kind).unwrap_or(0)
+                    set=|s, i| if let Some(k) = AnchorKind::ALL.get(i) { s.anchor.kind = *k } />
                 <p class="hint">{move || {
                     let r = settings.reader();
                     let n = bench.scenario.with(|s| assumed_anchor_capacity_n(s.anchor.kind));
@@ -91,8 +92,8 @@ pub fn SetUp() -> impl IntoView {
                     r.t(if s.lifeline.end_knot { Key::EndKnotYes } else { Key::EndKnotNo }))>
                 <NumberField field=Field::LifelineLength />
                 <Choice name="knot" label=Key::EndKnot
-                    options=vec![(Key::EndKnotYes, true), (Key::EndKnotNo, false)]
-                    get=|s| s.lifeline.end_knot set=|s, k| s.lifeline.end_knot = k />
+                    options=vec![Key::EndKnotYes, Key::EndKnotNo]
+                    get=|s| usize::from(!s.lifeline.end_knot) set=|s, i| s.lifeline.end_knot = i == 0 />
                 <details class="finer"><summary>{finer}</summary>
                     <NumberField field=Field::LifelineModulus /></details>
             </PartCard>
@@ -106,14 +107,17 @@ pub fn SetUp() -> impl IntoView {
                 }>
                 <NumberField field=Field::GrabAboveDring slider=true />
                 <Choice name="arrow" label=Key::GrabArrow icons=&["▲", "▼"]
-                    options=vec![(Key::ArrowUp, Arrow::Up), (Key::ArrowDown, Arrow::Down)]
-                    get=|s| s.grab.arrow set=|s, a| s.grab.arrow = a />
+                    options=vec![Key::ArrowUp, Key::ArrowDown]
+                    get=|s| usize::from(s.grab.arrow == Arrow::Down)
+                    set=|s, i| s.grab.arrow = [Arrow::Up, Arrow::Down][i.min(1)] />
                 <Choice name="bolt" label=Key::GrabBolt
-                    options=vec![(Key::BoltTight, Bolt::Tight), (Key::BoltLoose, Bolt::Loose)]
-                    get=|s| s.grab.bolt set=|s, b| s.grab.bolt = b />
+                    options=vec![Key::BoltTight, Key::BoltLoose]
+                    get=|s| usize::from(s.grab.bolt == Bolt::Loose)
+                    set=|s, i| s.grab.bolt = [Bolt::Tight, Bolt::Loose][i.min(1)] />
                 <Choice name="latch" label=Key::GrabLatch
-                    options=vec![(Key::LatchClosed, Latch::Closed), (Key::LatchOpen, Latch::Open)]
-                    get=|s| s.grab.latch set=|s, l| s.grab.latch = l />
+                    options=vec![Key::LatchClosed, Key::LatchOpen]
+                    get=|s| usize::from(s.grab.latch == Latch::Open)
+                    set=|s, i| s.grab.latch = [Latch::Closed, Latch::Open][i.min(1)] />
             </PartCard>
 
             <PartCard number=4 title=Key::PartLanyard
@@ -122,9 +126,9 @@ pub fn SetUp() -> impl IntoView {
                     r.t(if s.lanyard.absorber.is_some() { Key::AbsorberYes } else { Key::AbsorberNo }))>
                 <NumberField field=Field::LanyardLength />
                 <Choice name="absorber" label=Key::AbsorberLabel
-                    options=vec![(Key::AbsorberYes, true), (Key::AbsorberNo, false)]
-                    get=has_absorber
-                    set=|s, yes| s.lanyard.absorber = yes.then(Absorber::default) />
+                    options=vec![Key::AbsorberYes, Key::AbsorberNo]
+                    get=|s| usize::from(!has_absorber(s))
+                    set=|s, i| s.lanyard.absorber = (i == 0).then(Absorber::default) />
                 <Show when=move || absorber.get()>
                     <details class="finer"><summary>{finer}</summary>
                         <NumberField field=Field::DeployForce />
@@ -137,8 +141,9 @@ pub fn SetUp() -> impl IntoView {
                     r.t(if s.worker.harness == HarnessFit::Snug { Key::FitSnug } else { Key::FitLoose }),
                     near(r, Quantity::Mass, s.worker.mass_kg))>
                 <Choice name="harness" label=Key::HarnessFitLabel
-                    options=vec![(Key::FitSnug, HarnessFit::Snug), (Key::FitLoose, HarnessFit::Loose)]
-                    get=|s| s.worker.harness set=|s, h| s.worker.harness = h />
+                    options=vec![Key::FitSnug, Key::FitLoose]
+                    get=|s| usize::from(s.worker.harness == HarnessFit::Loose)
+                    set=|s, i| s.worker.harness = [HarnessFit::Snug, HarnessFit::Loose][i.min(1)] />
                 <NumberField field=Field::Mass slider=true />
                 <details class="finer"><summary>{finer}</summary>
                     <NumberField field=Field::Stature /></details>
@@ -152,9 +157,9 @@ pub fn SetUp() -> impl IntoView {
                         near(r, Quantity::Length, from_eave_m)),
                 }>
                 <Choice name="stance" label=Key::StanceLabel
-                    options=vec![(Key::StanceLadder, false), (Key::StanceRoof, true)]
-                    get=|s| matches!(s.stance, Stance::Roof { .. })
-                    set=|s, roof| s.stance = if roof { Stance::Roof { from_eave_m: 1.2 } }
+                    options=vec![Key::StanceLadder, Key::StanceRoof]
+                    get=|s| usize::from(matches!(s.stance, Stance::Roof { .. }))
+                    set=|s, i| s.stance = if i == 1 { Stance::Roof { from_eave_m: 1.2 } }
                         else { Stance::Ladder { standing_height_m: (s.house.eave_height_m - 2.0).max(0.5) } } />
                 <Show when=move || is_roof.get()
                     fallback=|| view! { <NumberField field=Field::StandingHeight slider=true /> }>
@@ -174,9 +179,9 @@ pub fn SetUp() -> impl IntoView {
                     near(r, Quantity::Length, s.house.eave_height_m),
                     r.t(match s.house.below { Below::BareGround => Key::BelowGround, _ => Key::BelowObstacle }))>
                 <Choice name="below" label=Key::BelowLabel
-                    options=vec![(Key::BelowGround, false), (Key::BelowObstacle, true)]
-                    get=|s| matches!(s.house.below, Below::Obstacle { .. })
-                    set=|s, deck| s.house.below = if deck { ORDINARY_OBSTACLE } else { Below::BareGround } />
+                    options=vec![Key::BelowGround, Key::BelowObstacle]
+                    get=|s| usize::from(matches!(s.house.below, Below::Obstacle { .. }))
+                    set=|s, i| s.house.below = if i == 1 { ORDINARY_OBSTACLE } else { Below::BareGround } />
                 <Show when=move || is_deck.get()>
                     <NumberField field=Field::ObstacleHeight />
                     <NumberField field=Field::ObstacleDistance />

@@ -49,6 +49,11 @@ impl Settings {
     pub fn reader_now(self) -> Reader {
         Reader { lang: self.lang.get_untracked(), units: self.units.get_untracked() }
     }
+    /// A text as a signal. Every text on the page shares this one type, which keeps the download
+    /// small: a closure each would be compiled each on its own.
+    pub fn s(self, key: Key) -> Signal<&'static str> {
+        Signal::derive(move || self.t(key))
+    }
     /// A text, tracked.
     pub fn t(self, key: Key) -> &'static str {
         crate::texts::text(self.lang.get(), key)

@@ -26,7 +26,7 @@ pub fn Predict() -> impl IntoView {
                 <label class="pill answer">
                     <input type="radio" name="prediction" prop:checked=move || bench.prediction.get() == Some(o)
                         on:change=move |_| bench.prediction.set(Some(o)) />
-                    <span><b aria-hidden="true">{icon}</b>" "{move || settings.t(Key::Outcome(o))}</span>
+                    <span><b aria-hidden="true">{icon}</b>" "{settings.s(Key::Outcome(o))}</span>
                 </label>
             }
         })
@@ -36,7 +36,7 @@ pub fn Predict() -> impl IntoView {
         <section class="predict">
             <Show when=move || problems().is_empty() fallback=move || view! {
                 <div class="problems" role="alert">
-                    <p><b aria-hidden="true">"△ "</b>{move || settings.t(Key::ProblemsHeading)}</p>
+                    <p><b aria-hidden="true">"△ "</b>{settings.s(Key::ProblemsHeading)}</p>
                     <ul>{move || problems().iter().map(|p| view! {
                         <li>{say::problem(settings.reader(), p)}</li>
                     }).collect_view()}</ul>
@@ -44,8 +44,8 @@ pub fn Predict() -> impl IntoView {
             }>
                 <form on:submit=move |ev| { ev.prevent_default(); player.lock_and_play() }>
                     <fieldset>
-                        <legend><h2>{move || settings.t(Key::PredictHeading)}</h2></legend>
-                        <p class="hint">{move || settings.t(Key::PredictHint)}</p>
+                        <legend><h2>{settings.s(Key::PredictHeading)}</h2></legend>
+                        <p class="hint">{settings.s(Key::PredictHint)}</p>
                         <div class="pills">{answers()}</div>
                     </fieldset>
                     <button type="submit" class="main play" id="play"
@@ -69,7 +69,7 @@ pub fn LockedLine() -> impl IntoView {
             bench.prediction.get().map(|o| r.f(Key::Locked, &[("answer", say::outcome(r, o))]))
         }}
         <Show when=move || bench.phase.get() == Phase::Computing>
-            " "{move || settings.t(Key::Computing)}
+            " "{settings.s(Key::Computing)}
         </Show></p>
     }
 }
@@ -130,7 +130,7 @@ pub fn Verdict() -> impl IntoView {
     };
     view! {
         <section class="verdict" aria-labelledby="result-h">
-            <h2 id="result-h">{move || settings.t(Key::ResultHeading)}</h2>
+            <h2 id="result-h">{settings.s(Key::ResultHeading)}</h2>
             {body}
         </section>
     }
@@ -189,10 +189,10 @@ pub fn Findings() -> impl IntoView {
     };
     view! {
         <section class="findings" aria-labelledby="findings-h">
-            <h2 id="findings-h">{move || settings.t(Key::FindingsHeading)}</h2>
-            <p class="hint">{move || settings.t(Key::ChangeOne)}</p>
+            <h2 id="findings-h">{settings.s(Key::FindingsHeading)}</h2>
+            <p class="hint">{settings.s(Key::ChangeOne)}</p>
             <ol>{items}</ol>
-            <p class="fine">{move || settings.t(Key::ModelNote)}" "{versions}</p>
+            <p class="fine">{settings.s(Key::ModelNote)}" "{versions}</p>
         </section>
     }
 }

@@ -1,11 +1,12 @@
 //! Shortfall: a fall-arrest training simulator. The map of the crate.
 //!
 //! Arrows go one way: each module may use those before it, never those after.
-//! `units <- scenario <- physics <- rules <- scoring <- report`, with `scene`, `link` beside them;
+//! `units <- scenario <- physics <- rules <- scoring <- report`, with `scene`, `link`, `engine` beside them;
 //! `texts` sees only codes and numbers; `ui` sees all, nothing sees `ui`. `tests/tidy.rs` checks it.
 
 #![warn(missing_docs)]
 
+pub mod engine;
 pub mod link;
 pub mod physics;
 pub mod report;

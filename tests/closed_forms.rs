@@ -248,7 +248,7 @@ fn a_reversed_grab_comes_down_to_the_ground() {
     s.grab.arrow = Arrow::Down;
     let t = simulate(&s).expect("runs");
     assert!(
-        t.impacts.iter().any(|i| i.what == shortfall::physics::world::Thing::Ground && i.speed_m_s > 4.0)
+        t.impacts.iter().any(|i| i.what == shortfall::physics::trace::Thing::Ground && i.speed_m_s > 4.0)
     );
     assert!(t.peak_force_n < t.weight_n, "{}", t.peak_force_n);
 }

@@ -9,6 +9,7 @@
 
 use super::geometry::{DRING_BACK_SHARE, DRING_SHARE, P, p};
 use crate::scenario::Stance;
+use serde::{Deserialize, Serialize};
 
 /// Number of bodies.
 pub const PARTS: usize = 9;
@@ -113,7 +114,7 @@ pub struct Hinge {
 }
 
 /// Position and angle of a body.
-#[derive(Clone, Copy, Debug, PartialEq, Default)]
+#[derive(Clone, Copy, Debug, PartialEq, Default, Serialize, Deserialize)]
 pub struct Pose {
     /// Centre, m.
     pub at: P,

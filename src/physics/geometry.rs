@@ -7,6 +7,7 @@
 
 use super::body::{Part, capsules, standing};
 use crate::scenario::{Below, Problem, ProblemCode, Scenario, Stance};
+use serde::{Deserialize, Serialize};
 
 /// Depth of the fascia board below the eave's edge, m (common practice: a 2x8 board, 0.184 m).
 pub const FASCIA_DEPTH_M: f64 = 0.184;
@@ -23,7 +24,7 @@ pub const BODY_OFF_LADDER_M: f64 = 0.22;
 pub const TOP_OF_LADDER_M: f64 = 0.3;
 
 /// A point or a vector in the section plane, m.
-#[derive(Clone, Copy, Debug, PartialEq, Default)]
+#[derive(Clone, Copy, Debug, PartialEq, Default, Serialize, Deserialize)]
 pub struct P {
     /// Away from the wall, m.
     pub x: f64,

@@ -12,6 +12,7 @@
 use super::constants::{SLIP_SWEEPS, SLIP_TOLERANCE_N};
 use super::equipment::LineParams;
 use super::geometry::{P, taut_path};
+use serde::{Deserialize, Serialize};
 
 /// Most corners a rope bends over here: ridge, eave, fascia.
 pub const MAX_CORNERS: usize = 3;
@@ -20,7 +21,7 @@ const MAX_SEG: usize = MAX_CORNERS + 1;
 const COMPLIANCE_FLOOR_M_PER_N: f64 = 1e-6;
 
 /// Energy in the line, J. All but `elastic_j` only grow.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 pub struct LineEnergy {
     /// Stored in stretch.
     pub elastic_j: f64,

@@ -16,8 +16,8 @@ use constants::*;
 use equipment::LineParams;
 use geometry::{Geometry, P, p, taut_path};
 use line::{Line, Pull};
-use trace::{Event, EventKind, Impact, Ledger, Outcome, Sample, Trace};
-use world::{Thing, Touch, World};
+use trace::{Event, EventKind, Impact, Ledger, Outcome, Sample, Thing, Trace};
+use world::{Touch, World};
 
 /// Version of the physics: a record replays bit for bit on the same version only.
 pub const PHYSICS_VERSION: u32 = 1;

@@ -6,11 +6,26 @@
 use super::body::Pose;
 use super::geometry::P;
 use super::line::LineEnergy;
-use super::world::Thing;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
+
+/// What a body can strike.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Thing {
+    /// The ground.
+    Ground,
+    /// The obstacle below.
+    Obstacle,
+    /// The wall.
+    Wall,
+    /// The roof, its eave or its soffit.
+    Roof,
+    /// The ladder.
+    Ladder,
+}
 
 /// What happened at a moment of the fall.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum EventKind {
     /// The worker loses footing.
@@ -52,7 +67,7 @@ pub enum EventKind {
 }
 
 /// An event and its time.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Event {
     /// What.
     pub kind: EventKind,
@@ -61,7 +76,7 @@ pub struct Event {
 }
 
 /// The hardest blow against one thing.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Impact {
     /// What was struck.
     pub what: Thing,
@@ -72,7 +87,7 @@ pub struct Impact {
 }
 
 /// How a fall ended, in the three answers a person predicts from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Outcome {
     /// Stopped before striking anything below: in the air, against the wall, or still on the roof.
@@ -84,7 +99,7 @@ pub enum Outcome {
 }
 
 /// State at one moment.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Sample {
     /// s after the slip.
     pub time_s: f64,
@@ -111,7 +126,7 @@ pub struct Sample {
 }
 
 /// Where the energy went, J, at the end of the run.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 pub struct Ledger {
     /// Potential energy given up and kinetic energy at the start.
     pub work_in_j: f64,
@@ -124,7 +139,7 @@ pub struct Ledger {
 }
 
 /// A finished fall.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Trace {
     /// 240 samples a second, from the slip to the end.
     pub samples: Vec<Sample>,

@@ -12,28 +12,11 @@ use super::body::{PARTS, Part, Pose, capsules, dring_on_torso, hinges, standing}
 use super::constants::{CONTACT_STABILIZATION, DT_S, LANDING_ITERATIONS, PGS_ITERATIONS, SOLVER_ITERATIONS};
 use super::equipment::{BODY_FRICTION, ROOF_SLIP_FRICTION, SLIP_DOWN_ROOF_M_S, SLIP_OFF_LADDER_M_S};
 use super::geometry::{Geometry, P, p};
+use super::trace::Thing;
 use crate::scenario::{Scenario, Stance};
 use crate::units::G_M_S2;
 use rapier2d::prelude::*;
-use serde::Serialize;
 
-/// What a body can strike.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum Thing {
-    /// The ground.
-    Ground,
-    /// The obstacle below.
-    Obstacle,
-    /// The wall.
-    Wall,
-    /// The roof, its eave or its soffit.
-    Roof,
-    /// The ladder.
-    Ladder,
-}
-
-const THINGS: [Thing; 5] = [Thing::Ground, Thing::Obstacle, Thing::Wall, Thing::Roof, Thing::Ladder];
 const WORKER_GROUP: Group = Group::GROUP_1;
 const ARM_GROUP: Group = Group::GROUP_2;
 const LANDING_GROUP: Group = Group::GROUP_3;
@@ -432,9 +415,4 @@ impl World {
         out.sort_by_key(|a| (a.thing, a.part));
         out
     }
-}
-
-/// Every thing that can be struck, for texts and tests.
-pub const fn all_things() -> [Thing; 5] {
-    THINGS
 }

@@ -7,8 +7,7 @@
 
 use crate::physics::equipment::assumed_anchor_capacity_n;
 use crate::physics::geometry::Geometry;
-use crate::physics::trace::{EventKind, Outcome, Trace};
-use crate::physics::world::Thing;
+use crate::physics::trace::{EventKind, Outcome, Thing, Trace};
 use crate::scenario::{Arrow, Bolt, HarnessFit, Latch, Scenario, Stance};
 use crate::units::{Quantity, Rounding};
 use include_dir::{Dir, include_dir};

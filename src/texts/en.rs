@@ -1,8 +1,7 @@
 //! Every text in English.
 
 use super::Key;
-use crate::physics::trace::{EventKind, Outcome};
-use crate::physics::world::Thing;
+use crate::physics::trace::{EventKind, Outcome, Thing};
 use crate::rules::FindingCode;
 use crate::scenario::{AnchorKind, ProblemCode};
 
@@ -95,6 +94,9 @@ pub fn text(key: Key) -> &'static str {
         Key::PredictHeading => "The worker slips now. What happens?",
         Key::PredictHint => "Say first, then see. A wrong guess teaches as much as a right one.",
         Key::PredictFirst => "Choose an answer first.",
+        Key::EngineMissing => {
+            "The engine that computes the fall did not load. Nothing is lost: connect once, reload the page and play again."
+        }
         Key::LockAndPlay => "Lock it in and play",
         Key::Locked => "Your answer is locked: {answer}",
         Key::Computing => "Working the fall out…",

@@ -1,8 +1,7 @@
 //! Every text in French. Terms follow the Quebec construction code, the CNESST and Ontario's French text.
 
 use super::Key;
-use crate::physics::trace::{EventKind, Outcome};
-use crate::physics::world::Thing;
+use crate::physics::trace::{EventKind, Outcome, Thing};
 use crate::rules::FindingCode;
 use crate::scenario::{AnchorKind, ProblemCode};
 
@@ -95,6 +94,9 @@ pub fn text(key: Key) -> &'static str {
         Key::PredictHeading => "La personne glisse maintenant. Que se passe-t-il ?",
         Key::PredictHint => "Dites d’abord, voyez ensuite. Une réponse fausse apprend autant qu’une juste.",
         Key::PredictFirst => "Choisissez d’abord une réponse.",
+        Key::EngineMissing => {
+            "Le moteur qui calcule la chute ne s’est pas chargé. Rien n’est perdu : connectez-vous une fois, rechargez la page et jouez de nouveau."
+        }
         Key::LockAndPlay => "Fixer la réponse et lancer",
         Key::Locked => "Votre réponse est fixée : {answer}",
         Key::Computing => "Calcul de la chute…",

@@ -8,8 +8,7 @@ mod en;
 mod fr;
 pub mod say;
 
-use crate::physics::trace::{EventKind, Outcome};
-use crate::physics::world::Thing;
+use crate::physics::trace::{EventKind, Outcome, Thing};
 use crate::rules::FindingCode;
 use crate::scenario::{AnchorKind, ProblemCode};
 use crate::units::{Quantity, Rounding, Units, round_to};
@@ -75,7 +74,7 @@ keys! {
     LadderFoot LadderLength EaveHeight RoofPitch HalfSpan Overhang BelowLabel BelowGround BelowObstacle
     ObstacleHeight ObstacleDistance ObstacleWidth
     More Less MoreChoices Undo Redo StartOver RangeHint
-    PredictHeading PredictHint PredictFirst LockAndPlay Locked Computing Skip
+    PredictHeading PredictHint PredictFirst EngineMissing LockAndPlay Locked Computing Skip
     ProblemsHeading NotGraded
     PlayAgain Pause Resume SlowPlay TruePlay PrevEvent NextEvent Scrub StepBack StepOn PlayerRegion
     ResultHeading YouPredicted PredictedRight PredictedWrong ScoreLine Passes DoesNotPass

@@ -4,6 +4,7 @@
 //! clock over the finished trace. `drawing` and `plot` only read.
 
 mod drawing;
+mod engine;
 mod forms;
 mod page;
 mod player;
@@ -13,7 +14,8 @@ mod state;
 mod storage;
 mod verdict;
 
-use wasm_bindgen::prelude::wasm_bindgen;
+use crate::engine::{Answer, Ask};
+use wasm_bindgen::prelude::*;
 
 /// Mounts the app over the static shell.
 pub fn mount() {
@@ -21,16 +23,21 @@ pub fn mount() {
         shell.remove();
     }
     leptos::mount::mount_to_body(page::App);
+    engine::start();
     storage::work_offline();
 }
 
-/// The headless program's answer, in the browser: a scenario file in, the outcome as JSON out.
-/// Tests use it to prove that both compute the same bits.
-///
-/// # Errors
-/// One line that names the field.
+/// The headless program's answer, in the browser: a scenario file in, a promise of the outcome as
+/// JSON out. Tests use it to prove that both compute the same bits.
 #[wasm_bindgen]
-pub fn fall_json(scenario: &str) -> Result<String, String> {
-    let s = crate::report::read_scenario(scenario)?;
-    serde_json::to_string(&crate::report::outcome_json(&s)).map_err(|e| e.to_string())
+pub fn fall_json(scenario: String) -> js_sys::Promise {
+    js_sys::Promise::new(&mut |yes, no| {
+        engine::ask(&Ask::Json(scenario.clone()), move |answer| {
+            let _ = match answer {
+                Some(Answer::Json(Ok(text))) => yes.call1(&JsValue::NULL, &text.into()),
+                Some(Answer::Json(Err(line))) => no.call1(&JsValue::NULL, &line.into()),
+                _ => no.call1(&JsValue::NULL, &"the engine cannot run".into()),
+            };
+        });
+    })
 }

@@ -1,7 +1,7 @@
 //! The signals everything shares: settings, the bench (set-up, prediction, run), and how they change.
 
-use super::storage;
-use crate::physics::Simulation;
+use super::{engine, storage};
+use crate::engine::{Answer, Ask};
 use crate::physics::geometry::Geometry;
 use crate::physics::trace::Outcome;
 use crate::report::{Report, problems};
@@ -11,7 +11,6 @@ use crate::texts::{Key, Lang};
 use crate::units::Units;
 use leptos::prelude::*;
 use std::sync::Arc;
-use std::time::Duration;
 
 /// Colours.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -113,8 +112,6 @@ pub struct Bench {
     generation: StoredValue<u32>,
 }
 
-/// Steps of the simulation in one slice: about 10 ms, so that the page stays responsive.
-const SLICE_STEPS: usize = 480;
 /// Set-ups that undo can go back to.
 const UNDO_DEPTH: usize = 100;
 
@@ -205,44 +202,36 @@ impl Bench {
         }
     }
 
-    /// Computes the fall in slices, then hands it to `then`.
-    pub fn play(self, settings: Settings, then: impl Fn(Arc<Report>) + Copy + 'static) {
+    /// Asks the engine for the fall, then hands it to `then`.
+    pub fn play(self, settings: Settings, then: impl Fn(Arc<Report>) + 'static) {
         let scenario = self.scenario.get_untracked();
         if self.prediction.get_untracked().is_none() {
             self.said.set(settings.reader_now().t(Key::PredictFirst).to_owned());
             return;
         }
-        let Some(sim) = Simulation::new(&scenario) else { return };
         if !problems(&scenario).is_empty() {
             return;
         }
         self.phase.set(Phase::Computing);
         self.generation.update_value(|g| *g += 1);
-        self.slice(self.generation.get_value(), scenario, sim, then);
-    }
-
-    fn slice(
-        self,
-        generation: u32,
-        scenario: Scenario,
-        mut sim: Simulation,
-        then: impl Fn(Arc<Report>) + Copy + 'static,
-    ) {
-        set_timeout(
-            move || {
-                if self.generation.get_value() != generation {
-                    return;
-                }
-                if !sim.advance(SLICE_STEPS) {
-                    self.slice(generation, scenario, sim, then);
-                } else if let Some(r) = Report::of(scenario, sim.finish()) {
-                    let r = Arc::new(r);
-                    self.run.set(Some(r.clone()));
-                    then(r);
-                }
-            },
-            Duration::ZERO,
-        );
+        let generation = self.generation.get_value();
+        engine::ask(&Ask::Fall(Box::new(scenario.clone())), move |answer| {
+            if self.generation.try_get_value() != Some(generation) {
+                return;
+            }
+            let trace = match answer {
+                Some(Answer::Fall(trace)) => trace,
+                _ => None,
+            };
+            if let Some(r) = trace.and_then(|t| Report::of(scenario, *t)) {
+                let r = Arc::new(r);
+                self.run.set(Some(r.clone()));
+                then(r);
+            } else {
+                self.phase.set(Phase::Choosing);
+                self.notice.set(settings.reader_now().t(Key::EngineMissing).to_owned());
+            }
+        });
     }
 
     /// Shows the verdict and says it.

@@ -234,7 +234,14 @@ fn test() -> Done {
         "clippy, tools",
         cargo().args(["clippy", "-q", "-p", "xtask", "-p", "browser-tests", "--all-targets"]).args(deny),
     )?;
-    run("clippy, app", cargo().args(["clippy", "-q", "--target", WASM, "--bin", "shortfall"]).args(deny))?;
+    run("clippy, page", cargo().args(["clippy", "-q", "--target", WASM, "--bin", "shortfall"]).args(deny))?;
+    run(
+        "clippy, engine",
+        cargo()
+            .args(["clippy", "-q", "--target", WASM, "--no-default-features"])
+            .args(["--features", "worker", "--bin", "engine"])
+            .args(deny),
+    )?;
     run("core tests", cargo().args(["test", "--no-default-features", "--features", "headless"]))?;
     run("tool tests", cargo().args(["test", "-p", "xtask"]))?;
     bundle()?;

@@ -1,0 +1,74 @@
+//! What the page asks of the engine and what it answers.
+//!
+//! Rigid bodies run in a worker, in a module of its own: the page paints before the engine is
+//! fetched, and no fall blocks it. The page's own module therefore calls nothing of
+//! `physics::simulate`; it asks here. Messages are postcard bytes, which keep every bit of a float.
+
+use crate::physics::simulate;
+use crate::physics::trace::Trace;
+use crate::report::{outcome_json, read_scenario};
+use crate::scenario::Scenario;
+use serde::{Deserialize, Serialize};
+
+/// A question.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub enum Ask {
+    /// The fall of one set-up.
+    Fall(Box<Scenario>),
+    /// The headless program's answer to a scenario file.
+    Json(String),
+}
+
+/// An answer.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub enum Answer {
+    /// The finished fall; none for a set-up with problems.
+    Fall(Option<Box<Trace>>),
+    /// One JSON object, or one line that names the field.
+    Json(Result<String, String>),
+}
+
+/// Answers a question.
+pub fn answer(ask: Ask) -> Answer {
+    match ask {
+        Ask::Fall(s) => Answer::Fall(simulate(&s).map(Box::new)),
+        Ask::Json(text) => Answer::Json(
+            read_scenario(&text)
+                .and_then(|s| serde_json::to_string(&outcome_json(&s)).map_err(|e| e.to_string())),
+        ),
+    }
+}
+
+/// A message as bytes, with the number that joins an answer to its question.
+///
+/// # Errors
+/// When the message cannot be written.
+pub fn pack<T: Serialize>(id: u32, message: &T) -> Result<Vec<u8>, postcard::Error> {
+    postcard::to_allocvec(&(id, message))
+}
+
+/// Reads what [`pack`] wrote.
+///
+/// # Errors
+/// When the bytes are not such a message.
+pub fn unpack<T: for<'a> Deserialize<'a>>(bytes: &[u8]) -> Result<(u32, T), postcard::Error> {
+    postcard::from_bytes(bytes)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::scenario::Stance;
+
+    #[test]
+    fn a_fall_crosses_to_the_page_bit_for_bit() {
+        let s = Scenario { stance: Stance::Roof { from_eave_m: 1.1 }, ..Scenario::default() };
+        let ask = Ask::Fall(Box::new(s.clone()));
+        let (id, got) = unpack::<Ask>(&pack(7, &ask).expect("packs")).expect("unpacks");
+        assert_eq!((id, &got), (7, &ask));
+        let (_, back) = unpack::<Answer>(&pack(7, &answer(got)).expect("packs")).expect("unpacks");
+        let Answer::Fall(Some(t)) = back else { unreachable!("no fall") };
+        assert_eq!(t.hash(), simulate(&s).expect("falls").hash());
+        assert!(unpack::<Answer>(&[1, 2, 3]).is_err());
+    }
+}

@@ -75,6 +75,17 @@ fn only_world_names_rapier_and_only_ui_names_leptos() {
 }
 
 #[test]
+fn the_page_never_calls_the_engine_itself() {
+    // It would pull the rigid bodies into the first load.
+    for (name, text) in sources("src/ui") {
+        let text = code(&text);
+        for bad in ["simulate", "Simulation", "Report::run", "outcome_json", "physics::Run"] {
+            assert!(!text.contains(bad), "{name} calls {bad}");
+        }
+    }
+}
+
+#[test]
 fn no_unwrap_outside_tests() {
     for (name, text) in sources("src").into_iter().chain(sources("xtask/src")) {
         for bad in [".unwrap()", ".expect(", "panic!(", "todo!(", "unimplemented!("] {

@@ -4,6 +4,7 @@
 //! fetched, and no fall blocks it. The page's own module therefore calls nothing of
 //! `physics::simulate`; it asks here. Messages are postcard bytes, which keep every bit of a float.
 
+use crate::changes::{ChangeEffect, effects};
 use crate::physics::simulate;
 use crate::physics::trace::Trace;
 use crate::report::{outcome_json, read_scenario};
@@ -15,6 +16,8 @@ use serde::{Deserialize, Serialize};
 pub enum Ask {
     /// The fall of one set-up.
     Fall(Box<Scenario>),
+    /// What single changes of a set-up would do to its score.
+    Changes(Box<Scenario>),
     /// The headless program's answer to a scenario file.
     Json(String),
 }
@@ -24,6 +27,8 @@ pub enum Ask {
 pub enum Answer {
     /// The finished fall; none for a set-up with problems.
     Fall(Option<Box<Trace>>),
+    /// The changes that help, best first.
+    Changes(Vec<ChangeEffect>),
     /// One JSON object, or one line that names the field.
     Json(Result<String, String>),
 }
@@ -32,6 +37,7 @@ pub enum Answer {
 pub fn answer(ask: Ask) -> Answer {
     match ask {
         Ask::Fall(s) => Answer::Fall(simulate(&s).map(Box::new)),
+        Ask::Changes(s) => Answer::Changes(effects(&s)),
         Ask::Json(text) => Answer::Json(
             read_scenario(&text)
                 .and_then(|s| serde_json::to_string(&outcome_json(&s)).map_err(|e| e.to_string())),

@@ -1,12 +1,14 @@
 //! Shortfall: a fall-arrest training simulator. The map of the crate.
 //!
 //! Arrows go one way: each module may use those before it, never those after.
-//! `units <- scenario <- physics <- rules <- scoring <- report`, with `scene`, `link`, `engine` beside them;
+//! `units <- scenario <- strength <- physics <- rules <- scoring <- report`, with `scene`, `link`, `inspection`, `changes`, `engine` beside them;
 //! `texts` sees only codes and numbers; `ui` sees all, nothing sees `ui`. `tests/tidy.rs` checks it.
 
 #![warn(missing_docs)]
 
+pub mod changes;
 pub mod engine;
+pub mod inspection;
 pub mod link;
 pub mod physics;
 pub mod report;
@@ -14,6 +16,7 @@ pub mod rules;
 pub mod scenario;
 pub mod scene;
 pub mod scoring;
+pub mod strength;
 pub mod texts;
 #[cfg(feature = "ui")]
 pub mod ui;

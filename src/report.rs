@@ -125,6 +125,8 @@ fn finding_json(f: &Finding) -> Value {
         "severity": f.severity,
         "met": f.met,
         "value_si": f.value.map(|v| v.si),
+        "other_si": f.other.map(|v| v.si),
+        "margin_si": f.margin_si(),
         "assumed": f.assumed,
         "limit": f.limit.map(|l| json!({
             "what": l.what,
@@ -134,6 +136,13 @@ fn finding_json(f: &Finding) -> Value {
             "clause": l.clause.en,
             "checked_on": l.checked_on,
             "from_memory": l.from_memory,
+        })),
+        "duty": f.duty.map(|d| json!({
+            "what": d.what,
+            "document": d.document.en,
+            "clause": d.clause.en,
+            "checked_on": d.checked_on,
+            "from_memory": d.from_memory,
         })),
     })
 }

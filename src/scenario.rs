@@ -8,7 +8,7 @@
 use serde::{Deserialize, Serialize};
 
 /// The file format's number. Older files keep loading: a missing field takes its default.
-pub const SCHEMA: u32 = 1;
+pub const SCHEMA: u32 = 2;
 
 /// A whole set-up.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -35,6 +35,10 @@ pub struct Scenario {
     pub grab: RopeGrab,
     /// What joins the grab to the D-ring.
     pub lanyard: Lanyard,
+    /// What a look at the gear would show.
+    pub gear: Gear,
+    /// What was settled before anybody climbed.
+    pub plan: Plan,
 }
 
 /// The house in section: the wall face stands at x = 0, the ground at y = 0.
@@ -134,6 +138,234 @@ pub struct Anchor {
     /// Where it is, m along the slope from the ridge: positive down the worker's slope, negative
     /// down the far one.
     pub from_ridge_m: f64,
+    /// What holds a ridge plate.
+    pub fasteners: Fasteners,
+    /// The chimney a sling goes round.
+    pub chimney: Chimney,
+    /// Breaking load that the maker of a rated anchor states, N.
+    pub stated_breaking_n: f64,
+}
+
+macro_rules! choices {
+    ($(#[$doc:meta])* $name:ident { $($(#[$vdoc:meta])* $variant:ident,)* }) => {
+        $(#[$doc])*
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+        #[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+        #[serde(rename_all = "snake_case")]
+        pub enum $name { $($(#[$vdoc])* $variant,)* }
+        impl $name {
+            /// All, in the order a form shows them.
+            pub const ALL: &'static [$name] = &[$($name::$variant,)*];
+        }
+    };
+}
+
+choices! {
+    /// A fastener of a ridge plate.
+    FastenerKind {
+        /// 16d common nail, 0.162 by 3.5 in.
+        Nail16d,
+        /// 10d common nail, 0.148 by 3 in.
+        Nail10d,
+        /// 20d common nail, 0.192 by 4 in.
+        Nail20d,
+        /// Ring-shank nail of the size of a 16d.
+        RingNail16d,
+        /// Number 10 wood screw, 3 in.
+        Screw10,
+    }
+}
+
+choices! {
+    /// Wood of the rafters.
+    Species {
+        /// Spruce-pine-fir.
+        SprucePineFir,
+        /// Douglas fir-larch.
+        DouglasFirLarch,
+        /// Southern pine.
+        SouthernPine,
+    }
+}
+
+choices! {
+    /// Whether the wood is dry.
+    Moisture {
+        /// Dry in service.
+        Dry,
+        /// Wet when built or in service.
+        Wet,
+    }
+}
+
+choices! {
+    /// State of a chimney's joints.
+    Mortar {
+        /// Hard and full.
+        Sound,
+        /// Soft, cracked or missing.
+        Weak,
+    }
+}
+
+/// What holds a ridge plate: the same number on either slope.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct Fasteners {
+    /// Number on each slope, 1 to 12.
+    pub per_side: u32,
+    /// Kind.
+    pub kind: FastenerKind,
+    /// Wood of the rafters.
+    pub species: Species,
+    /// Dry or wet.
+    pub moisture: Moisture,
+    /// How many of them all missed the framing and hold in the sheathing alone.
+    pub missed: u32,
+}
+
+/// An unreinforced brick chimney above the roof.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct Chimney {
+    /// Width along the pull, m.
+    pub width_m: f64,
+    /// Height above the roof, m.
+    pub height_m: f64,
+    /// Height of the sling above the roof, m.
+    pub sling_height_m: f64,
+    /// Weight of a metre of its height, N/m.
+    pub weight_n_per_m: f64,
+    /// Its joints.
+    pub mortar: Mortar,
+}
+
+choices! {
+    /// What a look at the lifeline shows.
+    RopeState {
+        /// Even, clean, no broken yarn.
+        Sound,
+        /// Sheath worn through, core showing.
+        Frayed,
+        /// A knot along it.
+        Knotted,
+    }
+}
+
+choices! {
+    /// What a look at the lanyard's connectors shows.
+    ConnectorState {
+        /// Closes and locks by itself.
+        Sound,
+        /// The gate does not lock.
+        Unlocked,
+        /// Pitted by rust.
+        Corroded,
+    }
+}
+
+choices! {
+    /// What a look at the absorber's pack shows.
+    PackState {
+        /// Sealed, stitching whole.
+        Sound,
+        /// Torn open before: stitches gone, pushed back into the cover.
+        Deployed,
+    }
+}
+
+choices! {
+    /// What a look at the harness webbing shows.
+    WebbingState {
+        /// Whole.
+        Sound,
+        /// A cut in from the edge.
+        Cut,
+    }
+}
+
+choices! {
+    /// What a look for the label shows.
+    LabelState {
+        /// There, and can be read.
+        Legible,
+        /// Gone, or cannot be read.
+        Missing,
+    }
+}
+
+/// What a look at the gear would show.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct Gear {
+    /// The lifeline.
+    pub rope: RopeState,
+    /// The lanyard's connectors.
+    pub connector: ConnectorState,
+    /// The absorber's pack.
+    pub pack: PackState,
+    /// The harness webbing.
+    pub webbing: WebbingState,
+    /// The harness label.
+    pub label: LabelState,
+}
+
+choices! {
+    /// Another method that could be used on this job.
+    OtherMethod {
+        /// None was found.
+        NoneFound,
+        /// A guardrail or a scaffold with one.
+        Guardrail,
+        /// A line too short to reach the edge.
+        TravelRestraint,
+        /// A system that stops a fall within 0.6 m.
+        FallRestrict,
+    }
+}
+
+choices! {
+    /// How the rescue is planned.
+    RescuePlan {
+        /// Not at all.
+        NoPlan,
+        /// Talked over.
+        Spoken,
+        /// In writing, and read by the crew.
+        Written,
+    }
+}
+
+choices! {
+    /// Who chose and set the anchor.
+    AnchorChosenBy {
+        /// The worker alone.
+        Worker,
+        /// A competent person.
+        CompetentPerson,
+        /// An engineer or another qualified person.
+        QualifiedPerson,
+    }
+}
+
+/// What was settled before anybody climbed.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct Plan {
+    /// Another method that could be used.
+    pub other_method: OtherMethod,
+    /// The rescue.
+    pub rescue: RescuePlan,
+    /// Who chose and set the anchor.
+    pub anchor_by: AnchorChosenBy,
+    /// Day of the worker's approved training, as 2026-05-01; empty when not told.
+    pub trained_on: String,
+    /// Day of the work; empty when not told.
+    pub work_on: String,
 }
 
 /// What the lifeline is made fast to.
@@ -153,17 +385,23 @@ pub enum AnchorKind {
     Gutter,
     /// A rated anchor installed to an engineer's drawing.
     RatedEye,
+    /// A sheet-metal roof vent or duct.
+    RoofVent,
+    /// The mast of an aerial.
+    AntennaMast,
 }
 
 impl AnchorKind {
     /// All kinds, in the order a form shows them.
-    pub const ALL: [AnchorKind; 6] = [
+    pub const ALL: [AnchorKind; 8] = [
         AnchorKind::RidgePlateInFraming,
         AnchorKind::RidgePlateInSheathing,
         AnchorKind::ChimneySling,
         AnchorKind::VentPipe,
         AnchorKind::Gutter,
         AnchorKind::RatedEye,
+        AnchorKind::RoofVent,
+        AnchorKind::AntennaMast,
     ];
 }
 
@@ -264,6 +502,58 @@ impl Default for Scenario {
             lifeline: Lifeline::default(),
             grab: RopeGrab::default(),
             lanyard: Lanyard::default(),
+            gear: Gear::default(),
+            plan: Plan::default(),
+        }
+    }
+}
+
+impl Default for Gear {
+    fn default() -> Self {
+        Gear {
+            rope: RopeState::Sound,
+            connector: ConnectorState::Sound,
+            pack: PackState::Sound,
+            webbing: WebbingState::Sound,
+            label: LabelState::Legible,
+        }
+    }
+}
+
+impl Default for Plan {
+    fn default() -> Self {
+        Plan {
+            other_method: OtherMethod::NoneFound,
+            rescue: RescuePlan::Written,
+            anchor_by: AnchorChosenBy::CompetentPerson,
+            trained_on: String::new(),
+            work_on: String::new(),
+        }
+    }
+}
+
+impl Default for Fasteners {
+    fn default() -> Self {
+        // Two more than the four of common practice, which stay under Ontario's working load.
+        Fasteners {
+            per_side: 6,
+            kind: FastenerKind::Nail16d,
+            species: Species::SprucePineFir,
+            moisture: Moisture::Dry,
+            missed: 0,
+        }
+    }
+}
+
+impl Default for Chimney {
+    fn default() -> Self {
+        // Check 22: 160 lb/ft, 18 in wide, 4 ft 4 in high; the sling a foot up.
+        Chimney {
+            width_m: 0.457_2,
+            height_m: 1.320_7,
+            sling_height_m: 0.304_8,
+            weight_n_per_m: 2_335.0,
+            mortar: Mortar::Sound,
         }
     }
 }
@@ -294,7 +584,14 @@ impl Default for Worker {
 
 impl Default for Anchor {
     fn default() -> Self {
-        Anchor { kind: AnchorKind::RidgePlateInFraming, from_ridge_m: 0.0 }
+        Anchor {
+            kind: AnchorKind::RidgePlateInFraming,
+            from_ridge_m: 0.0,
+            fasteners: Fasteners::default(),
+            chimney: Chimney::default(),
+            // 5,000 lbf, 29 CFR 1926.502(d)(15).
+            stated_breaking_n: 22_250.0,
+        }
     }
 }
 
@@ -323,6 +620,9 @@ impl Default for Absorber {
         Absorber { deploy_force_n: 4_000.0, max_extension_m: 1.2 }
     }
 }
+
+/// Most fasteners on each slope.
+pub const MOST_FASTENERS_PER_SIDE: u32 = 12;
 
 /// An obstacle of ordinary size, for a form that switches one on.
 pub const ORDINARY_OBSTACLE: Below = Below::Obstacle { height_m: 1.1, distance_m: 0.0, width_m: 1.3 };
@@ -375,6 +675,17 @@ macro_rules! fields {
 fields! {
     AnchorFromRidge, "anchor.from_ridge_m", -8.0, 8.0, 0.1, "Anchor's place along the slope, m.",
         get |s| Some(s.anchor.from_ridge_m), set |s, v| s.anchor.from_ridge_m = v;
+    StatedBreaking, "anchor.stated_breaking_n", 1_000.0, 60_000.0, 500.0, "Stated breaking load, N.",
+        get |s| (s.anchor.kind == AnchorKind::RatedEye).then_some(s.anchor.stated_breaking_n),
+        set |s, v| s.anchor.stated_breaking_n = v;
+    ChimneyWidth, "anchor.chimney.width_m", 0.2, 1.5, 0.05, "Chimney width, m.",
+        get |s| chimney(s).map(|c| c.width_m), set |s, v| s.anchor.chimney.width_m = v;
+    ChimneyHeight, "anchor.chimney.height_m", 0.3, 4.0, 0.1, "Chimney height, m.",
+        get |s| chimney(s).map(|c| c.height_m), set |s, v| s.anchor.chimney.height_m = v;
+    SlingHeight, "anchor.chimney.sling_height_m", 0.05, 2.0, 0.05, "Sling height, m.",
+        get |s| chimney(s).map(|c| c.sling_height_m), set |s, v| s.anchor.chimney.sling_height_m = v;
+    ChimneyWeight, "anchor.chimney.weight_n_per_m", 500.0, 10_000.0, 100.0, "Chimney weight, N/m.",
+        get |s| chimney(s).map(|c| c.weight_n_per_m), set |s, v| s.anchor.chimney.weight_n_per_m = v;
     LifelineLength, "lifeline.length_m", 1.0, 40.0, 0.5, "Lifeline length, m.",
         get |s| Some(s.lifeline.length_m), set |s, v| s.lifeline.length_m = v;
     LifelineModulus, "lifeline.modulus_n", 5_000.0, 200_000.0, 1_000.0, "Lifeline modulus, N.",
@@ -423,6 +734,10 @@ fields! {
         set |s, v| if let Below::Obstacle { width_m, .. } = &mut s.house.below { *width_m = v };
 }
 
+fn chimney(s: &Scenario) -> Option<&Chimney> {
+    (s.anchor.kind == AnchorKind::ChimneySling).then_some(&s.anchor.chimney)
+}
+
 fn obstacle(s: &Scenario) -> Option<(f64, f64, f64)> {
     match s.house.below {
         Below::BareGround => None,
@@ -442,6 +757,10 @@ pub enum ProblemCode {
     SchemaNewer,
     /// No rules are held for this place.
     PlaceUnknown,
+    /// Not a day of the calendar, as 2026-05-01.
+    NotADate,
+    /// The sling would be above the chimney's top.
+    SlingAboveChimney,
     /// The foot is out by more than the ladder is long.
     LadderTooShort,
     /// The soles would be above the ladder's usable part.
@@ -480,6 +799,27 @@ impl Scenario {
         let mut found = Vec::new();
         if self.schema > SCHEMA {
             found.push(Problem { code: ProblemCode::SchemaNewer, field: "schema" });
+        }
+        let f = &self.anchor.fasteners;
+        let most = crate::scenario::MOST_FASTENERS_PER_SIDE;
+        if f.per_side == 0 || f.per_side > most {
+            found.push(Problem { code: ProblemCode::OutOfRange, field: "anchor.fasteners.per_side" });
+        }
+        if f.missed > 2 * f.per_side.min(most) {
+            found.push(Problem { code: ProblemCode::OutOfRange, field: "anchor.fasteners.missed" });
+        }
+        if chimney(self).is_some_and(|c| c.sling_height_m > c.height_m) {
+            found.push(Problem {
+                code: ProblemCode::SlingAboveChimney,
+                field: "anchor.chimney.sling_height_m",
+            });
+        }
+        for (text, field) in
+            [(&self.plan.trained_on, "plan.trained_on"), (&self.plan.work_on, "plan.work_on")]
+        {
+            if !text.is_empty() && crate::units::date(text).is_none() {
+                found.push(Problem { code: ProblemCode::NotADate, field });
+            }
         }
         for &field in Field::ALL {
             let Some(v) = field.get(self) else { continue };

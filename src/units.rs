@@ -17,6 +17,23 @@ pub const LBF_N: f64 = LB_KG * G_M_S2;
 /// One kilonewton, N.
 pub const KN_N: f64 = 1_000.0;
 
+/// A day of the calendar, written as 2026-05-01.
+pub fn date(text: &str) -> Option<time::Date> {
+    let mut parts = text.split('-');
+    let (y, m, d) = (parts.next()?, parts.next()?, parts.next()?);
+    if parts.next().is_some() || (y.len(), m.len(), d.len()) != (4, 2, 2) {
+        return None;
+    }
+    let month = time::Month::try_from(m.parse::<u8>().ok()?).ok()?;
+    time::Date::from_calendar_date(y.parse().ok()?, month, d.parse().ok()?).ok()
+}
+
+/// The same day some years on; 29 February becomes 28.
+pub fn years_on(day: time::Date, years: i32) -> Option<time::Date> {
+    let year = day.year() + years;
+    day.replace_year(year).or_else(|_| day.replace_day(28).and_then(|d| d.replace_year(year))).ok()
+}
+
 /// Which unit system a number is shown in. The core never sees it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
 pub enum Units {
@@ -44,6 +61,10 @@ pub enum Quantity {
     Time,
     /// Newtons per unit strain (a rope's modulus); shown as kN or lbf.
     Modulus,
+    /// Newtons per metre; shown as kN/m or lbf/ft.
+    LinearWeight,
+    /// How many.
+    Count,
     /// A plain number without a unit.
     Ratio,
 }
@@ -68,6 +89,8 @@ impl Quantity {
             (Quantity::Force | Quantity::Modulus, Units::Metric) => 1.0 / KN_N,
             (Quantity::Force | Quantity::Modulus, Units::FeetPounds) => 1.0 / LBF_N,
             (Quantity::Mass, Units::FeetPounds) => 1.0 / LB_KG,
+            (Quantity::LinearWeight, Units::Metric) => 1.0 / KN_N,
+            (Quantity::LinearWeight, Units::FeetPounds) => FT_M / LBF_N,
             (Quantity::Angle, _) => 180.0 / core::f64::consts::PI,
             _ => 1.0,
         }
@@ -81,7 +104,8 @@ impl Quantity {
             (Quantity::Force | Quantity::Modulus, Units::Metric) => 1,
             (Quantity::Force | Quantity::Modulus | Quantity::Mass, Units::FeetPounds) => 0,
             (Quantity::Mass, Units::Metric) | (Quantity::Angle, _) => 0,
-            (Quantity::Speed, _) => 1,
+            (Quantity::Speed, _) | (Quantity::LinearWeight, Units::Metric) => 1,
+            (Quantity::Count, _) | (Quantity::LinearWeight, Units::FeetPounds) => 0,
             (Quantity::Time, _) => 2,
             (Quantity::Ratio, _) => 2,
         }
@@ -100,7 +124,9 @@ impl Quantity {
             (Quantity::Speed, Units::Metric) => "m/s",
             (Quantity::Speed, Units::FeetPounds) => "ft/s",
             (Quantity::Time, _) => "s",
-            (Quantity::Ratio, _) => "",
+            (Quantity::LinearWeight, Units::Metric) => "kN/m",
+            (Quantity::LinearWeight, Units::FeetPounds) => "lbf/ft",
+            (Quantity::Ratio | Quantity::Count, _) => "",
         }
     }
 }

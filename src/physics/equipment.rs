@@ -5,7 +5,10 @@
 //! Left out: wear, weather, knots (a later model), and any product's own data.
 
 use super::constants::LINE_DAMPING_RATIO;
-use crate::scenario::{AnchorKind, Arrow, Bolt, HarnessFit, Latch, Scenario};
+use crate::scenario::{
+    Arrow, Bolt, ConnectorState, Gear, HarnessFit, Latch, PackState, RopeState, Scenario, WebbingState,
+};
+use crate::strength;
 use crate::units::KN_N;
 
 /// Force with which a rope grab drags along the rope unlocked, N (assumed).
@@ -43,16 +46,41 @@ pub const SLIP_OFF_LADDER_M_S: f64 = 0.5;
 /// Speed with which a slip starts down the roof, m/s (assumed).
 pub const SLIP_DOWN_ROOF_M_S: f64 = 1.0;
 
-/// Breaking load of an anchor, N. All assumed in this version and shown as assumed; only a
-/// qualified person can judge a real anchor.
-pub fn assumed_anchor_capacity_n(kind: AnchorKind) -> f64 {
-    match kind {
-        AnchorKind::RatedEye => 22.2 * KN_N, // 5,000 lbf, 29 CFR 1926.502(d)(15)
-        AnchorKind::RidgePlateInFraming => 13.0 * KN_N,
-        AnchorKind::RidgePlateInSheathing => 1.8 * KN_N, // check 20: eight 16d nails, 396 lbf
-        AnchorKind::ChimneySling => 2.3 * KN_N,          // check 22: 520 lb ft at 1 ft
-        AnchorKind::VentPipe => 0.9 * KN_N,
-        AnchorKind::Gutter => 0.6 * KN_N,
+/// Breaking load of a sound lifeline, N (EN 1891 A, 22 kN without terminations; from memory).
+pub const ROPE_BREAKING_N: f64 = 22.0 * KN_N;
+/// What a knot leaves of it (from memory: 0.4 to 0.6).
+pub const KNOT_SHARE: f64 = 0.5;
+/// Breaking load of a lifeline whose core shows, N (assumed).
+pub const FRAYED_ROPE_N: f64 = 2.5 * KN_N;
+/// Breaking load of lanyard, connectors and harness together, N (EN 354, 362, 361: 15 kN and more;
+/// from memory).
+pub const LINK_BREAKING_N: f64 = 15.0 * KN_N;
+/// Load at which an unlocked gate lets the ring out, N (assumed).
+pub const UNLOCKED_GATE_N: f64 = 1.5 * KN_N;
+/// Breaking load of a connector pitted by rust, N (assumed).
+pub const CORRODED_CONNECTOR_N: f64 = 5.0 * KN_N;
+/// Breaking load of webbing cut in from the edge, N (assumed).
+pub const CUT_WEBBING_N: f64 = 2.5 * KN_N;
+
+/// What the rope bears, N.
+pub fn rope_strength_n(gear: &Gear) -> f64 {
+    match gear.rope {
+        RopeState::Sound => ROPE_BREAKING_N,
+        RopeState::Frayed => FRAYED_ROPE_N,
+        RopeState::Knotted => KNOT_SHARE * ROPE_BREAKING_N,
+    }
+}
+
+/// What the weakest of lanyard, connectors and harness bears, N.
+pub fn link_strength_n(gear: &Gear) -> f64 {
+    let connector_n = match gear.connector {
+        ConnectorState::Sound => LINK_BREAKING_N,
+        ConnectorState::Unlocked => UNLOCKED_GATE_N,
+        ConnectorState::Corroded => CORRODED_CONNECTOR_N,
+    };
+    match gear.webbing {
+        WebbingState::Sound => connector_n,
+        WebbingState::Cut => connector_n.min(CUT_WEBBING_N),
     }
 }
 
@@ -103,8 +131,12 @@ pub struct LineParams {
     pub absorber: Option<AbsorberParams>,
     /// Rope grab.
     pub grab: GrabParams,
-    /// Breaking load of the anchor, N.
+    /// Load at which the anchor gives way, N.
     pub anchor_capacity_n: f64,
+    /// Tension at which the rope breaks, N.
+    pub rope_strength_n: f64,
+    /// Load at which lanyard, connector or harness lets go, N.
+    pub link_strength_n: f64,
     /// Capstan coefficient at roof edges.
     pub edge_friction: f64,
     /// Relaxation time of the line's damping, s: damping = stiffness times this.
@@ -133,6 +165,8 @@ impl LineParams {
                 locks: true,
             },
             anchor_capacity_n: f64::INFINITY,
+            rope_strength_n: f64::INFINITY,
+            link_strength_n: f64::INFINITY,
             edge_friction: 0.0,
             relaxation_s: 0.0,
         }
@@ -162,9 +196,11 @@ impl LineParams {
                 HarnessFit::Snug => HARNESS_SLIDE_SNUG_M,
                 HarnessFit::Loose => HARNESS_SLIDE_LOOSE_M,
             },
+            // A pack that tore before has nothing left to tear.
             absorber: s
                 .lanyard
                 .absorber
+                .filter(|_| s.gear.pack == PackState::Sound)
                 .map(|a| AbsorberParams { force_n: a.deploy_force_n, max_extension_m: a.max_extension_m }),
             grab: GrabParams {
                 drag_n: GRAB_DRAG_N,
@@ -173,7 +209,10 @@ impl LineParams {
                 release_slip_m: (s.grab.latch == Latch::Open).then_some(GRAB_OPEN_RELEASE_M),
                 locks: s.grab.arrow == Arrow::Up,
             },
-            anchor_capacity_n: assumed_anchor_capacity_n(s.anchor.kind),
+            // The weakest in twenty: against the worker.
+            anchor_capacity_n: strength::anchor(s).low.0,
+            rope_strength_n: rope_strength_n(&s.gear),
+            link_strength_n: link_strength_n(&s.gear),
             edge_friction: EDGE_FRICTION,
             relaxation_s,
         }

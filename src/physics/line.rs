@@ -71,6 +71,10 @@ pub struct Line {
     pub anchor_failed: bool,
     /// The rope has left the grab.
     pub off_rope: bool,
+    /// The rope has broken.
+    pub rope_parted: bool,
+    /// Lanyard, connector or harness has let go.
+    pub link_parted: bool,
     /// A reversed or slipping grab has met the knot at the rope's end.
     pub at_end: bool,
 }
@@ -112,6 +116,8 @@ impl Line {
             energy: LineEnergy::default(),
             anchor_failed: false,
             off_rope: false,
+            rope_parted: false,
+            link_parted: false,
             at_end: false,
         };
         let mut total = 0.0;
@@ -157,7 +163,7 @@ impl Line {
     }
     /// Whether the line still joins worker and house.
     pub fn holds(&self) -> bool {
-        !self.anchor_failed && !self.off_rope
+        !(self.anchor_failed || self.off_rope || self.rope_parted || self.link_parted)
     }
     /// Stretch of the rope between anchor and grab, m.
     pub fn rope_stretch_m(&self) -> f64 {
@@ -443,6 +449,10 @@ impl Line {
         if pull.anchor_n > prm.anchor_capacity_n {
             self.anchor_failed = true;
         }
+        // The rope lies before the grab; what hangs below it shares the last segment's force.
+        let rope_n = f[..=l].iter().fold(0.0_f64, |a, b| a.max(*b));
+        self.rope_parted |= rope_n > prm.rope_strength_n;
+        self.link_parted |= pull.dring_n > prm.link_strength_n;
         if !self.holds() {
             self.energy.lost_j += self.energy.elastic_j;
             self.energy.elastic_j = 0.0;

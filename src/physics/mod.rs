@@ -20,7 +20,7 @@ use trace::{Event, EventKind, Impact, Ledger, Outcome, Sample, Thing, Trace};
 use world::{Touch, World};
 
 /// Version of the physics: a record replays bit for bit on the same version only.
-pub const PHYSICS_VERSION: u32 = 1;
+pub const PHYSICS_VERSION: u32 = 2;
 
 /// Runs a whole fall.
 ///
@@ -333,8 +333,15 @@ impl Run {
             self.mark(EventKind::RopeEnd, t);
         }
         if held && !self.line.holds() {
-            let kind =
-                if self.line.anchor_failed && !failed { EventKind::AnchorFails } else { EventKind::OffRope };
+            let kind = if self.line.anchor_failed && !failed {
+                EventKind::AnchorFails
+            } else if self.line.rope_parted {
+                EventKind::RopeBreaks
+            } else if self.line.link_parted {
+                EventKind::LinkBreaks
+            } else {
+                EventKind::OffRope
+            };
             self.mark(kind, t);
         }
     }
@@ -457,7 +464,7 @@ impl Run {
             below_grab_m: self.line.below_grab_m(),
             absorber_m: self.line.absorber_m(),
             holds: self.line.holds(),
-            on_rope: !self.line.off_rope,
+            on_rope: !(self.line.off_rope || self.line.link_parted),
         });
         self.window_force_n = 0.0;
         self.window_anchor_n = 0.0;

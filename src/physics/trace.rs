@@ -62,6 +62,10 @@ pub enum EventKind {
     AnchorFails,
     /// The rope leaves the grab.
     OffRope,
+    /// The rope breaks.
+    RopeBreaks,
+    /// The lanyard, its connector or the harness lets go.
+    LinkBreaks,
     /// At rest.
     Rest,
 }

@@ -3,19 +3,21 @@
 //! A place is one file in `src/rules/places`; a new place is a new file and no code. Values that
 //! no place sets (the reserve under the feet) stand in `common.json`. [`judge`] turns a scenario
 //! and its trace into findings; it computes no physics and writes no sentence. A working load and
-//! a breaking load are different types and cannot be compared.
+//! a breaking load are different types (see `strength`) and cannot be compared.
 
-use crate::physics::equipment::assumed_anchor_capacity_n;
-use crate::physics::geometry::Geometry;
-use crate::physics::trace::{EventKind, Outcome, Thing, Trace};
-use crate::scenario::{Arrow, Bolt, HarnessFit, Latch, Scenario, Stance};
+pub mod clearance;
+mod judge;
+
+pub use crate::strength::{BreakingLoadN, WorkingLoadN};
+pub use judge::{Advice, HARD_SWING_M_S, advice, judge};
+
 use crate::units::{Quantity, Rounding};
 use include_dir::{Dir, include_dir};
 use serde::{Deserialize, Serialize};
 use std::sync::OnceLock;
 
 /// Version of the rules data and of [`judge`].
-pub const RULES_VERSION: u32 = 1;
+pub const RULES_VERSION: u32 = 2;
 
 static FILES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/src/rules/places");
 
@@ -51,6 +53,16 @@ pub enum LimitKind {
     LadderFootMost,
     /// Room that should be left under the feet, m.
     ClearanceReserve,
+    /// What an anchor may bear as a multiple of the arrest force, instead of [`LimitKind::Anchor`].
+    AnchorFactor,
+    /// Tear-out of an absorber, m.
+    AbsorberExtension,
+    /// Whole arrest of a guided-type arrester: slip, tear-out and slide, m.
+    ArrestDistance,
+    /// Years for which training is valid.
+    TrainingYears,
+    /// Height from which a written plan is required, m.
+    WrittenPlanHeight,
 }
 
 /// How a value stands to its limit.
@@ -87,6 +99,8 @@ pub enum LimitUnit {
     N,
     /// A plain number.
     Ratio,
+    /// Years of the calendar.
+    Years,
 }
 
 impl LimitUnit {
@@ -94,7 +108,7 @@ impl LimitUnit {
         match self {
             LimitUnit::M => Quantity::Length,
             LimitUnit::N => Quantity::Force,
-            LimitUnit::Ratio => Quantity::Ratio,
+            LimitUnit::Ratio | LimitUnit::Years => Quantity::Ratio,
         }
     }
 }
@@ -108,24 +122,6 @@ pub enum Basis {
     /// A load at which it may break.
     BreakingLoad,
 }
-
-/// A load within allowable stress, N. Compares with its own kind only:
-///
-/// ```compile_fail
-/// use shortfall::rules::{BreakingLoadN, WorkingLoadN};
-/// assert!(WorkingLoadN(8000.0) < BreakingLoadN(18000.0));
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
-pub struct WorkingLoadN(pub f64);
-
-/// A load at which a thing may break, N. Compares with its own kind only.
-///
-/// ```
-/// use shortfall::rules::BreakingLoadN;
-/// assert!(BreakingLoadN(9000.0) < BreakingLoadN(18000.0));
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
-pub struct BreakingLoadN(pub f64);
 
 /// What a place asks of an anchor.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -151,6 +147,9 @@ pub struct Limit {
     /// Working or breaking load, for anchors.
     #[serde(default)]
     pub basis: Option<Basis>,
+    /// Who must stand behind it for it to count.
+    #[serde(default)]
+    pub needs: Option<Needs>,
     /// The document.
     pub document: Bilingual,
     /// The clause in it.
@@ -159,6 +158,66 @@ pub struct Limit {
     pub checked_on: String,
     /// Not read in the source.
     pub from_memory: bool,
+}
+
+/// Who must stand behind a figure.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Needs {
+    /// An engineer or another qualified person.
+    QualifiedPerson,
+}
+
+/// What a place requires that is not a number.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum DutyKind {
+    /// A rescue procedure in writing before use.
+    RescueWritten,
+    /// A rescue planned before use.
+    RescuePlanned,
+    /// The anchor chosen by a competent person.
+    AnchorByCompetentPerson,
+    /// No knot along the lifeline.
+    NoKnots,
+    /// Faulty gear taken out of service.
+    GearWithdrawn,
+    /// A signed record of training.
+    TrainingRecord,
+    /// The order in which methods are to be considered.
+    MethodOrder,
+}
+
+/// A duty with its source.
+#[derive(Clone, Debug, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Duty {
+    /// What is required.
+    pub what: DutyKind,
+    /// The document.
+    pub document: Bilingual,
+    /// The clause in it.
+    pub clause: Bilingual,
+    /// Day on which it was compared with its source, or (from memory) entered.
+    pub checked_on: String,
+    /// Not read in the source.
+    pub from_memory: bool,
+}
+
+/// A method of protection.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Method {
+    /// A guardrail.
+    Guardrail,
+    /// A line too short to reach the edge.
+    TravelRestraint,
+    /// Stops a fall within 0.6 m.
+    FallRestrict,
+    /// What this program computes.
+    FallArrest,
+    /// A net.
+    Net,
 }
 
 /// A place and its limits.
@@ -177,14 +236,39 @@ pub struct Place {
     /// Either the force limit or the free-fall limit has to be met, not both.
     #[serde(default)]
     pub force_or_free_fall: bool,
+    /// The methods in the order in which they are to be considered, where the place sets one.
+    #[serde(default)]
+    pub methods: Vec<Method>,
     /// The limits.
     pub limits: Vec<Limit>,
+    /// The duties.
+    #[serde(default)]
+    pub duties: Vec<Duty>,
 }
 
 impl Place {
     /// The limit of a kind, if the place sets one.
     pub fn limit(&self, what: LimitKind) -> Option<&Limit> {
         self.limits.iter().find(|l| l.what == what)
+    }
+
+    /// The duty of a kind, the place's own or else common practice.
+    pub fn duty(&self, what: DutyKind) -> Option<&'static Duty> {
+        let own = place(&self.id).and_then(|p| p.duties.iter().find(|d| d.what == what));
+        own.or_else(|| all().iter().find(|p| p.id == "common")?.duties.iter().find(|d| d.what == what))
+    }
+
+    /// Whether the place itself sets a duty.
+    pub fn sets(&self, what: DutyKind) -> bool {
+        self.duties.iter().any(|d| d.what == what)
+    }
+
+    /// Whether a method is to be considered before another, by the place or by common practice.
+    pub fn ranks_before(&self, first: Method, second: Method) -> bool {
+        let common = all().iter().find(|p| p.id == "common");
+        let order = if self.methods.is_empty() { common.map(|c| &c.methods) } else { Some(&self.methods) };
+        let at = |m| order.and_then(|o| o.iter().position(|x| *x == m));
+        matches!((at(first), at(second)), (Some(a), Some(b)) if a < b)
     }
 
     /// What it asks of an anchor.
@@ -288,6 +372,28 @@ finding_codes! {
     ClearanceMargin, "Room left under the worker.";
     HardSwing, "A hard blow against wall, ladder or roof.";
     TriggerHeight, "Whether the place requires protection at this height.";
+    RopeBroke, "The rope broke.";
+    LinkBroke, "Lanyard, connector or harness let go.";
+    AnchorUnsuitable, "Made fast to something that is no anchor.";
+    AnchorAllowable, "The anchor's allowable load against the working load asked for.";
+    AnchorFactor, "The anchor's breaking load as a multiple of the arrest force.";
+    AnchorChooser, "The worker chose the anchor alone.";
+    FastenersMissed, "Fasteners of the anchor missed the framing.";
+    MortarWeak, "A sling round a chimney with weak joints.";
+    HigherMethod, "A method that ranks before fall arrest could be used.";
+    ArrestTooLow, "Too little height for fall arrest at all.";
+    ClearanceSum, "The clearance that the usual sum asks for against what there is.";
+    RescueMissing, "No rescue is planned, or not as the place requires.";
+    TrainingExpired, "The training card has run out.";
+    GearFrayed, "The lifeline's core shows.";
+    GearKnot, "A knot along the lifeline.";
+    GearGate, "A connector's gate does not lock.";
+    GearRust, "A connector is pitted by rust.";
+    GearPack, "The absorber tore before.";
+    GearWebbing, "The harness webbing is cut.";
+    GearLabel, "The harness label is missing.";
+    AbsorberExtension, "Tear-out against a type-test limit.";
+    ArrestDistance, "Whole arrest against a type-test limit.";
 }
 
 /// A number and how it is shown.
@@ -312,208 +418,14 @@ pub struct Finding {
     pub met: Option<bool>,
     /// The number.
     pub value: Option<Value>,
+    /// A second number that the sentence names.
+    pub other: Option<Value>,
     /// The limit it was held against.
     pub limit: Option<&'static Limit>,
+    /// The duty it was held against.
+    pub duty: Option<&'static Duty>,
     /// The number rests on an assumed figure.
     pub assumed: bool,
-}
-
-impl Finding {
-    fn new(code: FindingCode, severity: Severity) -> Finding {
-        Finding { code, severity, met: None, value: None, limit: None, assumed: false }
-    }
-    fn value(mut self, quantity: Quantity, si: f64, rounding: Rounding) -> Finding {
-        self.value = Some(Value { quantity, si, rounding });
-        self
-    }
-    fn assumed(mut self) -> Finding {
-        self.assumed = true;
-        self
-    }
-    fn against(code: FindingCode, si: f64, limit: &'static Limit, missed: Severity) -> Finding {
-        let met = limit.comparison.holds(si, limit.value);
-        let rounding = if limit.comparison == Comparison::AtMost { Rounding::Up } else { Rounding::Down };
-        Finding {
-            met: Some(met),
-            limit: Some(limit),
-            ..Finding::new(code, if met { Severity::Good } else { missed })
-        }
-        .value(limit.unit.quantity(), si, rounding)
-    }
-}
-
-/// Speed of a blow against wall, ladder or roof from which it is worth a finding, m/s (assumed:
-/// a drop from 0.46 m).
-pub const HARD_SWING_M_S: f64 = 3.0;
-
-/// Everything a fall says about a set-up under a place's limits, most severe first.
-pub fn judge(s: &Scenario, t: &Trace, place: &'static Place) -> Vec<Finding> {
-    use FindingCode as C;
-    use Severity::*;
-    let mut out = Vec::new();
-
-    // What happened.
-    let blow = |what: Thing| t.impacts.iter().find(|i| i.what == what);
-    for (thing, code) in [(Thing::Ground, C::StrikesGround), (Thing::Obstacle, C::StrikesObstacle)] {
-        if let Some(i) = blow(thing) {
-            out.push(Finding::new(code, Critical).value(Quantity::Speed, i.speed_m_s, Rounding::Up));
-        }
-    }
-    if t.time_of(EventKind::OffRope).is_some() {
-        out.push(Finding::new(C::OffRope, Critical));
-    }
-    if t.time_of(EventKind::AnchorFails).is_some() {
-        let capacity = assumed_anchor_capacity_n(s.anchor.kind);
-        out.push(
-            Finding::new(C::AnchorGaveWay, Critical)
-                .value(Quantity::Force, capacity, Rounding::Down)
-                .assumed(),
-        );
-    }
-
-    // Limits, where something stopped the worker.
-    let stopped = t.outcome == Outcome::Stopped;
-    if stopped {
-        let force = place
-            .limit(LimitKind::BodyForce)
-            .map(|l| Finding::against(C::PeakForce, t.peak_force_n, l, Critical));
-        let fall = place
-            .limit(LimitKind::FreeFall)
-            .map(|l| Finding::against(C::FreeFall, t.free_fall_m, l, Critical));
-        if place.force_or_free_fall {
-            // One of the two is enough: the one that is met, or the force when neither is.
-            let met = |f: &Option<Finding>| f.as_ref().is_some_and(|f| f.met == Some(true));
-            let chosen = if met(&force) || !met(&fall) { force } else { fall };
-            if let Some(f) = chosen {
-                out.push(f);
-                out.push(Finding::new(C::ForceOrFreeFall, Note));
-            }
-        } else {
-            out.extend(force);
-            out.extend(fall);
-        }
-        if let Some(l) = place.limit(LimitKind::StoppingDistance) {
-            let d = t.absorber_extension_m + t.grab_slip_m + t.harness_slide_m;
-            out.push(Finding::against(C::StoppingDistance, d, l, Major));
-        }
-    }
-    if let Some(l) = common(LimitKind::ClearanceReserve)
-        && t.outcome != Outcome::LetGo
-        && t.left_roof
-        && let Some(m) = t.clearance_margin_m
-    {
-        out.push(Finding::against(C::ClearanceMargin, m, l, Major));
-    }
-    if let Some(i) = t
-        .impacts
-        .iter()
-        .filter(|i| !matches!(i.what, Thing::Ground | Thing::Obstacle))
-        .max_by(|a, b| a.speed_m_s.total_cmp(&b.speed_m_s))
-        && stopped
-        && i.speed_m_s >= HARD_SWING_M_S
-    {
-        out.push(Finding::new(C::HardSwing, Minor).value(Quantity::Speed, i.speed_m_s, Rounding::Up));
-    }
-
-    // The gear.
-    if t.absorber_spent {
-        out.push(Finding::new(C::AbsorberSpent, Major).value(
-            Quantity::Length,
-            t.absorber_extension_m,
-            Rounding::Up,
-        ));
-    }
-    if s.lanyard.absorber.is_none() {
-        out.push(Finding::new(C::NoAbsorber, Major));
-    }
-    if s.grab.arrow == Arrow::Down {
-        out.push(Finding::new(C::GrabReversed, Critical));
-    }
-    if s.grab.latch == Latch::Open {
-        out.push(Finding::new(C::LatchOpen, Critical));
-    }
-    if s.grab.bolt == Bolt::Loose {
-        out.push(Finding::new(C::BoltLoose, Major));
-    }
-    if s.grab.above_dring_m < -1e-9 {
-        out.push(Finding::new(C::GrabLow, Major).value(
-            Quantity::Length,
-            -s.grab.above_dring_m,
-            Rounding::Up,
-        ));
-    }
-    if !s.lifeline.end_knot {
-        out.push(Finding::new(C::EndKnotMissing, Minor));
-    }
-    if s.worker.harness == HarnessFit::Loose {
-        out.push(Finding::new(C::HarnessLoose, Minor));
-    }
-
-    // Anchor: like with like only.
-    if let Some((l, asked)) = place.anchor(s.lanyard.absorber.is_some()) {
-        let assumed = BreakingLoadN(assumed_anchor_capacity_n(s.anchor.kind));
-        match asked {
-            AnchorLimit::Breaking(asked) => {
-                let met = assumed >= asked;
-                out.push(Finding {
-                    met: Some(met),
-                    limit: Some(l),
-                    ..Finding::new(C::AnchorCapacity, if met { Good } else { Major })
-                        .value(Quantity::Force, assumed.0, Rounding::Down)
-                        .assumed()
-                });
-            }
-            AnchorLimit::Working(_) => out.push(Finding {
-                limit: Some(l),
-                ..Finding::new(C::AnchorBasis, Note)
-                    .value(Quantity::Force, assumed.0, Rounding::Down)
-                    .assumed()
-            }),
-        }
-    }
-
-    // Ladder and height.
-    if let (Stance::Ladder { standing_height_m }, Some(g)) = (s.stance, Geometry::of(s)) {
-        let share = s.ladder.foot_distance_m / g.ladder.foot.dist(g.ladder.support);
-        let find = |w| place.limit(w).or_else(|| common(w));
-        let least = find(LimitKind::LadderFootLeast);
-        let most = find(LimitKind::LadderFootMost);
-        // A foot set by eye: within a twentieth of the length counts as on the mark.
-        let slack = 0.03;
-        let (ok, limit) = match (least, most) {
-            (Some(a), _) if share < a.value - slack => (false, least),
-            (_, Some(b)) if share > b.value + slack => (false, most),
-            _ => (true, least),
-        };
-        out.push(Finding {
-            met: Some(ok),
-            limit,
-            ..Finding::new(C::LadderAngle, if ok { Good } else { Major }).value(
-                Quantity::Angle,
-                g.ladder.angle_rad(),
-                Rounding::Nearest,
-            )
-        });
-        trigger(&mut out, place, standing_height_m);
-    } else if let Some(g) = Geometry::of(s) {
-        trigger(&mut out, place, g.eave.y);
-    }
-    out.sort_by_key(|f| f.severity);
-    out
-}
-
-fn trigger(out: &mut Vec<Finding>, place: &'static Place, height_m: f64) {
-    if let Some(l) = place.limit(LimitKind::TriggerHeight) {
-        out.push(Finding {
-            met: Some(l.comparison.holds(height_m, l.value)),
-            limit: Some(l),
-            ..Finding::new(FindingCode::TriggerHeight, Severity::Note).value(
-                Quantity::Length,
-                height_m,
-                Rounding::Nearest,
-            )
-        });
-    }
 }
 
 #[cfg(test)]
@@ -524,15 +436,44 @@ mod tests {
     fn every_place_file_reads() {
         let all = read_places().expect("reads");
         assert!(all.iter().any(|p| p.id == "common"));
+        assert_eq!(all.len(), 11);
         for p in &all {
             for l in &p.limits {
                 assert!(l.value.is_finite() && l.value > 0.0, "{} {:?}", p.id, l.what);
                 assert_eq!(l.checked_on.len(), 10, "{} {:?}", p.id, l.what);
                 assert!(!l.document.fr.is_empty() && !l.clause.fr.is_empty());
-                let anchor = matches!(l.what, LimitKind::Anchor | LimitKind::AnchorWithAbsorber);
+                let anchor = matches!(
+                    l.what,
+                    LimitKind::Anchor | LimitKind::AnchorWithAbsorber | LimitKind::AnchorFactor
+                );
                 assert_eq!(anchor, l.basis.is_some(), "{} {:?}", p.id, l.what);
             }
         }
+    }
+
+    #[test]
+    fn every_boundary_at_just_under_and_just_over() {
+        let mut seen = 0;
+        for p in read_places().expect("reads") {
+            for l in &p.limits {
+                let step = 1e-6 * l.value;
+                let (under, at, over) = match l.comparison {
+                    Comparison::MoreThan => (false, false, true),
+                    Comparison::AtLeast => (false, true, true),
+                    Comparison::AtMost => (true, true, false),
+                };
+                let holds = |x: f64| l.comparison.holds(x, l.value);
+                assert_eq!(
+                    (holds(l.value - step), holds(l.value), holds(l.value + step)),
+                    (under, at, over),
+                    "{} {:?}",
+                    p.id,
+                    l.what
+                );
+                seen += 1;
+            }
+        }
+        assert!(seen >= 40, "only {seen} limits");
     }
 
     #[test]
@@ -541,9 +482,23 @@ mod tests {
             let l = place(id).and_then(|p| p.limit(LimitKind::TriggerHeight)).expect("set");
             l.comparison.holds(h, l.value)
         };
-        // At 2.9 m only the US requires; at 3.0 m not yet ON and QC; at 3.01 m all.
-        assert!(required("us_construction", 2.9) && !required("on", 2.9) && !required("qc", 2.9));
-        assert!(!required("on", 3.0) && !required("qc", 3.0));
-        assert!(required("on", 3.01) && required("qc", 3.01));
+        // At 2.9 m only the US requires; at 3.0 m Alberta, British Columbia and federal Canada too,
+        // not yet Ontario and Quebec; at 3.01 m all.
+        for (id, at_2_9, at_3_0) in [
+            ("us_construction", true, true),
+            ("us_general", true, true),
+            ("ab", false, true),
+            ("bc", false, true),
+            ("mb", false, true),
+            ("ca_federal", false, true),
+            ("on", false, false),
+            ("qc", false, false),
+        ] {
+            assert_eq!(
+                (required(id, 2.9), required(id, 3.0), required(id, 3.01)),
+                (at_2_9, at_3_0, true),
+                "{id}"
+            );
+        }
     }
 }

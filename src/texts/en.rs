@@ -40,7 +40,6 @@ pub fn text(key: Key) -> &'static str {
         Key::PartHouse => "House and ground",
         Key::AnchorKindLabel => "Tied to",
         Key::AnchorPlace => "Distance from the ridge, down this slope",
-        Key::AnchorAssumed => "Assumed to break at {value}",
         Key::RopeLength => "Length",
         Key::RopeModulus => "Stiffness (force for 100 % stretch)",
         Key::EndKnot => "Knot at the end",
@@ -296,7 +295,9 @@ pub fn text(key: Key) -> &'static str {
         Key::Says(FindingCode::StrikesGround) => "The worker reaches the ground at {value}.",
         Key::Says(FindingCode::StrikesObstacle) => "The worker lands on the deck at {value}.",
         Key::Says(FindingCode::OffRope) => "The rope left the grab. Nothing holds the worker.",
-        Key::Says(FindingCode::AnchorGaveWay) => "The rope pulled harder than the anchor bears: {value}.",
+        Key::Says(FindingCode::AnchorGaveWay) => {
+            "The rope pulled harder than the weakest such anchor in twenty bears: {value}."
+        }
         Key::Says(FindingCode::PeakForce) => "{value} does not meet the {limit} limit.",
         Key::Says(FindingCode::FreeFall) => "{value} does not meet the {limit} limit.",
         Key::Says(FindingCode::ForceOrFreeFall) => {
@@ -322,10 +323,10 @@ pub fn text(key: Key) -> &'static str {
             "The D-ring rides up before the harness holds: more fall, and a worse hold."
         }
         Key::Says(FindingCode::AnchorCapacity) => {
-            "{value} (assumed breaking load) does not meet the {limit} breaking load asked for."
+            "{value} of breaking load (the weakest in twenty) does not meet the {limit} asked for."
         }
         Key::Says(FindingCode::AnchorBasis) => {
-            "This place asks for a working load of {limit}, within allowable stress. The {value} assumed here is a breaking load; the two must not be compared. A competent person judges the anchor."
+            "This place asks for a working load of {limit}, within allowable stress. The {value} here is a breaking load; the two must not be compared. A competent person judges the anchor."
         }
         Key::Says(FindingCode::LadderAngle) => {
             "At {value} from the ground the foot is not where it should be: out by a quarter to a third of the length."
@@ -341,7 +342,7 @@ pub fn text(key: Key) -> &'static str {
             "{value} to stop, without the rope’s stretch, meets the {limit} limit."
         }
         Key::SaysMet(FindingCode::AnchorCapacity) => {
-            "{value} (assumed breaking load) meets the {limit} breaking load asked for."
+            "{value} of breaking load (the weakest in twenty) meets the {limit} asked for."
         }
         Key::SaysMet(FindingCode::LadderAngle) => {
             "At {value} from the ground the foot is out by a quarter to a third of the length."
@@ -396,6 +397,294 @@ pub fn text(key: Key) -> &'static str {
         Key::Change(FindingCode::ClearanceMargin) => "Raise the grab, or shorten the lanyard.",
         Key::Change(FindingCode::HardSwing) => "Keep the anchor straight above, and the slack short.",
         Key::Change(FindingCode::TriggerHeight) => "Think of the other methods first.",
+        Key::Event(EventKind::RopeBreaks) => "rope breaks",
+        Key::Event(EventKind::LinkBreaks) => "connection lets go",
+        Key::Anchor(AnchorKind::RoofVent) => "sheet-metal roof vent",
+        Key::Anchor(AnchorKind::AntennaMast) => "aerial mast",
+        Key::Problem(ProblemCode::NotADate) => "{field}: write the day as 2026-05-01.",
+        Key::Problem(ProblemCode::SlingAboveChimney) => "The sling would be above the chimney’s top.",
+        Key::Title(FindingCode::RopeBroke) => "The rope broke",
+        Key::Title(FindingCode::LinkBroke) => "The connection let go",
+        Key::Title(FindingCode::AnchorUnsuitable) => "Not an anchor",
+        Key::Title(FindingCode::AnchorAllowable) => "What the anchor may bear",
+        Key::Title(FindingCode::AnchorFactor) => "Anchor by safety factor",
+        Key::Title(FindingCode::AnchorChooser) => "Who chose the anchor",
+        Key::Title(FindingCode::FastenersMissed) => "Fasteners that missed the framing",
+        Key::Title(FindingCode::MortarWeak) => "Weak mortar",
+        Key::Title(FindingCode::HigherMethod) => "Another method comes first",
+        Key::Title(FindingCode::ArrestTooLow) => "Too low for fall arrest",
+        Key::Title(FindingCode::ClearanceSum) => "Clearance by the usual sum",
+        Key::Title(FindingCode::RescueMissing) => "The rescue",
+        Key::Title(FindingCode::TrainingExpired) => "Training has run out",
+        Key::Title(FindingCode::GearFrayed) => "Lifeline worn through",
+        Key::Title(FindingCode::GearKnot) => "Knot along the lifeline",
+        Key::Title(FindingCode::GearGate) => "Gate does not lock",
+        Key::Title(FindingCode::GearRust) => "Connector pitted by rust",
+        Key::Title(FindingCode::GearPack) => "Absorber already torn",
+        Key::Title(FindingCode::GearWebbing) => "Harness webbing cut",
+        Key::Title(FindingCode::GearLabel) => "No label to read",
+        Key::Title(FindingCode::AbsorberExtension) => "Tear-out of the absorber",
+        Key::Title(FindingCode::ArrestDistance) => "Whole arrest",
+        Key::Says(FindingCode::RopeBroke) => "A rope in this state bears {value}; the fall pulled harder.",
+        Key::Says(FindingCode::LinkBroke) => {
+            "Lanyard, connector and harness in this state bear {value}; the fall pulled harder."
+        }
+        Key::Says(FindingCode::AnchorUnsuitable) => {
+            "Vents, ducts, pipes, gutters and masts are no anchors. About {value} is all that is assumed here."
+        }
+        Key::Says(FindingCode::AnchorAllowable) => {
+            "{value} within allowable stress does not meet the {limit} working load asked for."
+        }
+        Key::Says(FindingCode::AnchorFactor) => {
+            "It breaks at {other}, {value} times the arrest force of this fall. That is enough only where a qualified person designed it."
+        }
+        Key::Says(FindingCode::AnchorChooser) => "The worker chose and set the anchor alone.",
+        Key::Says(FindingCode::FastenersMissed) => {
+            "{value} fasteners hold in the sheathing alone, which lets go at a fraction of the load."
+        }
+        Key::Says(FindingCode::MortarWeak) => "With soft joints only the bricks above the sling resist.",
+        Key::Says(FindingCode::HigherMethod) => {
+            "On this job a method that ranks before fall arrest can be used. A fall that cannot happen needs no arrest."
+        }
+        Key::Says(FindingCode::ArrestTooLow) => {
+            "Even with the grab as high as it goes, the sum needs {value} under the feet; there is {other}. This gear cannot work here."
+        }
+        Key::Says(FindingCode::ClearanceSum) => {
+            "With the absorber torn to its end the sum needs {value} under the feet; there is {other}."
+        }
+        Key::Says(FindingCode::RescueMissing) => {
+            "A worker who hangs must be brought down in minutes. The rescue is not planned the way this place asks."
+        }
+        Key::Says(FindingCode::TrainingExpired) => "The card is valid for {limit} years and has run out.",
+        Key::Says(FindingCode::GearFrayed) => "The sheath is worn through and the core shows.",
+        Key::Says(FindingCode::GearKnot) => "A knot halves the rope, and stops the grab from following.",
+        Key::Says(FindingCode::GearGate) => {
+            "The gate closes but does not lock; pressed the wrong way it opens."
+        }
+        Key::Says(FindingCode::GearRust) => "Rust has eaten pits into the metal.",
+        Key::Says(FindingCode::GearPack) => {
+            "The pack tore in an earlier fall and was pushed back into its cover: nothing is left to tear."
+        }
+        Key::Says(FindingCode::GearWebbing) => "A strap is cut in from its edge.",
+        Key::Says(FindingCode::GearLabel) => {
+            "Without its label nobody can tell how old it is or what it was made for."
+        }
+        Key::Says(FindingCode::AbsorberExtension) => {
+            "{value} torn out does not meet the {limit} of the type test."
+        }
+        Key::Says(FindingCode::ArrestDistance) => {
+            "{value} from lock to stop does not meet the {limit} of the type test."
+        }
+        Key::SaysMet(FindingCode::AnchorAllowable) => {
+            "{value} within allowable stress meets the {limit} working load asked for."
+        }
+        Key::SaysMet(FindingCode::AnchorFactor) => {
+            "It breaks at {other}, {value} times the arrest force of this fall: meets the factor of {limit}."
+        }
+        Key::SaysMet(FindingCode::ClearanceSum) => {
+            "With the absorber torn to its end the sum needs {value} under the feet; there is {other}."
+        }
+        Key::SaysMet(FindingCode::AbsorberExtension) => {
+            "{value} torn out meets the {limit} of the type test."
+        }
+        Key::SaysMet(FindingCode::ArrestDistance) => {
+            "{value} from lock to stop meets the {limit} of the type test."
+        }
+        Key::Change(FindingCode::RopeBroke) => "Take the rope out of service before the climb.",
+        Key::Change(FindingCode::LinkBroke) => {
+            "Look over connector and webbing before the climb, and take what is faulty out of service."
+        }
+        Key::Change(FindingCode::AnchorUnsuitable) => {
+            "Stop and ask for an anchor in the framing, or a rated one."
+        }
+        Key::Change(FindingCode::AnchorAllowable) => {
+            "More fasteners, longer ones, or denser wood; and a competent person’s judgement."
+        }
+        Key::Change(FindingCode::AnchorFactor) => {
+            "Have a qualified person design it, or take an anchor of the full breaking load."
+        }
+        Key::Change(FindingCode::AnchorChooser) => "Have a competent person choose it and look at it.",
+        Key::Change(FindingCode::FastenersMissed) => {
+            "Pull each miss, seal its hole, and drive it again into the rafter."
+        }
+        Key::Change(FindingCode::MortarWeak) => "Leave this chimney alone and ask for another anchor.",
+        Key::Change(FindingCode::HigherMethod) => {
+            "Use it: guardrail, then travel restraint, then fall restrict, then fall arrest."
+        }
+        Key::Change(FindingCode::ArrestTooLow) => "Use another method here, and ask.",
+        Key::Change(FindingCode::ClearanceSum) => {
+            "Raise the grab or shorten the lanyard; where it is still short, ask."
+        }
+        Key::Change(FindingCode::RescueMissing) => {
+            "Write down who comes, with what, from where; read it to the crew before anybody climbs."
+        }
+        Key::Change(FindingCode::TrainingExpired) => "Take the refresher before working at height.",
+        Key::Change(FindingCode::GearFrayed) => "Take it out of service.",
+        Key::Change(FindingCode::GearKnot) => "Undo it, look the rope over, or take another.",
+        Key::Change(FindingCode::GearGate) => "Take it out of service.",
+        Key::Change(FindingCode::GearRust) => "Take it out of service.",
+        Key::Change(FindingCode::GearPack) => "Take the lanyard out of service: an absorber works once.",
+        Key::Change(FindingCode::GearWebbing) => "Take the harness out of service.",
+        Key::Change(FindingCode::GearLabel) => "Set it aside and ask.",
+        Key::Change(FindingCode::AbsorberExtension) => "Shorten the free fall.",
+        Key::Change(FindingCode::ArrestDistance) => "Shorten the free fall.",
+        Key::StatedBreaking => "Breaking load stated by its maker",
+        Key::ChimneyWidth => "Chimney’s width along the pull",
+        Key::ChimneyHeight => "Chimney’s height above the roof",
+        Key::SlingHeight => "Sling’s height above the roof",
+        Key::ChimneyWeight => "Weight of a metre of chimney",
+        Key::MortarLabel => "Mortar",
+        Key::MortarSound => "hard and full",
+        Key::MortarWeak => "soft, cracked or missing",
+        Key::FastenersPerSide => "Fasteners on each side of the ridge",
+        Key::FastenersMissed => "Of these, missed the framing",
+        Key::FastenerKindLabel => "Fastener",
+        Key::FastenerNail16d => "16d nail, 3½ in",
+        Key::FastenerNail10d => "10d nail, 3 in",
+        Key::FastenerNail20d => "20d nail, 4 in",
+        Key::FastenerRing => "16d ring-shank nail",
+        Key::FastenerScrew => "no. 10 wood screw, 3 in",
+        Key::SpeciesLabel => "Rafters",
+        Key::SpeciesSpf => "spruce-pine-fir",
+        Key::SpeciesFir => "Douglas fir-larch",
+        Key::SpeciesPine => "southern pine",
+        Key::MoistureLabel => "Wood",
+        Key::MoistureDry => "dry",
+        Key::MoistureWet => "wet",
+        Key::StrengthComputed => {
+            "For the pull of this set-up it breaks at {mean} on average; the weakest in twenty at {low}, which the fall uses."
+        }
+        Key::StrengthAllowable => "Allowable load by the wood code (NDS): {value}.",
+        Key::StrengthNoAllowable => "No code gives an allowable load for it.",
+        Key::StrengthStated => "Taken as stated: {low}.",
+        Key::StrengthUnsuitable => "This is no anchor. About {low} is assumed.",
+        Key::StrengthJudge => "Only a qualified person can judge a real anchor.",
+        Key::StrengthDrawing => {
+            "Section through the roof at the anchor: {hit} fasteners in the rafters, {miss} in the sheathing alone."
+        }
+        Key::StrengthHit => "holds",
+        Key::StrengthMiss => "lets go",
+        Key::PartGear => "Look over the gear",
+        Key::GearHint => {
+            "Look at each part as you would before a climb. Some of what lies in the shed is faulty."
+        }
+        Key::GearSeen => "{seen} of {all} looked over",
+        Key::GearShed => "Take what lies in the shed",
+        Key::GearNew => "Take new gear",
+        Key::GearPass => "Fit for use",
+        Key::GearReject => "Take it out of service",
+        Key::GearPassed => "passed as fit",
+        Key::GearRejected => "taken out of service and replaced",
+        Key::GearYouPassed => "You passed this as fit for use.",
+        Key::GearNotLooked => "You did not look at this part.",
+        Key::PartRope => "Lifeline",
+        Key::PartConnector => "Connector",
+        Key::PartPack => "Absorber’s pack",
+        Key::PartWebbing => "Harness webbing",
+        Key::PartLabel => "Harness label",
+        Key::PartArrow => "Grab: its arrow",
+        Key::PartBolt => "Grab: its bolt",
+        Key::PartLatch => "Grab: its latch",
+        Key::PartNails => "Anchor: its fasteners",
+        Key::LooksRopeSound => "Even and round all along; the sheath is clean and whole.",
+        Key::LooksRopeFrayed => "Over a hand’s width the sheath is gone and white strands show.",
+        Key::LooksRopeKnotted => "Two arm’s lengths down there is an overhand knot, pulled tight.",
+        Key::LooksConnectorSound => "The gate snaps shut and its sleeve turns over it.",
+        Key::LooksConnectorUnlocked => {
+            "The gate snaps shut; the sleeve stays where it is. A thumb pushes the gate open."
+        }
+        Key::LooksConnectorCorroded => "Brown scale, and pits under it that a fingernail catches in.",
+        Key::LooksPackSound => "A flat packet, its cover closed and its stitches in rows.",
+        Key::LooksPackDeployed => {
+            "The cover is done up, but a torn tail of webbing with loose threads is folded into it."
+        }
+        Key::LooksWebbingSound => "Straps flat and supple, edges straight.",
+        Key::LooksWebbingCut => "At the thigh a notch runs in from the edge for a finger’s breadth.",
+        Key::LooksLabelLegible => "Maker’s label sewn in; date and standard can be read.",
+        Key::LooksLabelMissing => "Only a few threads where the label was.",
+        Key::LooksArrowUp => "The arrow on its side points to the anchor.",
+        Key::LooksArrowDown => "The arrow on its side points to the ground.",
+        Key::LooksBoltTight => "The bolt does not turn by hand.",
+        Key::LooksBoltLoose => "The bolt turns between two fingers.",
+        Key::LooksLatchClosed => "The latch is down over the rope; nothing shows between.",
+        Key::LooksLatchOpen => "Light shows between the latch and the body.",
+        Key::LooksNailsHit => "Seen from below, every point is in a rafter.",
+        Key::LooksNailsMissed => {
+            "Seen from below, {value} points stick out of the sheathing beside the rafter."
+        }
+        Key::PartPlan => "Before anybody climbs",
+        Key::OtherMethodLabel => "Is there another method for this job?",
+        Key::OtherNone => "none was found",
+        Key::OtherGuardrail => "guardrail or scaffold",
+        Key::OtherRestraint => "travel restraint",
+        Key::OtherRestrict => "fall restrict",
+        Key::RescueLabel => "Rescue plan",
+        Key::RescueNone => "none",
+        Key::RescueSpoken => "talked over",
+        Key::RescueWritten => "in writing, read to the crew",
+        Key::ChooserLabel => "Anchor chosen by",
+        Key::ChooserWorker => "the worker alone",
+        Key::ChooserCompetent => "a competent person",
+        Key::ChooserQualified => "a qualified person (engineer)",
+        Key::TrainedOn => "Training card dated",
+        Key::WorkOn => "Day of the work",
+        Key::SayOtherMethod => "I would use another method",
+        Key::SayStopAndAsk => "I would stop and ask",
+        Key::AdviceHeading => "You answered: {said}.",
+        Key::AdviceCalled => "This set-up calls for it:",
+        Key::AdviceNotCalled => {
+            "Nothing found here calls for it. Asking is never wrong; going ahead without cause to doubt is not wrong either."
+        }
+        Key::AdviceFall => "Had the worker gone ahead, the slip would have ended like this:",
+        Key::ChangesHeading => "What one change would do",
+        Key::ChangesHint => "Each line is the same fall computed again with one thing changed.",
+        Key::ChangesWaiting => "Computing…",
+        Key::ChangesNone => "No single change from the list scores higher.",
+        Key::ChangesBest => "The one change that helps most",
+        Key::ChangesLine => "{change}: {before} to {after} points",
+        Key::ChangesPass => "meets the limits",
+        Key::ChangesFail => "a limit is still not met",
+        Key::ChangesMake => "Make this change",
+        Key::ChArrow => "Turn the grab’s arrow to the anchor",
+        Key::ChLatch => "Close the latch",
+        Key::ChBolt => "Tighten the bolt",
+        Key::ChGrabUp => "Put the grab a lanyard’s length above the D-ring",
+        Key::ChAbsorber => "Use a lanyard with an absorber",
+        Key::ChLanyard => "Use a lanyard of 0.6 m (2 ft)",
+        Key::ChKnot => "Tie the knot at the rope’s end",
+        Key::ChHarness => "Draw the harness up snug",
+        Key::ChFraming => "Fasten the anchor into the framing",
+        Key::ChMore => "Two more fasteners on each side",
+        Key::ChRated => "Use a rated anchor",
+        Key::ChGear => "Change the faulty gear",
+        Key::ChLadder => "Set the ladder’s foot at a quarter of its length",
+        Key::ChRescue => "Write the rescue plan",
+        Key::ChChooser => "Have a competent person choose the anchor",
+        Key::WhyLabel => "Why",
+        Key::WhyFreeFall => {
+            "The lanyard is {lanyard} long and the grab {height} from the D-ring, so {slack} of it was slack; the rest is the grab’s drag and the body’s swing."
+        }
+        Key::WhyForceAbsorber => {
+            "The absorber tears at {force}; it tore {length}, and what it took the rope did not have to."
+        }
+        Key::WhyForceWhole => {
+            "The absorber tears at {force}; this fall ended before it tore, in the stretch of the rope: {length}."
+        }
+        Key::WhyForceSpent => {
+            "Once the absorber was torn to its end at {length}, the stop was as hard as the rope."
+        }
+        Key::WhyForceRope => {
+            "With no absorber the energy went into the rope’s stretch, {length}: the shorter the rope, the harder the stop."
+        }
+        Key::WhyClearance => {
+            "The D-ring dropped {fall} in all: free fall {free}, absorber {absorber}, grab {slip}, rope {rope}."
+        }
+        Key::WhyAnchor => {
+            "The rope pulled the anchor with {anchor}; friction over the roof’s edge took the rest of the {force} at the D-ring."
+        }
+        Key::WhySlip => "The grab slid {slip} along the rope.",
+        Key::MarginLine => "Margin: {value}",
+        Key::MarginMissing => "Missing: {value}",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

@@ -40,7 +40,6 @@ pub fn text(key: Key) -> &'static str {
         Key::PartHouse => "Maison et sol",
         Key::AnchorKindLabel => "Attachée à",
         Key::AnchorPlace => "Distance du faîte, vers le bas de ce versant",
-        Key::AnchorAssumed => "Rupture supposée à {value}",
         Key::RopeLength => "Longueur",
         Key::RopeModulus => "Raideur (force pour 100 % d’allongement)",
         Key::EndKnot => "Nœud au bout",
@@ -301,7 +300,7 @@ pub fn text(key: Key) -> &'static str {
             "La corde est sortie du coulisseau. Plus rien ne retient la personne."
         }
         Key::Says(FindingCode::AnchorGaveWay) => {
-            "La corde a tiré plus fort que ce que l’ancrage supporte : {value}."
+            "La corde a tiré plus fort que ce que supporte le plus faible de vingt ancrages semblables : {value}."
         }
         Key::Says(FindingCode::PeakForce) => "{value} ne respecte pas la limite de {limit}.",
         Key::Says(FindingCode::FreeFall) => "{value} ne respecte pas la limite de {limit}.",
@@ -328,10 +327,10 @@ pub fn text(key: Key) -> &'static str {
             "L’anneau en D remonte avant que le harnais ne tienne : plus de chute, moins bon maintien."
         }
         Key::Says(FindingCode::AnchorCapacity) => {
-            "{value} (charge de rupture supposée) ne respecte pas les {limit} de rupture exigés."
+            "{value} de charge de rupture (le plus faible sur vingt) ne respecte pas les {limit} exigés."
         }
         Key::Says(FindingCode::AnchorBasis) => {
-            "Cet endroit exige une charge de service de {limit}, dans les contraintes admissibles. Les {value} supposés ici sont une charge de rupture ; les deux ne se comparent pas. Une personne compétente juge l’ancrage."
+            "Cet endroit exige une charge de service de {limit}, dans les contraintes admissibles. Les {value} ici sont une charge de rupture ; les deux ne se comparent pas. Une personne compétente juge l’ancrage."
         }
         Key::Says(FindingCode::LadderAngle) => {
             "À {value} du sol, le pied n’est pas où il faut : écarté du quart au tiers de la longueur."
@@ -349,7 +348,7 @@ pub fn text(key: Key) -> &'static str {
             "{value} pour s’arrêter, sans l’allongement de la corde, respecte la limite de {limit}."
         }
         Key::SaysMet(FindingCode::AnchorCapacity) => {
-            "{value} (charge de rupture supposée) respecte les {limit} de rupture exigés."
+            "{value} de charge de rupture (le plus faible sur vingt) respecte les {limit} exigés."
         }
         Key::SaysMet(FindingCode::LadderAngle) => {
             "À {value} du sol, le pied est écarté du quart au tiers de la longueur."
@@ -406,6 +405,304 @@ pub fn text(key: Key) -> &'static str {
         Key::Change(FindingCode::ClearanceMargin) => "Montez le coulisseau, ou raccourcissez le cordon.",
         Key::Change(FindingCode::HardSwing) => "Gardez l’ancrage à l’aplomb, et le mou court.",
         Key::Change(FindingCode::TriggerHeight) => "Pensez d’abord aux autres méthodes.",
+        Key::Event(EventKind::RopeBreaks) => "corde rompt",
+        Key::Event(EventKind::LinkBreaks) => "liaison lâche",
+        Key::Anchor(AnchorKind::RoofVent) => "évent de toit en tôle",
+        Key::Anchor(AnchorKind::AntennaMast) => "mât d’antenne",
+        Key::Problem(ProblemCode::NotADate) => "{field} : écrivez le jour comme 2026-05-01.",
+        Key::Problem(ProblemCode::SlingAboveChimney) => {
+            "L’élingue serait au-dessus du sommet de la cheminée."
+        }
+        Key::Title(FindingCode::RopeBroke) => "La corde a rompu",
+        Key::Title(FindingCode::LinkBroke) => "La liaison a lâché",
+        Key::Title(FindingCode::AnchorUnsuitable) => "Pas un ancrage",
+        Key::Title(FindingCode::AnchorAllowable) => "Ce que l’ancrage peut porter",
+        Key::Title(FindingCode::AnchorFactor) => "Ancrage par coefficient de sécurité",
+        Key::Title(FindingCode::AnchorChooser) => "Qui a choisi l’ancrage",
+        Key::Title(FindingCode::FastenersMissed) => "Fixations à côté de la charpente",
+        Key::Title(FindingCode::MortarWeak) => "Mortier faible",
+        Key::Title(FindingCode::HigherMethod) => "Une autre méthode passe d’abord",
+        Key::Title(FindingCode::ArrestTooLow) => "Trop bas pour l’arrêt de chute",
+        Key::Title(FindingCode::ClearanceSum) => "Dégagement par la somme usuelle",
+        Key::Title(FindingCode::RescueMissing) => "Le sauvetage",
+        Key::Title(FindingCode::TrainingExpired) => "Formation échue",
+        Key::Title(FindingCode::GearFrayed) => "Corde usée",
+        Key::Title(FindingCode::GearKnot) => "Nœud le long de la corde",
+        Key::Title(FindingCode::GearGate) => "Doigt qui ne verrouille pas",
+        Key::Title(FindingCode::GearRust) => "Connecteur piqué de rouille",
+        Key::Title(FindingCode::GearPack) => "Absorbeur déjà déployé",
+        Key::Title(FindingCode::GearWebbing) => "Sangle du harnais coupée",
+        Key::Title(FindingCode::GearLabel) => "Pas d’étiquette lisible",
+        Key::Title(FindingCode::AbsorberExtension) => "Déploiement de l’absorbeur",
+        Key::Title(FindingCode::ArrestDistance) => "Arrêt complet",
+        Key::Says(FindingCode::RopeBroke) => {
+            "Une corde dans cet état supporte {value} ; la chute a tiré plus fort."
+        }
+        Key::Says(FindingCode::LinkBroke) => {
+            "Le cordon, le connecteur et le harnais dans cet état supportent {value} ; la chute a tiré plus fort."
+        }
+        Key::Says(FindingCode::AnchorUnsuitable) => {
+            "Évents, conduits, tuyaux, gouttières et mâts ne sont pas des ancrages. On ne suppose ici qu’environ {value}."
+        }
+        Key::Says(FindingCode::AnchorAllowable) => {
+            "{value} dans les contraintes admissibles ne respecte pas la charge de service exigée de {limit}."
+        }
+        Key::Says(FindingCode::AnchorFactor) => {
+            "Il rompt à {other}, soit {value} fois la force d’arrêt de cette chute. Cela ne suffit que si une personne qualifiée l’a conçu."
+        }
+        Key::Says(FindingCode::AnchorChooser) => "La personne a choisi et posé l’ancrage seule.",
+        Key::Says(FindingCode::FastenersMissed) => {
+            "{value} fixations ne tiennent que dans le revêtement, qui lâche à une fraction de la charge."
+        }
+        Key::Says(FindingCode::MortarWeak) => {
+            "Avec des joints tendres, seules les briques au-dessus de l’élingue résistent."
+        }
+        Key::Says(FindingCode::HigherMethod) => {
+            "Sur ce travail, une méthode qui passe avant l’arrêt de chute est possible. Une chute qui ne peut pas se produire n’a pas à être arrêtée."
+        }
+        Key::Says(FindingCode::ArrestTooLow) => {
+            "Même avec le coulisseau au plus haut, la somme exige {value} sous les pieds ; il y a {other}. Cet équipement ne peut pas servir ici."
+        }
+        Key::Says(FindingCode::ClearanceSum) => {
+            "Absorbeur déployé jusqu’au bout, la somme exige {value} sous les pieds ; il y a {other}."
+        }
+        Key::Says(FindingCode::RescueMissing) => {
+            "Une personne suspendue doit être descendue en quelques minutes. Le sauvetage n’est pas prévu comme cet endroit l’exige."
+        }
+        Key::Says(FindingCode::TrainingExpired) => "La carte vaut {limit} ans et elle est échue.",
+        Key::Says(FindingCode::GearFrayed) => "La gaine est percée et l’âme est visible.",
+        Key::Says(FindingCode::GearKnot) => {
+            "Un nœud réduit la corde de moitié et empêche le coulisseau de suivre."
+        }
+        Key::Says(FindingCode::GearGate) => {
+            "Le doigt se ferme sans verrouiller ; pressé de travers, il s’ouvre."
+        }
+        Key::Says(FindingCode::GearRust) => "La rouille a creusé le métal.",
+        Key::Says(FindingCode::GearPack) => {
+            "Le sachet s’est déchiré lors d’une chute et a été remis dans sa housse : il ne reste rien à déchirer."
+        }
+        Key::Says(FindingCode::GearWebbing) => "Une sangle est coupée depuis le bord.",
+        Key::Says(FindingCode::GearLabel) => "Sans étiquette, nul ne sait son âge ni son usage.",
+        Key::Says(FindingCode::AbsorberExtension) => {
+            "{value} de déploiement ne respecte pas les {limit} de l’essai de type."
+        }
+        Key::Says(FindingCode::ArrestDistance) => {
+            "{value} du blocage à l’arrêt ne respecte pas les {limit} de l’essai de type."
+        }
+        Key::SaysMet(FindingCode::AnchorAllowable) => {
+            "{value} dans les contraintes admissibles respecte la charge de service exigée de {limit}."
+        }
+        Key::SaysMet(FindingCode::AnchorFactor) => {
+            "Il rompt à {other}, soit {value} fois la force d’arrêt de cette chute : respecte le coefficient de {limit}."
+        }
+        Key::SaysMet(FindingCode::ClearanceSum) => {
+            "Absorbeur déployé jusqu’au bout, la somme exige {value} sous les pieds ; il y a {other}."
+        }
+        Key::SaysMet(FindingCode::AbsorberExtension) => {
+            "{value} de déploiement respecte les {limit} de l’essai de type."
+        }
+        Key::SaysMet(FindingCode::ArrestDistance) => {
+            "{value} du blocage à l’arrêt respecte les {limit} de l’essai de type."
+        }
+        Key::Change(FindingCode::RopeBroke) => "Retirez la corde du service avant de monter.",
+        Key::Change(FindingCode::LinkBroke) => {
+            "Examinez le connecteur et les sangles avant de monter, et retirez ce qui est défectueux."
+        }
+        Key::Change(FindingCode::AnchorUnsuitable) => {
+            "Arrêtez et demandez un ancrage dans la charpente, ou un ancrage certifié."
+        }
+        Key::Change(FindingCode::AnchorAllowable) => {
+            "Plus de fixations, plus longues, ou un bois plus dense ; et l’avis d’une personne compétente."
+        }
+        Key::Change(FindingCode::AnchorFactor) => {
+            "Faites-le concevoir par une personne qualifiée, ou prenez un ancrage de pleine charge de rupture."
+        }
+        Key::Change(FindingCode::AnchorChooser) => {
+            "Faites-le choisir et examiner par une personne compétente."
+        }
+        Key::Change(FindingCode::FastenersMissed) => {
+            "Arrachez chaque fixation manquée, scellez le trou, et replantez-la dans le chevron."
+        }
+        Key::Change(FindingCode::MortarWeak) => "Laissez cette cheminée et demandez un autre ancrage.",
+        Key::Change(FindingCode::HigherMethod) => {
+            "Utilisez-la : garde-corps, puis limitation de déplacement, puis limiteur de chute, puis arrêt de chute."
+        }
+        Key::Change(FindingCode::ArrestTooLow) => "Prenez une autre méthode ici, et demandez.",
+        Key::Change(FindingCode::ClearanceSum) => {
+            "Montez le coulisseau ou raccourcissez le cordon ; s’il en manque encore, demandez."
+        }
+        Key::Change(FindingCode::RescueMissing) => {
+            "Écrivez qui vient, avec quoi, d’où ; lisez-le à l’équipe avant que quiconque monte."
+        }
+        Key::Change(FindingCode::TrainingExpired) => "Suivez le recyclage avant de travailler en hauteur.",
+        Key::Change(FindingCode::GearFrayed) => "Retirez-la du service.",
+        Key::Change(FindingCode::GearKnot) => "Défaites-le, examinez la corde, ou prenez-en une autre.",
+        Key::Change(FindingCode::GearGate) => "Retirez-le du service.",
+        Key::Change(FindingCode::GearRust) => "Retirez-le du service.",
+        Key::Change(FindingCode::GearPack) => {
+            "Retirez le cordon du service : un absorbeur ne sert qu’une fois."
+        }
+        Key::Change(FindingCode::GearWebbing) => "Retirez le harnais du service.",
+        Key::Change(FindingCode::GearLabel) => "Mettez-le de côté et demandez.",
+        Key::Change(FindingCode::AbsorberExtension) => "Raccourcissez la chute libre.",
+        Key::Change(FindingCode::ArrestDistance) => "Raccourcissez la chute libre.",
+        Key::StatedBreaking => "Charge de rupture indiquée par le fabricant",
+        Key::ChimneyWidth => "Largeur de la cheminée dans le sens de la traction",
+        Key::ChimneyHeight => "Hauteur de la cheminée au-dessus du toit",
+        Key::SlingHeight => "Hauteur de l’élingue au-dessus du toit",
+        Key::ChimneyWeight => "Poids d’un mètre de cheminée",
+        Key::MortarLabel => "Mortier",
+        Key::MortarSound => "dur et plein",
+        Key::MortarWeak => "tendre, fissuré ou absent",
+        Key::FastenersPerSide => "Fixations de chaque côté du faîte",
+        Key::FastenersMissed => "Dont à côté de la charpente",
+        Key::FastenerKindLabel => "Fixation",
+        Key::FastenerNail16d => "clou 16d, 3½ po",
+        Key::FastenerNail10d => "clou 10d, 3 po",
+        Key::FastenerNail20d => "clou 20d, 4 po",
+        Key::FastenerRing => "clou annelé 16d",
+        Key::FastenerScrew => "vis à bois nº 10, 3 po",
+        Key::SpeciesLabel => "Chevrons",
+        Key::SpeciesSpf => "épinette-pin-sapin",
+        Key::SpeciesFir => "douglas-mélèze",
+        Key::SpeciesPine => "pin du Sud",
+        Key::MoistureLabel => "Bois",
+        Key::MoistureDry => "sec",
+        Key::MoistureWet => "humide",
+        Key::StrengthComputed => {
+            "Pour la traction de ce montage, il rompt à {mean} en moyenne ; le plus faible sur vingt à {low}, que la chute utilise."
+        }
+        Key::StrengthAllowable => "Charge admissible selon le code du bois (NDS) : {value}.",
+        Key::StrengthNoAllowable => "Aucun code n’en donne de charge admissible.",
+        Key::StrengthStated => "Pris comme indiqué : {low}.",
+        Key::StrengthUnsuitable => "Ce n’est pas un ancrage. On suppose environ {low}.",
+        Key::StrengthJudge => "Seule une personne qualifiée peut juger un vrai ancrage.",
+        Key::StrengthDrawing => {
+            "Coupe du toit à l’ancrage : {hit} fixations dans les chevrons, {miss} dans le revêtement seul."
+        }
+        Key::StrengthHit => "tient",
+        Key::StrengthMiss => "lâche",
+        Key::PartGear => "Examiner l’équipement",
+        Key::GearHint => {
+            "Regardez chaque pièce comme avant de monter. Une partie de ce qui traîne à la remise est défectueux."
+        }
+        Key::GearSeen => "{seen} sur {all} examinées",
+        Key::GearShed => "Prendre ce qui est à la remise",
+        Key::GearNew => "Prendre de l’équipement neuf",
+        Key::GearPass => "Bon pour le service",
+        Key::GearReject => "Retirer du service",
+        Key::GearPassed => "jugée bonne",
+        Key::GearRejected => "retirée et remplacée",
+        Key::GearYouPassed => "Vous l’aviez jugée bonne pour le service.",
+        Key::GearNotLooked => "Vous n’avez pas examiné cette pièce.",
+        Key::PartRope => "Corde d’assurance",
+        Key::PartConnector => "Connecteur",
+        Key::PartPack => "Sachet de l’absorbeur",
+        Key::PartWebbing => "Sangles du harnais",
+        Key::PartLabel => "Étiquette du harnais",
+        Key::PartArrow => "Coulisseau : sa flèche",
+        Key::PartBolt => "Coulisseau : son boulon",
+        Key::PartLatch => "Coulisseau : son loquet",
+        Key::PartNails => "Ancrage : ses fixations",
+        Key::LooksRopeSound => "Régulière et ronde partout ; la gaine est propre et entière.",
+        Key::LooksRopeFrayed => "Sur une largeur de main, la gaine manque et des brins blancs apparaissent.",
+        Key::LooksRopeKnotted => "À deux longueurs de bras, il y a un nœud simple, bien serré.",
+        Key::LooksConnectorSound => "Le doigt se referme et sa bague tourne par-dessus.",
+        Key::LooksConnectorUnlocked => {
+            "Le doigt se referme ; la bague ne bouge pas. Le pouce rouvre le doigt."
+        }
+        Key::LooksConnectorCorroded => "Écailles brunes, et dessous des creux où l’ongle accroche.",
+        Key::LooksPackSound => "Un sachet plat, housse fermée, coutures en rangs.",
+        Key::LooksPackDeployed => {
+            "La housse est fermée, mais une queue de sangle déchirée, fils pendants, y est repliée."
+        }
+        Key::LooksWebbingSound => "Sangles plates et souples, bords droits.",
+        Key::LooksWebbingCut => "À la cuisse, une entaille entre depuis le bord, large d’un doigt.",
+        Key::LooksLabelLegible => "Étiquette cousue ; date et norme lisibles.",
+        Key::LooksLabelMissing => "Il ne reste que quelques fils à la place de l’étiquette.",
+        Key::LooksArrowUp => "La flèche sur le côté pointe vers l’ancrage.",
+        Key::LooksArrowDown => "La flèche sur le côté pointe vers le sol.",
+        Key::LooksBoltTight => "Le boulon ne tourne pas à la main.",
+        Key::LooksBoltLoose => "Le boulon tourne entre deux doigts.",
+        Key::LooksLatchClosed => "Le loquet est rabattu sur la corde ; aucun jour.",
+        Key::LooksLatchOpen => "On voit le jour entre le loquet et le corps.",
+        Key::LooksNailsHit => "Vues d’en dessous, toutes les pointes sont dans un chevron.",
+        Key::LooksNailsMissed => {
+            "Vues d’en dessous, {value} pointes sortent du revêtement à côté du chevron."
+        }
+        Key::PartPlan => "Avant que quiconque monte",
+        Key::OtherMethodLabel => "Y a-t-il une autre méthode pour ce travail ?",
+        Key::OtherNone => "aucune trouvée",
+        Key::OtherGuardrail => "garde-corps ou échafaudage",
+        Key::OtherRestraint => "limitation de déplacement",
+        Key::OtherRestrict => "limiteur de chute",
+        Key::RescueLabel => "Plan de sauvetage",
+        Key::RescueNone => "aucun",
+        Key::RescueSpoken => "convenu de vive voix",
+        Key::RescueWritten => "écrit, lu à l’équipe",
+        Key::ChooserLabel => "Ancrage choisi par",
+        Key::ChooserWorker => "la personne seule",
+        Key::ChooserCompetent => "une personne compétente",
+        Key::ChooserQualified => "une personne qualifiée (ingénieur)",
+        Key::TrainedOn => "Carte de formation datée du",
+        Key::WorkOn => "Jour du travail",
+        Key::SayOtherMethod => "je prendrais une autre méthode",
+        Key::SayStopAndAsk => "j’arrêterais pour demander",
+        Key::AdviceHeading => "Vous avez répondu : {said}.",
+        Key::AdviceCalled => "Ce montage y invite :",
+        Key::AdviceNotCalled => {
+            "Rien ici n’y invite. Demander n’est jamais une faute ; continuer sans motif de doute non plus."
+        }
+        Key::AdviceFall => "Si la personne avait continué, la glissade aurait fini ainsi :",
+        Key::ChangesHeading => "Ce qu’un seul changement ferait",
+        Key::ChangesHint => "Chaque ligne est la même chute recalculée avec une seule chose changée.",
+        Key::ChangesWaiting => "Calcul en cours…",
+        Key::ChangesNone => "Aucun changement de la liste ne donne plus de points.",
+        Key::ChangesBest => "Le changement qui aide le plus",
+        Key::ChangesLine => "{change} : de {before} à {after} points",
+        Key::ChangesPass => "respecte les limites",
+        Key::ChangesFail => "une limite n’est toujours pas respectée",
+        Key::ChangesMake => "Faire ce changement",
+        Key::ChArrow => "Tourner la flèche du coulisseau vers l’ancrage",
+        Key::ChLatch => "Fermer le loquet",
+        Key::ChBolt => "Serrer le boulon",
+        Key::ChGrabUp => "Mettre le coulisseau une longueur de cordon au-dessus de l’anneau en D",
+        Key::ChAbsorber => "Prendre un cordon avec absorbeur",
+        Key::ChLanyard => "Prendre un cordon de 0,6 m (2 pi)",
+        Key::ChKnot => "Faire le nœud au bout de la corde",
+        Key::ChHarness => "Ajuster le harnais",
+        Key::ChFraming => "Fixer l’ancrage dans la charpente",
+        Key::ChMore => "Deux fixations de plus de chaque côté",
+        Key::ChRated => "Prendre un ancrage certifié",
+        Key::ChGear => "Changer l’équipement défectueux",
+        Key::ChLadder => "Mettre le pied de l’échelle au quart de sa longueur",
+        Key::ChRescue => "Écrire le plan de sauvetage",
+        Key::ChChooser => "Faire choisir l’ancrage par une personne compétente",
+        Key::WhyLabel => "Pourquoi",
+        Key::WhyFreeFall => {
+            "Le cordon mesure {lanyard} et le coulisseau est à {height} de l’anneau en D : il y avait {slack} de mou ; le reste vient du coulisseau et du mouvement du corps."
+        }
+        Key::WhyForceAbsorber => {
+            "L’absorbeur se déchire à {force} ; il s’est déployé de {length}, et ce qu’il a pris, la corde n’a pas eu à le prendre."
+        }
+        Key::WhyForceWhole => {
+            "L’absorbeur se déchire à {force} ; cette chute a fini avant, dans l’allongement de la corde : {length}."
+        }
+        Key::WhyForceSpent => {
+            "Une fois l’absorbeur déployé jusqu’au bout, à {length}, l’arrêt a été aussi dur que la corde."
+        }
+        Key::WhyForceRope => {
+            "Sans absorbeur, l’énergie est allée dans l’allongement de la corde, {length} : plus la corde est courte, plus l’arrêt est dur."
+        }
+        Key::WhyClearance => {
+            "L’anneau en D est descendu de {fall} en tout : chute libre {free}, absorbeur {absorber}, coulisseau {slip}, corde {rope}."
+        }
+        Key::WhyAnchor => {
+            "La corde a tiré l’ancrage avec {anchor} ; le frottement sur l’arête du toit a pris le reste des {force} à l’anneau en D."
+        }
+        Key::WhySlip => "Le coulisseau a glissé de {slip} le long de la corde.",
+        Key::MarginLine => "Marge : {value}",
+        Key::MarginMissing => "Manque : {value}",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

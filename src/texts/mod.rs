@@ -65,7 +65,7 @@ keys! {
     LetteringPage LetteringRoom Options
     SetUpHeading SceneHeading SceneRegion StateHeading
     PartAnchor PartLifeline PartGrab PartLanyard PartHarness PartStance PartLadder PartHouse
-    AnchorKindLabel AnchorPlace AnchorAssumed
+    AnchorKindLabel AnchorPlace
     RopeLength RopeModulus EndKnot EndKnotYes EndKnotNo
     GrabHeight GrabArrow ArrowUp ArrowDown GrabBolt BoltTight BoltLoose GrabLatch LatchClosed LatchOpen
     LanyardLength AbsorberLabel AbsorberYes AbsorberNo DeployForce MaxExtension
@@ -88,6 +88,7 @@ keys! {
     StateStanding StateRoof StateGrab StateRope StateAnchor StateBelowGround StateBelowObstacle StateAfter
     Above Below Level
     Storyboard StillOf KeyHelp VersionLine ModelNote Faster
+    StatedBreaking ChimneyWidth ChimneyHeight SlingHeight ChimneyWeight MortarLabel MortarSound MortarWeak FastenersPerSide FastenersMissed FastenerKindLabel FastenerNail16d FastenerNail10d FastenerNail20d FastenerRing FastenerScrew SpeciesLabel SpeciesSpf SpeciesFir SpeciesPine MoistureLabel MoistureDry MoistureWet StrengthComputed StrengthAllowable StrengthNoAllowable StrengthStated StrengthUnsuitable StrengthJudge StrengthDrawing StrengthHit StrengthMiss PartGear GearHint GearSeen GearShed GearNew GearPass GearReject GearPassed GearRejected GearYouPassed GearNotLooked PartRope PartConnector PartPack PartWebbing PartLabel PartArrow PartBolt PartLatch PartNails LooksRopeSound LooksRopeFrayed LooksRopeKnotted LooksConnectorSound LooksConnectorUnlocked LooksConnectorCorroded LooksPackSound LooksPackDeployed LooksWebbingSound LooksWebbingCut LooksLabelLegible LooksLabelMissing LooksArrowUp LooksArrowDown LooksBoltTight LooksBoltLoose LooksLatchClosed LooksLatchOpen LooksNailsHit LooksNailsMissed PartPlan OtherMethodLabel OtherNone OtherGuardrail OtherRestraint OtherRestrict RescueLabel RescueNone RescueSpoken RescueWritten ChooserLabel ChooserWorker ChooserCompetent ChooserQualified TrainedOn WorkOn SayOtherMethod SayStopAndAsk AdviceHeading AdviceCalled AdviceNotCalled AdviceFall ChangesHeading ChangesHint ChangesWaiting ChangesNone ChangesBest ChangesLine ChangesPass ChangesFail ChangesMake ChArrow ChLatch ChBolt ChGrabUp ChAbsorber ChLanyard ChKnot ChHarness ChFraming ChMore ChRated ChGear ChLadder ChRescue ChChooser WhyLabel WhyFreeFall WhyForceAbsorber WhyForceWhole WhyForceSpent WhyForceRope WhyClearance WhyAnchor WhySlip MarginLine MarginMissing
     SaveFile OpenFile CopyLink LinkCopied FileBad Kept NotKept
 }
 

@@ -1,10 +1,16 @@
 //! Whole sentences about a set-up and a fall: verdict, findings, the scene in words.
 
 use super::{Key, Lang, fill, limit_quantity, number, quantity, quantity_against, text};
+use crate::changes::Change;
+use crate::inspection::{GearPart, Look};
 use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::report::Report;
-use crate::rules::{Finding, FindingCode, Limit, Severity};
-use crate::scenario::{Arrow, Below, Bolt, Field, Latch, Problem, ProblemCode, Scenario, Stance};
+use crate::rules::{Bilingual, Duty, Finding, FindingCode, Limit, Severity};
+use crate::scenario::{
+    Arrow, Below, Bolt, ConnectorState, Field, LabelState, Latch, PackState, Problem, ProblemCode, RopeState,
+    Scenario, Stance, WebbingState,
+};
+use crate::strength::Ground;
 use crate::units::{Quantity, Rounding, Units};
 
 /// Language and units of one reader.
@@ -33,6 +39,7 @@ impl Reader {
     pub fn limit(self, l: &Limit) -> String {
         match limit_unit(l) {
             Some(q) => limit_quantity(self.lang, self.units, q, l.value),
+            None if l.unit == crate::rules::LimitUnit::Years => number(self.lang, l.value, 0),
             None => number(self.lang, l.value, 2),
         }
     }
@@ -42,14 +49,19 @@ impl Reader {
     }
     /// Document and clause of a limit, and what is doubtful about it.
     pub fn source(self, l: &Limit) -> String {
-        let mut s = self.f(
-            Key::SourceLine,
-            &[("document", self.lang.of(&l.document)), ("clause", self.lang.of(&l.clause))],
-        );
-        let note = if l.from_memory {
+        self.source_of(&l.document, &l.clause, &l.checked_on, l.from_memory)
+    }
+    /// The same of a duty.
+    pub fn duty(self, d: &Duty) -> String {
+        self.source_of(&d.document, &d.clause, &d.checked_on, d.from_memory)
+    }
+    fn source_of(self, document: &Bilingual, clause: &Bilingual, date: &str, from_memory: bool) -> String {
+        let mut s = self
+            .f(Key::SourceLine, &[("document", self.lang.of(document)), ("clause", self.lang.of(clause))]);
+        let note = if from_memory {
             self.t(Key::FromMemory).to_owned()
         } else {
-            self.f(Key::CheckedOn, &[("date", &l.checked_on)])
+            self.f(Key::CheckedOn, &[("date", date)])
         };
         s.push_str(" (");
         s.push_str(&note);
@@ -63,7 +75,7 @@ fn limit_unit(l: &Limit) -> Option<Quantity> {
     match l.unit {
         M => Some(Quantity::Length),
         N => Some(Quantity::Force),
-        Ratio => None,
+        Ratio | Years => None,
     }
 }
 
@@ -77,7 +89,158 @@ pub fn finding(r: Reader, f: &Finding) -> String {
     });
     let limit = f.limit.map_or(String::new(), |l| r.limit(l));
     let key = if f.met == Some(true) { Key::SaysMet(f.code) } else { Key::Says(f.code) };
-    r.f(key, &[("value", &value), ("limit", &limit)])
+    let other = f.other.map_or(String::new(), |v| r.q(v.quantity, v.si, v.rounding));
+    r.f(key, &[("value", &value), ("limit", &limit), ("other", &other)])
+}
+
+/// How far a finding's number is from its limit, as a line.
+pub fn margin(r: Reader, f: &Finding) -> Option<String> {
+    let (m, v) = (f.margin_si()?, f.value?);
+    let shown = r.q(v.quantity, m.abs(), if m < 0.0 { Rounding::Up } else { Rounding::Down });
+    Some(r.f(if m < 0.0 { Key::MarginMissing } else { Key::MarginLine }, &[("value", &shown)]))
+}
+
+/// Why a finding came out as it did, from the trace.
+pub fn why(r: Reader, rep: &Report, f: &Finding) -> Option<String> {
+    let (s, t) = (&rep.scenario, &rep.trace);
+    let len = |x: f64| r.q(Quantity::Length, x, Rounding::Nearest);
+    let force = |x: f64| r.q(Quantity::Force, x, Rounding::Nearest);
+    Some(match f.code {
+        FindingCode::FreeFall => r.f(
+            Key::WhyFreeFall,
+            &[
+                ("lanyard", &len(s.lanyard.length_m)),
+                ("height", &len(s.grab.above_dring_m)),
+                ("slack", &len((s.lanyard.length_m - s.grab.above_dring_m).max(0.0))),
+            ],
+        ),
+        FindingCode::PeakForce | FindingCode::AbsorberSpent | FindingCode::AbsorberExtension => {
+            let rope = len(t.rope_stretch_m);
+            let torn = len(t.absorber_extension_m);
+            match s.lanyard.absorber {
+                Some(a) if t.absorber_spent => {
+                    r.f(Key::WhyForceSpent, &[("length", &len(a.max_extension_m))])
+                }
+                Some(a) if t.absorber_extension_m > 1e-3 => {
+                    r.f(Key::WhyForceAbsorber, &[("force", &force(a.deploy_force_n)), ("length", &torn)])
+                }
+                Some(a) if s.gear.pack == PackState::Sound => {
+                    r.f(Key::WhyForceWhole, &[("force", &force(a.deploy_force_n)), ("length", &rope)])
+                }
+                _ => r.f(Key::WhyForceRope, &[("length", &rope)]),
+            }
+        }
+        FindingCode::ClearanceMargin | FindingCode::StrikesGround | FindingCode::StrikesObstacle
+            if t.outcome != Outcome::LetGo =>
+        {
+            r.f(
+                Key::WhyClearance,
+                &[
+                    ("fall", &len(t.total_fall_m)),
+                    ("free", &len(t.free_fall_m)),
+                    ("absorber", &len(t.absorber_extension_m)),
+                    ("slip", &len(t.grab_slip_m)),
+                    ("rope", &len(t.rope_stretch_m)),
+                ],
+            )
+        }
+        FindingCode::AnchorGaveWay
+        | FindingCode::AnchorAllowable
+        | FindingCode::AnchorCapacity
+        | FindingCode::AnchorFactor => {
+            r.f(Key::WhyAnchor, &[("anchor", &force(t.anchor_peak_n)), ("force", &force(t.peak_force_n))])
+        }
+        FindingCode::BoltLoose
+        | FindingCode::GrabReversed
+        | FindingCode::StoppingDistance
+        | FindingCode::ArrestDistance => r.f(Key::WhySlip, &[("slip", &len(t.grab_slip_m))]),
+        _ => return None,
+    })
+}
+
+/// What an anchor holds, in sentences.
+pub fn strength(r: Reader, s: &Scenario) -> Vec<String> {
+    let a = crate::strength::anchor(s);
+    let n = |x: f64| r.q(Quantity::Force, x, Rounding::Down);
+    let key = match a.ground {
+        Ground::Fasteners | Ground::Masonry => Key::StrengthComputed,
+        Ground::Stated => Key::StrengthStated,
+        Ground::Unsuitable => Key::StrengthUnsuitable,
+    };
+    let allowable = match a.allowable {
+        Some(w) => r.f(Key::StrengthAllowable, &[("value", &n(w.0))]),
+        None => r.t(Key::StrengthNoAllowable).to_owned(),
+    };
+    vec![
+        r.f(key, &[("mean", &n(a.mean.0)), ("low", &n(a.low.0))]),
+        allowable,
+        r.t(Key::StrengthJudge).to_owned(),
+    ]
+}
+
+/// A part's name.
+pub fn part(part: GearPart) -> Key {
+    match part {
+        GearPart::Fasteners => Key::PartNails,
+        GearPart::Rope => Key::PartRope,
+        GearPart::Arrow => Key::PartArrow,
+        GearPart::Bolt => Key::PartBolt,
+        GearPart::Latch => Key::PartLatch,
+        GearPart::Connector => Key::PartConnector,
+        GearPart::Pack => Key::PartPack,
+        GearPart::Webbing => Key::PartWebbing,
+        GearPart::Label => Key::PartLabel,
+    }
+}
+
+/// What a look at a part shows, without a judgement.
+pub fn look(r: Reader, look: Look) -> String {
+    let key = match look {
+        Look::Fasteners(0) => Key::LooksNailsHit,
+        Look::Fasteners(n) => {
+            return r.f(Key::LooksNailsMissed, &[("value", &n.to_string())]);
+        }
+        Look::Rope(RopeState::Sound) => Key::LooksRopeSound,
+        Look::Rope(RopeState::Frayed) => Key::LooksRopeFrayed,
+        Look::Rope(RopeState::Knotted) => Key::LooksRopeKnotted,
+        Look::Arrow(Arrow::Up) => Key::LooksArrowUp,
+        Look::Arrow(Arrow::Down) => Key::LooksArrowDown,
+        Look::Bolt(Bolt::Tight) => Key::LooksBoltTight,
+        Look::Bolt(Bolt::Loose) => Key::LooksBoltLoose,
+        Look::Latch(Latch::Closed) => Key::LooksLatchClosed,
+        Look::Latch(Latch::Open) => Key::LooksLatchOpen,
+        Look::Connector(ConnectorState::Sound) => Key::LooksConnectorSound,
+        Look::Connector(ConnectorState::Unlocked) => Key::LooksConnectorUnlocked,
+        Look::Connector(ConnectorState::Corroded) => Key::LooksConnectorCorroded,
+        Look::Pack(PackState::Sound) => Key::LooksPackSound,
+        Look::Pack(PackState::Deployed) => Key::LooksPackDeployed,
+        Look::Webbing(WebbingState::Sound) => Key::LooksWebbingSound,
+        Look::Webbing(WebbingState::Cut) => Key::LooksWebbingCut,
+        Look::Label(LabelState::Legible) => Key::LooksLabelLegible,
+        Look::Label(LabelState::Missing) => Key::LooksLabelMissing,
+    };
+    r.t(key).to_owned()
+}
+
+/// A change's name.
+pub fn change(c: Change) -> Key {
+    match c {
+        Change::Framing => Key::ChFraming,
+        Change::MoreFasteners => Key::ChMore,
+        Change::Rated => Key::ChRated,
+        Change::EndKnot => Key::ChKnot,
+        Change::GrabUp => Key::ChGrabUp,
+        Change::ArrowUp => Key::ChArrow,
+        Change::BoltTight => Key::ChBolt,
+        Change::LatchClosed => Key::ChLatch,
+        Change::WithAbsorber => Key::ChAbsorber,
+        Change::ShortLanyard => Key::ChLanyard,
+        Change::HarnessSnug => Key::ChHarness,
+        Change::SoundGear => Key::ChGear,
+        Change::LadderFoot => Key::ChLadder,
+        Change::RescueWritten => Key::ChRescue,
+        Change::CompetentChooser => Key::ChChooser,
+    }
 }
 
 /// The word for a severity.
@@ -183,6 +346,11 @@ pub fn field(f: Field) -> (Key, Quantity) {
     use Quantity::*;
     match f {
         Field::AnchorFromRidge => (Key::AnchorPlace, Length),
+        Field::StatedBreaking => (Key::StatedBreaking, Force),
+        Field::ChimneyWidth => (Key::ChimneyWidth, Length),
+        Field::ChimneyHeight => (Key::ChimneyHeight, Length),
+        Field::SlingHeight => (Key::SlingHeight, Length),
+        Field::ChimneyWeight => (Key::ChimneyWeight, LinearWeight),
         Field::LifelineLength => (Key::RopeLength, Length),
         Field::LifelineModulus => (Key::RopeModulus, Modulus),
         Field::GrabAboveDring => (Key::GrabHeight, Length),

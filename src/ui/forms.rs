@@ -154,3 +154,61 @@ pub fn Choice(
         </fieldset>
     }
 }
+
+/// A whole number of the scenario, by two buttons and a field.
+#[component]
+pub fn Count(
+    name: &'static str,
+    label: Key,
+    get: fn(&Scenario) -> u32,
+    set: fn(&mut Scenario, u32),
+    most: fn(&Scenario) -> u32,
+    #[prop(optional)] least: u32,
+) -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let value = Memo::new(move |_| bench.scenario.with(get));
+    let put = move |n: i64| {
+        let top = bench.scenario.with_untracked(most);
+        let n = u32::try_from(n.max(0)).unwrap_or(least).clamp(least, top.max(least));
+        bench.edit(|s| set(s, n));
+    };
+    let by = move |d: i64| put(i64::from(value.get_untracked()) + d);
+    view! {
+        <div class="number">
+            <label for=name>{settings.s(label)}</label>
+            <div class="row">
+                <button type="button" class="step" on:click=move |_| by(-1)
+                    aria-label=move || format!("{} −", settings.t(label))>"−"</button>
+                <input id=name type="text" inputmode="numeric" autocomplete="off"
+                    prop:value=move || value.get().to_string()
+                    on:change=move |ev| put(event_target_value(&ev).trim().parse().unwrap_or(i64::from(value.get_untracked())))
+                    on:keydown=move |ev| match ev.key().as_str() {
+                        "ArrowUp" => { ev.prevent_default(); by(1); }
+                        "ArrowDown" => { ev.prevent_default(); by(-1); }
+                        _ => {}
+                    } />
+                <button type="button" class="step" on:click=move |_| by(1)
+                    aria-label=move || format!("{} +", settings.t(label))>"+"</button>
+            </div>
+        </div>
+    }
+}
+
+/// A day of the calendar.
+#[component]
+pub fn Day(
+    name: &'static str,
+    label: Key,
+    get: fn(&Scenario) -> &str,
+    set: fn(&mut Scenario, String),
+) -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    view! {
+        <div class="number">
+            <label for=name>{settings.s(label)}</label>
+            <input id=name type="date"
+                prop:value=move || bench.scenario.with(|s| get(s).to_owned())
+                on:change=move |ev| { let day = event_target_value(&ev); bench.edit(|s| set(s, day)) } />
+        </div>
+    }
+}

@@ -6,6 +6,7 @@
 mod drawing;
 mod engine;
 mod forms;
+mod gear;
 mod page;
 mod player;
 mod plot;

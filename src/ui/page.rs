@@ -5,7 +5,7 @@ use super::player::{Controls, provide_player};
 use super::plot::Plot;
 use super::setup::SetUp;
 use super::state::{Phase, Theme, bench, provide_bench, provide_settings, settings};
-use super::verdict::{Findings, LockedLine, Predict, Verdict};
+use super::verdict::{Changes, Findings, LockedLine, Predict, Verdict};
 use crate::link::fragment;
 use crate::report::{LARGEST_FILE_BYTES, read_scenario};
 use crate::rules::{place, places};
@@ -61,7 +61,7 @@ pub fn App() -> impl IntoView {
                 </details>
             </div>
             <div class="side-col">
-                <Show when=shown><Findings /></Show>
+                <Show when=shown><Findings /><Changes /></Show>
                 <SetUp />
                 <Files />
             </div>

@@ -1,10 +1,12 @@
 //! The set-up panel: the choices in the order of the system, from the anchor down.
 
-use super::forms::{Choice, NumberField};
+use super::forms::{Choice, Count, Day, NumberField};
+use super::gear::{AnchorSection, GearCheck};
 use super::state::{bench, settings};
-use crate::physics::equipment::assumed_anchor_capacity_n;
 use crate::scenario::{
-    Absorber, AnchorKind, Arrow, Below, Bolt, Field, HarnessFit, Latch, ORDINARY_OBSTACLE, Scenario, Stance,
+    Absorber, AnchorChosenBy, AnchorKind, Arrow, Below, Bolt, FastenerKind, Field, HarnessFit, Latch,
+    MOST_FASTENERS_PER_SIDE, Moisture, Mortar, ORDINARY_OBSTACLE, OtherMethod, RescuePlan, Scenario, Species,
+    Stance,
 };
 use crate::texts::{Key, say};
 use crate::units::{Quantity, Rounding};
@@ -45,6 +47,73 @@ fn has_absorber(s: &Scenario) -> bool {
     s.lanyard.absorber.is_some()
 }
 
+fn at<T: PartialEq>(all: &[T], x: T) -> usize {
+    all.iter().position(|a| *a == x).unwrap_or(0)
+}
+
+fn is_plate(s: &Scenario) -> bool {
+    matches!(s.anchor.kind, AnchorKind::RidgePlateInFraming | AnchorKind::RidgePlateInSheathing)
+}
+
+/// Nothing that would give a fault away.
+fn gear_summary(r: say::Reader, _: &Scenario) -> String {
+    r.t(Key::GearHint).to_owned()
+}
+
+/// What is peculiar to the kind of anchor, and what it holds.
+#[component]
+fn AnchorDetails() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let plate = Memo::new(move |_| bench.scenario.with(is_plate));
+    let framing =
+        Memo::new(move |_| bench.scenario.with(|s| s.anchor.kind == AnchorKind::RidgePlateInFraming));
+    let chimney = Memo::new(move |_| bench.scenario.with(|s| s.anchor.kind == AnchorKind::ChimneySling));
+    let rated = Memo::new(move |_| bench.scenario.with(|s| s.anchor.kind == AnchorKind::RatedEye));
+    view! {
+        <div class="strength">{move || {
+            let r = settings.reader();
+            bench.scenario.with(|s| say::strength(r, s)).into_iter()
+                .map(|line| view! { <p>{line}</p> }).collect_view()
+        }}</div>
+        <Show when=move || plate.get()>
+            <AnchorSection />
+            <Count name="per-side" label=Key::FastenersPerSide least=1
+                get=|s| s.anchor.fasteners.per_side set=|s, n| {
+                    s.anchor.fasteners.per_side = n;
+                    s.anchor.fasteners.missed = s.anchor.fasteners.missed.min(2 * n);
+                } most=|_| MOST_FASTENERS_PER_SIDE />
+            <Show when=move || framing.get()>
+                <Count name="missed" label=Key::FastenersMissed
+                    get=|s| s.anchor.fasteners.missed set=|s, n| s.anchor.fasteners.missed = n
+                    most=|s| 2 * s.anchor.fasteners.per_side />
+            </Show>
+            <Choice name="fastener" label=Key::FastenerKindLabel
+                options=vec![Key::FastenerNail16d, Key::FastenerNail10d, Key::FastenerNail20d, Key::FastenerRing, Key::FastenerScrew]
+                get=|s| at(FastenerKind::ALL, s.anchor.fasteners.kind)
+                set=|s, i| if let Some(x) = FastenerKind::ALL.get(i) { s.anchor.fasteners.kind = *x } />
+            <Choice name="species" label=Key::SpeciesLabel
+                options=vec![Key::SpeciesSpf, Key::SpeciesFir, Key::SpeciesPine]
+                get=|s| at(Species::ALL, s.anchor.fasteners.species)
+                set=|s, i| if let Some(x) = Species::ALL.get(i) { s.anchor.fasteners.species = *x } />
+            <Choice name="moisture" label=Key::MoistureLabel
+                options=vec![Key::MoistureDry, Key::MoistureWet]
+                get=|s| at(Moisture::ALL, s.anchor.fasteners.moisture)
+                set=|s, i| if let Some(x) = Moisture::ALL.get(i) { s.anchor.fasteners.moisture = *x } />
+        </Show>
+        <Show when=move || chimney.get()>
+            <Choice name="mortar" label=Key::MortarLabel
+                options=vec![Key::MortarSound, Key::MortarWeak]
+                get=|s| at(Mortar::ALL, s.anchor.chimney.mortar)
+                set=|s, i| if let Some(x) = Mortar::ALL.get(i) { s.anchor.chimney.mortar = *x } />
+            <NumberField field=Field::SlingHeight />
+            <NumberField field=Field::ChimneyHeight />
+            <NumberField field=Field::ChimneyWidth />
+            <NumberField field=Field::ChimneyWeight />
+        </Show>
+        <Show when=move || rated.get()><NumberField field=Field::StatedBreaking /></Show>
+    }
+}
+
 /// All parts.
 #[component]
 pub fn SetUp() -> impl IntoView {
@@ -78,11 +147,7 @@ pub fn SetUp() -> impl IntoView {
                     options=AnchorKind::ALL.iter().map(|k| Key::Anchor(*k)).collect()
                     get=|s| AnchorKind::ALL.iter().position(|k| *k == s.anchor.kind).unwrap_or(0)
                     set=|s, i| if let Some(k) = AnchorKind::ALL.get(i) { s.anchor.kind = *k } />
-                <p class="hint">{move || {
-                    let r = settings.reader();
-                    let n = bench.scenario.with(|s| assumed_anchor_capacity_n(s.anchor.kind));
-                    r.f(Key::AnchorAssumed, &[("value", &r.q(Quantity::Force, n, Rounding::Down))])
-                }}</p>
+                <AnchorDetails />
                 <NumberField field=Field::AnchorFromRidge />
             </PartCard>
 
@@ -149,7 +214,11 @@ pub fn SetUp() -> impl IntoView {
                     <NumberField field=Field::Stature /></details>
             </PartCard>
 
-            <PartCard number=6 title=Key::PartStance
+            <PartCard number=6 title=Key::PartGear summary=gear_summary>
+                <GearCheck />
+            </PartCard>
+
+            <PartCard number=7 title=Key::PartStance
                 summary=|r, s| match s.stance {
                     Stance::Ladder { standing_height_m } => format!("{}, {}", r.t(Key::StanceLadder),
                         near(r, Quantity::Length, standing_height_m)),
@@ -167,14 +236,14 @@ pub fn SetUp() -> impl IntoView {
                 </Show>
             </PartCard>
 
-            <PartCard number=7 title=Key::PartLadder
+            <PartCard number=8 title=Key::PartLadder
                 summary=|r, s| format!("{}, {}", near(r, Quantity::Length, s.ladder.length_m),
                     r.q(Quantity::Angle, crate::physics::geometry::ladder_line(s).map_or(0.0, |l| l.angle_rad()), Rounding::Nearest))>
                 <NumberField field=Field::LadderFoot slider=true />
                 <NumberField field=Field::LadderLength />
             </PartCard>
 
-            <PartCard number=8 title=Key::PartHouse
+            <PartCard number=9 title=Key::PartHouse
                 summary=|r, s| format!("{} {}, {}", r.t(Key::EaveHeight).to_lowercase(),
                     near(r, Quantity::Length, s.house.eave_height_m),
                     r.t(match s.house.below { Below::BareGround => Key::BelowGround, _ => Key::BelowObstacle }))>
@@ -192,6 +261,29 @@ pub fn SetUp() -> impl IntoView {
                     <NumberField field=Field::RoofPitch />
                     <NumberField field=Field::HalfSpan />
                     <NumberField field=Field::Overhang /></details>
+            </PartCard>
+
+            <PartCard number=10 title=Key::PartPlan
+                summary=|r, s| format!("{} {}", r.t(Key::RescueLabel).to_lowercase(), r.t(match s.plan.rescue {
+                    RescuePlan::NoPlan => Key::RescueNone,
+                    RescuePlan::Spoken => Key::RescueSpoken,
+                    RescuePlan::Written => Key::RescueWritten,
+                }))>
+                <Choice name="other" label=Key::OtherMethodLabel
+                    options=vec![Key::OtherNone, Key::OtherGuardrail, Key::OtherRestraint, Key::OtherRestrict]
+                    get=|s| at(OtherMethod::ALL, s.plan.other_method)
+                    set=|s, i| if let Some(x) = OtherMethod::ALL.get(i) { s.plan.other_method = *x } />
+                <Choice name="rescue" label=Key::RescueLabel
+                    options=vec![Key::RescueNone, Key::RescueSpoken, Key::RescueWritten]
+                    get=|s| at(RescuePlan::ALL, s.plan.rescue)
+                    set=|s, i| if let Some(x) = RescuePlan::ALL.get(i) { s.plan.rescue = *x } />
+                <Choice name="chooser" label=Key::ChooserLabel
+                    options=vec![Key::ChooserWorker, Key::ChooserCompetent, Key::ChooserQualified]
+                    get=|s| at(AnchorChosenBy::ALL, s.plan.anchor_by)
+                    set=|s, i| if let Some(x) = AnchorChosenBy::ALL.get(i) { s.plan.anchor_by = *x } />
+                <Day name="trained-on" label=Key::TrainedOn get=|s| &s.plan.trained_on
+                    set=|s, d| s.plan.trained_on = d />
+                <Day name="work-on" label=Key::WorkOn get=|s| &s.plan.work_on set=|s, d| s.plan.work_on = d />
             </PartCard>
         </section>
     }

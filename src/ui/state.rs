@@ -1,10 +1,13 @@
 //! The signals everything shares: settings, the bench (set-up, prediction, run), and how they change.
 
 use super::{engine, storage};
+use crate::changes::ChangeEffect;
 use crate::engine::{Answer, Ask};
+use crate::inspection::GearPart;
 use crate::physics::geometry::Geometry;
 use crate::physics::trace::Outcome;
 use crate::report::{Report, problems};
+use crate::rules::Advice;
 use crate::scenario::{Problem, Scenario};
 use crate::texts::say::{self, Reader};
 use crate::texts::{Key, Lang};
@@ -91,16 +94,29 @@ pub enum Phase {
     Shown,
 }
 
+/// An answer before the fall.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Said {
+    /// How it will end.
+    Ends(Outcome),
+    /// Not to go ahead.
+    Instead(Advice),
+}
+
 /// The set-up, the prediction and the run.
 #[derive(Clone, Copy)]
 pub struct Bench {
     pub scenario: RwSignal<Scenario>,
     past: RwSignal<Vec<Scenario>>,
     future: RwSignal<Vec<Scenario>>,
-    pub prediction: RwSignal<Option<Outcome>>,
+    pub prediction: RwSignal<Option<Said>>,
     pub phase: RwSignal<Phase>,
     pub run: RwSignal<Option<Arc<Report>>>,
     pub ghost: RwSignal<Option<Arc<Report>>>,
+    /// What single changes would do, once the engine has said.
+    pub effects: RwSignal<Option<Vec<ChangeEffect>>>,
+    /// The parts looked over before the climb, and whether each was passed as fit.
+    pub looked: RwSignal<Vec<(GearPart, bool)>>,
     /// What the live region says.
     pub said: RwSignal<String>,
     /// What became of the last file or link, as a sentence.
@@ -126,6 +142,8 @@ pub fn provide_bench(s: Settings) -> Bench {
         phase: RwSignal::new(Phase::Choosing),
         run: RwSignal::new(None),
         ghost: RwSignal::new(None),
+        effects: RwSignal::new(None),
+        looked: RwSignal::new(vec![]),
         said: RwSignal::new(String::new()),
         notice: RwSignal::new(notice),
         kept: RwSignal::new(true),
@@ -175,6 +193,7 @@ impl Bench {
                 self.ghost.set(Some(r));
             }
             self.run.set(None);
+            self.effects.set(None);
             self.prediction.set(None);
             self.phase.set(Phase::Choosing);
         }
@@ -237,6 +256,15 @@ impl Bench {
     /// Shows the verdict and says it.
     pub fn show(self, settings: Settings) {
         self.phase.set(Phase::Shown);
+        let generation = self.generation.get_value();
+        let ask = Ask::Changes(Box::new(self.scenario.get_untracked()));
+        engine::ask(&ask, move |answer| {
+            if let Some(Answer::Changes(effects)) = answer
+                && self.generation.try_get_value() == Some(generation)
+            {
+                self.effects.set(Some(effects));
+            }
+        });
         if let Some(r) = self.run.get_untracked() {
             let reader = settings.reader_now();
             let said = if r.trace.is_sound() {

@@ -1,17 +1,31 @@
 //! Predict before, compare after: the prediction form, the verdict and the findings.
 
 use super::player::player;
-use super::state::{Phase, bench, settings};
+use super::state::{Phase, Said, bench, settings};
+use crate::inspection::GearPart;
 use crate::physics::PHYSICS_VERSION;
 use crate::physics::trace::Outcome;
 use crate::report::APP_VERSION;
-use crate::rules::{RULES_VERSION, Severity};
+use crate::rules::{Advice, RULES_VERSION, Severity, advice};
 use crate::scoring::Grade;
 use crate::texts::{Key, say};
 use leptos::prelude::*;
 
-const ANSWERS: [(Outcome, &str); 3] =
-    [(Outcome::Stopped, "◯"), (Outcome::Strikes, "▽"), (Outcome::LetGo, "╳")];
+const ANSWERS: [(Said, &str); 5] = [
+    (Said::Ends(Outcome::Stopped), "◯"),
+    (Said::Ends(Outcome::Strikes), "▽"),
+    (Said::Ends(Outcome::LetGo), "╳"),
+    (Said::Instead(Advice::OtherMethod), "⇄"),
+    (Said::Instead(Advice::StopAndAsk), "?"),
+];
+
+fn said_key(said: Said) -> Key {
+    match said {
+        Said::Ends(o) => Key::Outcome(o),
+        Said::Instead(Advice::OtherMethod) => Key::SayOtherMethod,
+        Said::Instead(Advice::StopAndAsk) => Key::SayStopAndAsk,
+    }
+}
 
 /// The question before every fall.
 #[component]
@@ -26,7 +40,7 @@ pub fn Predict() -> impl IntoView {
                 <label class="pill answer">
                     <input type="radio" name="prediction" prop:checked=move || bench.prediction.get() == Some(o)
                         on:change=move |_| bench.prediction.set(Some(o)) />
-                    <span><b aria-hidden="true">{icon}</b>" "{settings.s(Key::Outcome(o))}</span>
+                    <span><b aria-hidden="true">{icon}</b>" "{settings.s(said_key(o))}</span>
                 </label>
             }
         })
@@ -66,7 +80,7 @@ pub fn LockedLine() -> impl IntoView {
     view! {
         <p class="locked">{move || {
             let r = settings.reader();
-            bench.prediction.get().map(|o| r.f(Key::Locked, &[("answer", say::outcome(r, o))]))
+            bench.prediction.get().map(|o| r.f(Key::Locked, &[("answer", r.t(said_key(o)))]))
         }}
         <Show when=move || bench.phase.get() == Phase::Computing>
             " "{settings.s(Key::Computing)}
@@ -109,7 +123,31 @@ pub fn Verdict() -> impl IntoView {
         };
         let (class, shape) = mark(worst);
         let said = bench.prediction.get();
-        let compare = said.map(|o| {
+        let ends = match said {
+            Some(Said::Ends(o)) => Some(o),
+            _ => None,
+        };
+        let instead = match said {
+            Some(Said::Instead(a)) => Some(a),
+            _ => None,
+        };
+        let instead = instead.map(|a| {
+            let reasons: Vec<&'static str> = run
+                .findings
+                .iter()
+                .filter(|f| advice(f) == Some(a))
+                .map(|f| r.t(Key::Title(f.code)))
+                .collect();
+            view! {
+                <div class="instead">
+                    <p class="compare">{r.f(Key::AdviceHeading, &[("said", r.t(said_key(Said::Instead(a))))])}" "
+                        <strong>{r.t(if reasons.is_empty() { Key::AdviceNotCalled } else { Key::AdviceCalled })}</strong></p>
+                    <ul>{reasons.into_iter().map(|t| view! { <li>{t}</li> }).collect_view()}</ul>
+                    <p>{r.t(Key::AdviceFall)}</p>
+                </div>
+            }
+        });
+        let compare = ends.map(|o| {
             let real = run.trace.outcome;
             let right = if o == real { Key::PredictedRight } else { Key::PredictedWrong };
             view! {
@@ -119,6 +157,7 @@ pub fn Verdict() -> impl IntoView {
         });
         Some(
             view! {
+                {instead}
                 <p class="sentence" id="verdict"><span class=class aria-hidden="true">{shape}</span>{sentence}</p>
                 {limit.map(|l| view! { <p class="source">{r.source(l)}</p> })}
                 {compare}
@@ -157,7 +196,13 @@ pub fn Findings() -> impl IntoView {
                     let (class, shape) = mark(f.severity);
                     let off = points.iter().find(|d| d.code == f.code).map(|d| format!("−{}", d.points));
                     let change = (f.severity <= Severity::Minor).then(|| r.t(Key::Change(f.code)));
-                    let source = f.limit.map(|l| r.source(l));
+                    let source = f.limit.map(|l| r.source(l)).or_else(|| f.duty.map(|d| r.duty(d)));
+                    let why = say::why(r, &run, f);
+                    let margin = say::margin(r, f);
+                    let looked = GearPart::of_finding(f.code).map(|part| {
+                        let passed = bench.looked.with(|l| l.contains(&(part, true)));
+                        r.t(if passed { Key::GearYouPassed } else { Key::GearNotLooked })
+                    });
                     view! {
                         <li>
                             <p class="head"><span class=class aria-hidden="true">{shape}</span>
@@ -166,6 +211,9 @@ pub fn Findings() -> impl IntoView {
                                 {off.map(|o| view! { <span class="off">{o}</span> })}</p>
                             <p>{say::finding(r, f)}
                                 {f.assumed.then(|| view! { <em>" ("{r.t(Key::Assumed)}")"</em> })}</p>
+                            {margin.map(|m| view! { <p class="margin">{m}</p> })}
+                            {looked.map(|l| view! { <p>{l}</p> })}
+                            {why.map(|w| view! { <p class="why"><span>{r.t(Key::WhyLabel)}</span>" "{w}</p> })}
                             {change.map(|c| view! { <p class="change"><span>{r.t(Key::WhatToChange)}</span>" "{c}</p> })}
                             {source.map(|s| view! { <p class="source">{s}</p> })}
                         </li>
@@ -193,6 +241,56 @@ pub fn Findings() -> impl IntoView {
             <p class="hint">{settings.s(Key::ChangeOne)}</p>
             <ol>{items}</ol>
             <p class="fine">{settings.s(Key::ModelNote)}" "{versions}</p>
+        </section>
+    }
+}
+
+/// What one change would do to the score, from whole runs of the engine.
+#[component]
+pub fn Changes() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let body = move || {
+        let r = settings.reader();
+        let run = bench.run.get()?;
+        let Grade::Graded { score: before, .. } = run.grade else { return None };
+        let Some(effects) = bench.effects.get() else {
+            return Some(view! { <p class="hint">{r.t(Key::ChangesWaiting)}</p> }.into_any());
+        };
+        if effects.is_empty() {
+            return Some(view! { <p>{r.t(Key::ChangesNone)}</p> }.into_any());
+        }
+        let rows = effects
+            .into_iter()
+            .enumerate()
+            .map(|(i, e)| {
+                let line = r.f(
+                    Key::ChangesLine,
+                    &[
+                        ("change", r.t(say::change(e.change))),
+                        ("before", &before.to_string()),
+                        ("after", &e.score.to_string()),
+                    ],
+                );
+                let (class, shape) = mark(if e.passes { Severity::Good } else { Severity::Critical });
+                let label = format!("{}: {}", r.t(Key::ChangesMake), r.t(say::change(e.change)));
+                view! {
+                    <li>
+                        {(i == 0).then(|| view! { <p class="sev">{r.t(Key::ChangesBest)}</p> })}
+                        <p>{line}" "<span class=class aria-hidden="true">{shape}</span>
+                            {r.t(if e.passes { Key::ChangesPass } else { Key::ChangesFail })}</p>
+                        <button type="button" aria-label=label on:click=move |_| bench.edit(|s| e.change.apply(s))>
+                            {r.t(Key::ChangesMake)}</button>
+                    </li>
+                }
+            })
+            .collect_view();
+        Some(view! { <ol>{rows}</ol> }.into_any())
+    };
+    view! {
+        <section class="findings changes" aria-labelledby="changes-h">
+            <h2 id="changes-h">{settings.s(Key::ChangesHeading)}</h2>
+            <p class="hint">{settings.s(Key::ChangesHint)}</p>
+            {body}
         </section>
     }
 }

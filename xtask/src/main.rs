@@ -232,11 +232,15 @@ fn test() -> Done {
         "clippy, tools",
         cargo().args(["clippy", "-q", "-p", "xtask", "-p", "browser-tests", "--all-targets"]).args(deny),
     )?;
-    run("clippy, page", cargo().args(["clippy", "-q", "--target", WASM, "--bin", "shortfall"]).args(deny))?;
+    // In release, to share macros and build scripts with the bundle.
+    run(
+        "clippy, page",
+        cargo().args(["clippy", "-q", "--release", "--target", WASM, "--bin", "shortfall"]).args(deny),
+    )?;
     run(
         "clippy, engine",
         cargo()
-            .args(["clippy", "-q", "--target", WASM, "--no-default-features"])
+            .args(["clippy", "-q", "--release", "--target", WASM, "--no-default-features"])
             .args(["--features", "worker", "--bin", "engine"])
             .args(deny),
     )?;

@@ -1,0 +1,120 @@
+//! One change at a time: the same fall computed again with a single thing put right.
+//!
+//! Each change is a whole run of the engine, not an estimate, so the score it promises is the score
+//! it gives. Left out: changes of what the person cannot choose (mass, house).
+
+use crate::report::Report;
+use crate::scenario::{
+    Absorber, AnchorChosenBy, AnchorKind, Arrow, Bolt, Gear, HarnessFit, Latch, MOST_FASTENERS_PER_SIDE,
+    RescuePlan, Scenario, Stance,
+};
+use crate::scoring::Grade;
+use serde::{Deserialize, Serialize};
+
+macro_rules! changes {
+    ($($name:ident, $doc:literal, $apply:expr;)*) => {
+        /// A single change of a set-up.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+        #[serde(rename_all = "snake_case")]
+        pub enum Change { $(#[doc = $doc] $name,)* }
+        impl Change {
+            /// All, in the order of the system from the anchor down.
+            pub const ALL: &'static [Change] = &[$(Change::$name,)*];
+
+            /// Makes the change.
+            pub fn apply(self, s: &mut Scenario) {
+                match self { $(Change::$name => { let f: fn(&mut Scenario) = $apply; f(s) })* }
+            }
+        }
+    };
+}
+
+changes! {
+    Framing, "The anchor into the framing.",
+        |s| { s.anchor.kind = AnchorKind::RidgePlateInFraming; s.anchor.fasteners.missed = 0 };
+    MoreFasteners, "Two more fasteners on each side.",
+        |s| if matches!(s.anchor.kind, AnchorKind::RidgePlateInFraming | AnchorKind::RidgePlateInSheathing) {
+            let f = &mut s.anchor.fasteners;
+            f.per_side = (f.per_side + 2).min(MOST_FASTENERS_PER_SIDE);
+        };
+    Rated, "A rated anchor.",
+        |s| s.anchor.kind = AnchorKind::RatedEye;
+    EndKnot, "A knot at the rope's end.", |s| s.lifeline.end_knot = true;
+    GrabUp, "The grab a lanyard's length above the D-ring.",
+        |s| s.grab.above_dring_m = s.lanyard.length_m.min(2.0);
+    ArrowUp, "The grab's arrow to the anchor.", |s| s.grab.arrow = Arrow::Up;
+    BoltTight, "The grab's bolt tight.", |s| s.grab.bolt = Bolt::Tight;
+    LatchClosed, "The grab's latch closed.", |s| s.grab.latch = Latch::Closed;
+    WithAbsorber, "A lanyard with an absorber.",
+        |s| if s.lanyard.absorber.is_none() { s.lanyard.absorber = Some(Absorber::default()) };
+    ShortLanyard, "A lanyard of 0.6 m.",
+        |s| if s.lanyard.length_m > 0.6 && s.grab.above_dring_m.abs() < 0.6 { s.lanyard.length_m = 0.6 };
+    HarnessSnug, "The harness drawn up.", |s| s.worker.harness = HarnessFit::Snug;
+    SoundGear, "Faulty gear changed.", |s| s.gear = Gear::default();
+    LadderFoot, "The ladder's foot at a quarter of its length.",
+        |s| if matches!(s.stance, Stance::Ladder { .. })
+            && let Some(g) = crate::physics::geometry::Geometry::of(s) {
+            let length_m = g.ladder.foot.dist(g.ladder.support);
+            s.ladder.foot_distance_m = (length_m * 2.75).round() / 10.0;
+        };
+    RescueWritten, "A rescue plan in writing.", |s| s.plan.rescue = RescuePlan::Written;
+    CompetentChooser, "The anchor chosen by a competent person.",
+        |s| if s.plan.anchor_by == AnchorChosenBy::Worker { s.plan.anchor_by = AnchorChosenBy::CompetentPerson };
+}
+
+/// What a change did.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct ChangeEffect {
+    /// The change.
+    pub change: Change,
+    /// The score with it, 0 to 100.
+    pub score: u32,
+    /// No critical finding with it.
+    pub passes: bool,
+}
+
+/// Every change that scores higher than the set-up does, or passes where it does not, best first.
+pub fn effects(s: &Scenario) -> Vec<ChangeEffect> {
+    let graded = |s: &Scenario| match Report::run(s).map(|r| r.grade) {
+        Ok(Grade::Graded { score, passes, .. }) => Some((passes, score)),
+        _ => None,
+    };
+    let Some(before) = graded(s) else { return Vec::new() };
+    let mut out: Vec<ChangeEffect> = Change::ALL
+        .iter()
+        .filter_map(|&change| {
+            let mut after = s.clone();
+            change.apply(&mut after);
+            if after == *s {
+                return None;
+            }
+            let (passes, score) = graded(&after).filter(|a| *a > before)?;
+            Some(ChangeEffect { change, score, passes })
+        })
+        .collect();
+    // A stable order: equal ones stay in the order of the system.
+    out.sort_by_key(|e| std::cmp::Reverse((e.passes, e.score)));
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn turning_a_reversed_grab_helps_most_and_keeps_its_promise() {
+        let mut s = Scenario::default();
+        s.grab.arrow = Arrow::Down;
+        let all = effects(&s);
+        assert_eq!(all.first().map(|e| e.change), Some(Change::ArrowUp));
+        Change::ArrowUp.apply(&mut s);
+        let r = Report::run(&s).expect("runs");
+        assert!(matches!(r.grade, Grade::Graded { score, .. } if score == all[0].score));
+    }
+
+    #[test]
+    fn a_change_that_changes_nothing_or_cannot_be_built_is_not_offered() {
+        let s = Scenario::default();
+        assert!(effects(&s).iter().all(|e| e.change != Change::ArrowUp && e.change != Change::HarnessSnug));
+    }
+}

@@ -40,8 +40,7 @@ changes! {
     Rated, "A rated anchor.",
         |s| s.anchor.kind = AnchorKind::RatedEye;
     EndKnot, "A knot at the rope's end.", |s| s.lifeline.end_knot = true;
-    GrabUp, "The grab a lanyard's length above the D-ring.",
-        |s| s.grab.above_dring_m = s.lanyard.length_m.min(2.0);
+    GrabUp, "The grab as high as the lanyard reaches.", raise_grab;
     ArrowUp, "The grab's arrow to the anchor.", |s| s.grab.arrow = Arrow::Up;
     BoltTight, "The grab's bolt tight.", |s| s.grab.bolt = Bolt::Tight;
     LatchClosed, "The grab's latch closed.", |s| s.grab.latch = Latch::Closed;
@@ -60,6 +59,20 @@ changes! {
     RescueWritten, "A rescue plan in writing.", |s| s.plan.rescue = RescuePlan::Written;
     CompetentChooser, "The anchor chosen by a competent person.",
         |s| if s.plan.anchor_by == AnchorChosenBy::Worker { s.plan.anchor_by = AnchorChosenBy::CompetentPerson };
+}
+
+/// Steps down from a lanyard's length, since the rope does not run through the D-ring.
+fn raise_grab(s: &mut Scenario) {
+    let mut tried = s.clone();
+    let mut twentieths = (s.lanyard.length_m.min(2.0) * 20.0).floor();
+    while twentieths / 20.0 > s.grab.above_dring_m + 0.04 {
+        tried.grab.above_dring_m = twentieths / 20.0;
+        if tried.problems().is_empty() {
+            s.grab.above_dring_m = tried.grab.above_dring_m;
+            return;
+        }
+        twentieths -= 1.0;
+    }
 }
 
 /// What a change did.

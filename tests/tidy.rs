@@ -53,9 +53,23 @@ fn arrows_between_modules_go_one_way() {
         ("scene", &["scenario", "physics"]),
         ("link", &["scenario", "report"]),
         ("inspection", &["scenario", "strength", "physics", "rules"]),
+        ("thumbs", &["units", "scenario", "strength", "physics", "rules"]),
         ("changes", &["scenario", "physics", "scoring", "report"]),
         ("engine", &["scenario", "physics", "changes", "report"]),
-        ("texts", &["units", "scenario", "strength", "physics", "rules", "inspection", "changes", "report"]),
+        (
+            "texts",
+            &[
+                "units",
+                "scenario",
+                "strength",
+                "physics",
+                "rules",
+                "inspection",
+                "thumbs",
+                "changes",
+                "report",
+            ],
+        ),
     ];
     for (name, text) in sources("src") {
         let module = name.trim_start_matches("src/").split(['/', '.']).next().unwrap_or_default().to_owned();

@@ -51,7 +51,7 @@ pub const ROPE_BREAKING_N: f64 = 22.0 * KN_N;
 /// What a knot leaves of it (from memory: 0.4 to 0.6).
 pub const KNOT_SHARE: f64 = 0.5;
 /// Breaking load of a lifeline whose core shows, N (assumed).
-pub const FRAYED_ROPE_N: f64 = 2.5 * KN_N;
+pub const FRAYED_ROPE_N: f64 = 1.8 * KN_N;
 /// Breaking load of lanyard, connectors and harness together, N (EN 354, 362, 361: 15 kN and more;
 /// from memory).
 pub const LINK_BREAKING_N: f64 = 15.0 * KN_N;
@@ -60,7 +60,7 @@ pub const UNLOCKED_GATE_N: f64 = 1.5 * KN_N;
 /// Breaking load of a connector pitted by rust, N (assumed).
 pub const CORRODED_CONNECTOR_N: f64 = 5.0 * KN_N;
 /// Breaking load of webbing cut in from the edge, N (assumed).
-pub const CUT_WEBBING_N: f64 = 2.5 * KN_N;
+pub const CUT_WEBBING_N: f64 = 1.8 * KN_N;
 
 /// What the rope bears, N.
 pub fn rope_strength_n(gear: &Gear) -> f64 {

@@ -579,7 +579,12 @@ mod tests {
         }
         let (torn, s) = fall(|s| s.gear.pack = PackState::Deployed);
         assert!(sound.absorber_extension_m > 0.05);
-        assert!(torn.peak_force_n > 1.05 * sound.peak_force_n, "{} {}", torn.peak_force_n, sound.peak_force_n);
+        assert!(
+            torn.peak_force_n > 1.05 * sound.peak_force_n,
+            "{} {}",
+            torn.peak_force_n,
+            sound.peak_force_n
+        );
         assert!(judge(&s, &torn, place("on").expect("held")).iter().any(|f| f.code == C::GearPack));
     }
 }

@@ -648,7 +648,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ChArrow => "Turn the grab’s arrow to the anchor",
         Key::ChLatch => "Close the latch",
         Key::ChBolt => "Tighten the bolt",
-        Key::ChGrabUp => "Put the grab a lanyard’s length above the D-ring",
+        Key::ChGrabUp => "Put the grab as high as the lanyard reaches",
         Key::ChAbsorber => "Use a lanyard with an absorber",
         Key::ChLanyard => "Use a lanyard of 0.6 m (2 ft)",
         Key::ChKnot => "Tie the knot at the rope’s end",
@@ -685,6 +685,64 @@ pub fn text(key: Key) -> &'static str {
         Key::WhySlip => "The grab slid {slip} along the rope.",
         Key::MarginLine => "Margin: {value}",
         Key::MarginMissing => "Missing: {value}",
+        Key::GearSummary => "rope, connector, pack, straps, label, grab",
+        Key::ThumbsHeading => "Rules of thumb, beside the numbers",
+        Key::ThumbsHint => {
+            "What crews tell each other. None of it has a source; it is common practice. Beside each: what the engine or a published rule says."
+        }
+        Key::ThumbHolds => "holds",
+        Key::ThumbPartly => "holds in part",
+        Key::ThumbUnknown => "no figure to hold it against",
+        Key::ThumbHarness => "“Wear a harness above 10 ft.”",
+        Key::ThumbHarnessTold => {
+            "10 ft is {ten}. Ontario and Quebec require protection above {canada}, so there it is near. Construction in the United States requires it from {us}: there it is wrong."
+        }
+        Key::ThumbAnchor => "“An anchor point is good for 2,000 lb.”",
+        Key::ThumbAnchorTold => {
+            "2,000 lbf is {load}. Ontario asks for a working load of {on} with an absorber; Quebec for a breaking load of {qc}, the United States of {us}. Working and breaking loads cannot be compared, so the figure means nothing until it says which it is; as a breaking load it meets neither."
+        }
+        Key::ThumbForce => "“120 lb falling 9 ft hits with about 900 lb.”",
+        Key::ThumbForceTold => {
+            "Only for a stop of {stop}. Over 3.5 ft the steady force is {soft}; on a rope that stretches that far the peak is {peak}. The force is set by the length of the stop."
+        }
+        Key::ThumbAbsorber => "“An absorber adds 4 to 5 ft.”",
+        Key::ThumbAbsorberTold => {
+            "That is its most. 100 kg after 1.8 m on one that tears at {low} takes {long}; after 0.6 m on one at {high}, {short}. Tables reckon with the most, and so should you."
+        }
+        Key::ThumbBelow => "“A grab a lanyard’s length below the D-ring: 3 ft down, and 3 ft more.”",
+        Key::ThumbBelowTold => {
+            "By geometry {free} of free fall on a 0.9 m lanyard. The grab’s slip and the harness add up to {more} before anything else stretches."
+        }
+        Key::ThumbFace => "“A grab at face height or above: 3 in to 1 ft.”",
+        Key::ThumbFaceTold => {
+            "At 0.3 m above the D-ring a 0.9 m lanyard still has {free} of slack; only a full lanyard’s length above is there none. Slip and harness add up to {more}. The thumb leaves both out."
+        }
+        Key::ThumbNails => {
+            "“Four nails each side of the ridge into framing at 16 in centres: 4 in nails, or 3 in screws.”"
+        }
+        Key::ThumbNailsTold => {
+            "In dry spruce on a 6 in 12 roof the nails hold {nails} (the weakest in twenty) and may bear {nails_allow}; the screws {screws} and {screws_allow}. Ontario asks for {on} within allowable stress. All missed, the nails hold {missed}."
+        }
+        Key::ThumbLook => "“Look at bolt and latch every 15 to 20 minutes.”",
+        Key::ThumbLookTold => {
+            "No figure says how fast they work loose. What it costs is known: loose, the grab is taken to hold {loose}; tight, {tight} (both assumed)."
+        }
+        Key::ThumbArrow => "“The arrow points to the anchor.”",
+        Key::ThumbArrowTold => {
+            "The other way round the grab only drags, with about {drag} (assumed); an 85 kg worker weighs {weight}."
+        }
+        Key::ThumbLow => "“A point only a foot or two up on the roof, a vent or a duct is no anchor.”",
+        Key::ThumbLowTold => {
+            "A vent pipe is taken to hold {vent} (assumed), less than the weight of a worker of 100 kg, {weight}; a stop pulls several times that."
+        }
+        Key::ThumbChimney => "“A chimney must be sound before a rope goes round it.”",
+        Key::ThumbChimneyTold => {
+            "An 18 in brick stack of 4 ft 4 in tips at {sound} with the sling a foot up. Raise the sling to 2 ft and it tips at {high}. Sound is not enough."
+        }
+        Key::ThumbHoles => "“Seal the nail holes when the anchor comes off.”",
+        Key::ThumbHolesTold => {
+            "A matter of the roof, not of the fall. A nail pulled and driven again in the same hole holds less; take fresh wood."
+        }
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

@@ -666,7 +666,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ChArrow => "Tourner la flèche du coulisseau vers l’ancrage",
         Key::ChLatch => "Fermer le loquet",
         Key::ChBolt => "Serrer le boulon",
-        Key::ChGrabUp => "Mettre le coulisseau une longueur de cordon au-dessus de l’anneau en D",
+        Key::ChGrabUp => "Mettre le coulisseau aussi haut que le cordon le permet",
         Key::ChAbsorber => "Prendre un cordon avec absorbeur",
         Key::ChLanyard => "Prendre un cordon de 0,6 m (2 pi)",
         Key::ChKnot => "Faire le nœud au bout de la corde",
@@ -703,6 +703,68 @@ pub fn text(key: Key) -> &'static str {
         Key::WhySlip => "Le coulisseau a glissé de {slip} le long de la corde.",
         Key::MarginLine => "Marge : {value}",
         Key::MarginMissing => "Manque : {value}",
+        Key::GearSummary => "corde, connecteur, sachet, sangles, étiquette, coulisseau",
+        Key::ThumbsHeading => "Règles du métier, à côté des chiffres",
+        Key::ThumbsHint => {
+            "Ce que les équipes se disent. Rien de cela n’a de source ; c’est la pratique courante. À côté : ce que disent le moteur ou une règle publiée."
+        }
+        Key::ThumbHolds => "tient",
+        Key::ThumbPartly => "tient en partie",
+        Key::ThumbUnknown => "aucun chiffre à lui opposer",
+        Key::ThumbHarness => "« Un harnais au-dessus de 10 pi. »",
+        Key::ThumbHarnessTold => {
+            "10 pi font {ten}. L’Ontario et le Québec exigent une protection au-dessus de {canada} : là, c’est proche. La construction aux États-Unis l’exige à partir de {us} : là, c’est faux."
+        }
+        Key::ThumbAnchor => "« Un point d’ancrage tient 2 000 lb. »",
+        Key::ThumbAnchorTold => {
+            "2 000 lbf font {load}. L’Ontario exige une charge de service de {on} avec absorbeur ; le Québec une charge de rupture de {qc}, les États-Unis de {us}. Charge de service et charge de rupture ne se comparent pas : le chiffre ne dit rien tant qu’il ne dit pas laquelle ; comme charge de rupture, il ne suffit à aucun des deux."
+        }
+        Key::ThumbForce => "« 120 lb qui tombent de 9 pi frappent avec environ 900 lb. »",
+        Key::ThumbForceTold => {
+            "Seulement pour un arrêt de {stop}. Sur 3,5 pi, la force constante est de {soft} ; sur une corde qui s’allonge d’autant, la pointe est de {peak}. C’est la longueur de l’arrêt qui fait la force."
+        }
+        Key::ThumbAbsorber => "« Un absorbeur ajoute 4 à 5 pi. »",
+        Key::ThumbAbsorberTold => {
+            "C’est son maximum. 100 kg après 1,8 m sur un absorbeur à {low} en prennent {long} ; après 0,6 m sur un absorbeur à {high}, {short}. Les tableaux comptent avec le maximum, et vous aussi devriez."
+        }
+        Key::ThumbBelow => {
+            "« Un coulisseau une longueur de cordon sous l’anneau en D : 3 pi, puis 3 pi encore. »"
+        }
+        Key::ThumbBelowTold => {
+            "Par la géométrie, {free} de chute libre avec un cordon de 0,9 m. Le glissement du coulisseau et le harnais ajoutent jusqu’à {more} avant tout autre allongement."
+        }
+        Key::ThumbFace => "« Un coulisseau à hauteur du visage ou plus haut : 3 po à 1 pi. »",
+        Key::ThumbFaceTold => {
+            "À 0,3 m au-dessus de l’anneau en D, un cordon de 0,9 m a encore {free} de mou ; il n’y en a plus qu’à une longueur de cordon au-dessus. Glissement et harnais ajoutent jusqu’à {more}. La règle oublie les deux."
+        }
+        Key::ThumbNails => {
+            "« Quatre clous de chaque côté du faîte, dans la charpente à 16 po : clous de 4 po, ou vis de 3 po. »"
+        }
+        Key::ThumbNailsTold => {
+            "Dans l’épinette sèche, toit de 6 sur 12, les clous tiennent {nails} (le plus faible sur vingt) et peuvent porter {nails_allow} ; les vis {screws} et {screws_allow}. L’Ontario exige {on} dans les contraintes admissibles. Tous à côté, les clous tiennent {missed}."
+        }
+        Key::ThumbLook => "« Vérifier boulon et loquet toutes les 15 à 20 minutes. »",
+        Key::ThumbLookTold => {
+            "Aucun chiffre ne dit à quelle vitesse ils se desserrent. Le prix, lui, est connu : desserré, le coulisseau est supposé tenir {loose} ; serré, {tight}."
+        }
+        Key::ThumbArrow => "« La flèche pointe vers l’ancrage. »",
+        Key::ThumbArrowTold => {
+            "Dans l’autre sens, le coulisseau ne fait que frotter, avec environ {drag} (supposé) ; une personne de 85 kg pèse {weight}."
+        }
+        Key::ThumbLow => {
+            "« Un point à un pied ou deux sur le toit, un évent ou un conduit n’est pas un ancrage. »"
+        }
+        Key::ThumbLowTold => {
+            "Un tuyau d’évent est supposé tenir {vent}, moins que le poids d’une personne de 100 kg, {weight} ; un arrêt tire plusieurs fois plus."
+        }
+        Key::ThumbChimney => "« Une cheminée doit être saine avant qu’on y passe une corde. »",
+        Key::ThumbChimneyTold => {
+            "Une souche de 18 po, haute de 4 pi 4 po, bascule à {sound} avec l’élingue à un pied. L’élingue à 2 pi, elle bascule à {high}. Saine ne suffit pas."
+        }
+        Key::ThumbHoles => "« Sceller les trous de clous quand on retire l’ancrage. »",
+        Key::ThumbHolesTold => {
+            "Affaire de toit, pas de chute. Un clou arraché et replanté dans le même trou tient moins ; prenez du bois frais."
+        }
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

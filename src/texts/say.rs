@@ -11,6 +11,7 @@ use crate::scenario::{
     Scenario, Stance, WebbingState,
 };
 use crate::strength::Ground;
+use crate::thumbs::{Fares, Thumb};
 use crate::units::{Quantity, Rounding, Units};
 
 /// Language and units of one reader.
@@ -95,6 +96,9 @@ pub fn finding(r: Reader, f: &Finding) -> String {
 
 /// How far a finding's number is from its limit, as a line.
 pub fn margin(r: Reader, f: &Finding) -> Option<String> {
+    if f.code == FindingCode::TriggerHeight {
+        return None;
+    }
     let (m, v) = (f.margin_si()?, f.value?);
     let shown = r.q(v.quantity, m.abs(), if m < 0.0 { Rounding::Up } else { Rounding::Down });
     Some(r.f(if m < 0.0 { Key::MarginMissing } else { Key::MarginLine }, &[("value", &shown)]))
@@ -220,6 +224,33 @@ pub fn look(r: Reader, look: Look) -> String {
         Look::Label(LabelState::Missing) => Key::LooksLabelMissing,
     };
     r.t(key).to_owned()
+}
+
+/// A rule of thumb: what is said, how it fares, and what the numbers say.
+pub fn thumb(r: Reader, t: Thumb) -> (&'static str, &'static str, String) {
+    let (says, told) = match t {
+        Thumb::Harness => (Key::ThumbHarness, Key::ThumbHarnessTold),
+        Thumb::Anchor => (Key::ThumbAnchor, Key::ThumbAnchorTold),
+        Thumb::Force => (Key::ThumbForce, Key::ThumbForceTold),
+        Thumb::Absorber => (Key::ThumbAbsorber, Key::ThumbAbsorberTold),
+        Thumb::Below => (Key::ThumbBelow, Key::ThumbBelowTold),
+        Thumb::Face => (Key::ThumbFace, Key::ThumbFaceTold),
+        Thumb::Nails => (Key::ThumbNails, Key::ThumbNailsTold),
+        Thumb::Look => (Key::ThumbLook, Key::ThumbLookTold),
+        Thumb::Arrow => (Key::ThumbArrow, Key::ThumbArrowTold),
+        Thumb::Low => (Key::ThumbLow, Key::ThumbLowTold),
+        Thumb::Chimney => (Key::ThumbChimney, Key::ThumbChimneyTold),
+        Thumb::Holes => (Key::ThumbHoles, Key::ThumbHolesTold),
+    };
+    let fares = match t.fares() {
+        Fares::Holds => Key::ThumbHolds,
+        Fares::Partly => Key::ThumbPartly,
+        Fares::Unknown => Key::ThumbUnknown,
+    };
+    let shown: Vec<(&str, String)> =
+        t.numbers().into_iter().map(|n| (n.name, r.q(n.quantity, n.si, n.rounding))).collect();
+    let values: Vec<(&str, &str)> = shown.iter().map(|(n, v)| (*n, v.as_str())).collect();
+    (r.t(says), r.t(fares), r.f(told, &values))
 }
 
 /// A change's name.

@@ -221,6 +221,7 @@ pub fn GearCheck() -> impl IntoView {
     };
     view! {
         <div class="gear">
+            <p class="hint">{settings.s(Key::GearHint)}</p>
             <div class="buttons">
                 <button type="button" id="shed" on:click=move |_| {
                     bench.looked.set(vec![]);

@@ -10,6 +10,7 @@ use crate::link::fragment;
 use crate::report::{LARGEST_FILE_BYTES, read_scenario};
 use crate::rules::{place, places};
 use crate::texts::{Key, Lang, say};
+use crate::thumbs::Thumb;
 use crate::units::Units;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -64,6 +65,7 @@ pub fn App() -> impl IntoView {
                 <Show when=shown><Findings /><Changes /></Show>
                 <SetUp />
                 <Files />
+                <Thumbs />
             </div>
         </main>
         <footer><p>{settings.s(Key::Caution)}</p></footer>
@@ -191,5 +193,27 @@ fn Files() -> impl IntoView {
             <p class="hint" role="status">{move || bench.notice.get()}" "
                 {move || settings.t(if bench.kept.get() { Key::Kept } else { Key::NotKept })}</p>
         </section>
+    }
+}
+
+/// Rules of thumb beside the numbers.
+#[component]
+fn Thumbs() -> impl IntoView {
+    let settings = settings();
+    let rows = move || {
+        let r = settings.reader();
+        Thumb::ALL
+            .into_iter()
+            .map(|t| {
+                let (says, fares, told) = say::thumb(r, t);
+                view! { <li><p><strong>{says}</strong>" "<span class="sev">{fares}</span></p><p>{told}</p></li> }
+            })
+            .collect_view()
+    };
+    view! {
+        <details class="part thumbs">
+            <summary><span class="what"><strong>{settings.s(Key::ThumbsHeading)}</strong></span></summary>
+            <div class="controls findings"><p class="hint">{settings.s(Key::ThumbsHint)}</p><ul>{rows}</ul></div>
+        </details>
     }
 }

@@ -57,7 +57,7 @@ fn is_plate(s: &Scenario) -> bool {
 
 /// Nothing that would give a fault away.
 fn gear_summary(r: say::Reader, _: &Scenario) -> String {
-    r.t(Key::GearHint).to_owned()
+    r.t(Key::GearSummary).to_owned()
 }
 
 /// What is peculiar to the kind of anchor, and what it holds.

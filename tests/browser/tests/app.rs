@@ -263,3 +263,66 @@ async fn opens_again_without_a_network() -> Res {
     assert!(page.text("#verdict").await?.contains("Stopped"));
     page.close().await
 }
+
+#[tokio::test]
+async fn a_worn_rope_is_found_and_taken_out_of_service() -> Res {
+    let s = r##"#s=%7B%22gear%22%3A%7B%22rope%22%3A%22frayed%22%7D%7D"##;
+    let page = Page::open_at(LAPTOP, s).await?;
+    open_part(&page, 6).await?;
+    let parts = page.text(".parts").await?;
+    assert!(parts.contains("white strands show"), "{parts}");
+    // Nothing says that it is a fault before the fall; passed as fit, the rope breaks.
+    page.click("button[aria-label='Lifeline: Fit for use']").await?;
+    predict_and_play(&page, 0).await?;
+    let findings = page.text(".findings").await?;
+    assert!(findings.contains("The rope broke") && findings.contains("You passed this as fit"), "{findings}");
+    page.click("button[aria-label='Lifeline: Take it out of service']").await?;
+    let parts = page.text(".parts").await?;
+    assert!(parts.contains("Even and round") && parts.contains("replaced"), "{parts}");
+    predict_and_play(&page, 0).await?;
+    assert!(page.text("#verdict").await?.contains("Stopped in the air"));
+    finish(page).await
+}
+
+#[tokio::test]
+async fn stop_and_ask_is_an_answer_and_one_change_keeps_its_promise() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    open_part(&page, 10).await?;
+    choose(&page, "rescue", 0).await?;
+    predict_and_play(&page, 4).await?;
+    let said = page.text(".instead").await?;
+    assert!(said.contains("This set-up calls for it") && said.contains("The rescue"), "{said}");
+    page.wait(".changes ol li").await?;
+    let changes = page.text(".changes ol li").await?;
+    assert!(changes.contains("The one change that helps most"), "{changes}");
+    let promised = page
+        .js("return document.querySelector('.changes ol li').textContent.match(/to (\\d+) points/)[1]")
+        .await?;
+    page.click(".changes ol li button").await?;
+    predict_and_play(&page, 0).await?;
+    let score = page.text(".score strong").await?;
+    assert!(score.starts_with(promised.as_str().ok_or("no number")?), "{score} is not {promised}");
+    finish(page).await
+}
+
+#[tokio::test]
+async fn the_anchor_is_computed_and_rules_of_thumb_stand_beside_numbers() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    open_part(&page, 1).await?;
+    let before = page.text(".strength").await?;
+    let drawn = page.js("return document.querySelector('svg.section').getAttribute('aria-label')").await?;
+    assert!(drawn.as_str().is_some_and(|d| d.contains("12 fasteners in the rafters, 0")), "{drawn}");
+    for _ in 0..2 {
+        page.click("button[aria-label='Of these, missed the framing +']").await?;
+    }
+    let drawn = page.js("return document.querySelector('svg.section').getAttribute('aria-label')").await?;
+    assert!(drawn.as_str().is_some_and(|d| d.contains("10 fasteners in the rafters, 2")), "{drawn}");
+    assert_ne!(before, page.text(".strength").await?);
+    page.js("document.querySelector('.thumbs').open = true").await?;
+    let thumbs = page.text(".thumbs").await?;
+    assert!(thumbs.contains("holds in part") && thumbs.contains("2,000 lb"), "{thumbs}");
+    page.click(".langs [lang=fr]").await?;
+    let thumbs = page.text(".thumbs").await?;
+    assert!(thumbs.contains("tient en partie") && !thumbs.contains('{'), "{thumbs}");
+    finish(page).await
+}

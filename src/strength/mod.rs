@@ -94,18 +94,13 @@ fn one(s: &Scenario, in_framing: bool, off_rad: f64) -> (f64, f64) {
     let (w, z) = if in_framing {
         (
             withdrawal(&f, g, in_wood_m),
-            lateral(
-                &f,
-                g.min(wood::SHEATHING_LATERAL_RATIO),
-                in_wood_m + SHEATHING_M,
-                Side::Steel(PLATE_M),
-            ),
+            lateral(&f, g.min(wood::SHEATHING_LATERAL_RATIO), in_wood_m + SHEATHING_M, Side::Steel(PLATE_M)),
         )
     } else {
         // Sheathing is under six diameters deep: the code gives no lateral value, so the nail is
         // taken to work loose and hold what its withdrawal holds.
         let w = withdrawal_from_sheathing(&f);
-        debug_assert!(SHEATHING_M < wood::LEAST_DEPTH_DIAMETERS * f.diameter_m);
+        debug_assert!(SHEATHING_M < wood::LEAST_DEPTH_RATIO * f.diameter_m);
         (w, w)
     };
     let (wet_w, wet_z) = wood::wet_share(a.moisture, f.shank, in_framing);

@@ -142,7 +142,7 @@ pub enum Side {
 /// Handbook's 'may approach 3.5 K D^1.5', which is 1.16 times yield for a 16d nail in spruce).
 pub const LATERAL_ULTIMATE_RATIO: f64 = 1.15;
 /// Diameters of penetration under which the NDS gives no lateral value (12.1.6).
-pub const LEAST_DEPTH_DIAMETERS: f64 = 6.0;
+pub const LEAST_DEPTH_RATIO: f64 = 6.0;
 
 /// Lateral yield of one fastener in single shear, N: the least of the six yield modes (NDS 12.3.1),
 /// with `depth_m` in the main part. Allowable has the reduction R_d of the table; ultimate is
@@ -176,10 +176,7 @@ pub fn lateral(f: &Fastener, gravity_ratio: f64, depth_m: f64, side: Side) -> Pa
     // Full value from ten diameters of penetration, in proportion down to six (NDS 12.1.6).
     let depth_share = (lm / (10.0 * d)).min(1.0);
     let yield_n = yield_lbf * LBF_N;
-    Pair {
-        ultimate_n: LATERAL_ULTIMATE_RATIO * yield_n,
-        allowable_n: yield_n / reduction * depth_share,
-    }
+    Pair { ultimate_n: LATERAL_ULTIMATE_RATIO * yield_n, allowable_n: yield_n / reduction * depth_share }
 }
 
 /// A load at `angle_rad` off the surface, between pure lateral (0) and pure withdrawal: NDS 12.4.2

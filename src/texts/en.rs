@@ -9,7 +9,9 @@ pub fn text(key: Key) -> &'static str {
     match key {
         Key::AppName => "Shortfall",
         Key::Tagline => "What would your tie-in do? Find out here, on a screen.",
-        Key::Caution => "Practice beside approved training, never a certificate. On a real site the makers’ instructions, the local rules and a competent person come first. Every result holds only under the assumptions shown.",
+        Key::Caution => {
+            "Practice beside approved training, never a certificate. On a real site the makers’ instructions, the local rules and a competent person come first. Every result holds only under the assumptions shown."
+        }
         Key::SkipToScene => "Skip to the scene",
         Key::Language => "Language",
         Key::Units => "Units",
@@ -91,13 +93,17 @@ pub fn text(key: Key) -> &'static str {
         Key::PredictHeading => "The worker slips now. What happens?",
         Key::PredictHint => "Say first, then see. A wrong guess teaches as much as a right one.",
         Key::PredictFirst => "Choose an answer first.",
-        Key::EngineMissing => "The engine that computes the fall did not load. Nothing is lost: connect once, reload the page and play again.",
+        Key::EngineMissing => {
+            "The engine that computes the fall did not load. Nothing is lost: connect once, reload the page and play again."
+        }
         Key::LockAndPlay => "Lock it in and play",
         Key::Locked => "Your answer is locked: {answer}",
         Key::Computing => "Working the fall out…",
         Key::Skip => "Skip to the result",
         Key::ProblemsHeading => "This set-up cannot be built:",
-        Key::NotGraded => "Not graded: this run failed its own energy check (off by {value}). Its numbers are not shown. Change something and play again.",
+        Key::NotGraded => {
+            "Not graded: this run failed its own energy check (off by {value}). Its numbers are not shown. Change something and play again."
+        }
         Key::PlayAgain => "Watch again",
         Key::Pause => "Pause",
         Key::Resume => "Go on",
@@ -129,10 +135,18 @@ pub fn text(key: Key) -> &'static str {
         Key::SourceLine => "{document}, {clause}",
         Key::ChangeOne => "Change one thing and play again: this fall stays as a dashed outline.",
         Key::GhostNote => "Dashed: the fall before",
-        Key::VerdictStopped => "Stopped in the air: {value} on the body, meets the {limit} limit under these assumptions.",
-        Key::VerdictStoppedOver => "Stopped in the air, but {value} on the body does not meet the {limit} limit.",
-        Key::VerdictOnRoof => "Stopped on the roof: {value} on the body, meets the {limit} limit under these assumptions.",
-        Key::VerdictNoForce => "Stopped in the air with {value} on the body; this place sets no force limit here.",
+        Key::VerdictStopped => {
+            "Stopped in the air: {value} on the body, meets the {limit} limit under these assumptions."
+        }
+        Key::VerdictStoppedOver => {
+            "Stopped in the air, but {value} on the body does not meet the {limit} limit."
+        }
+        Key::VerdictOnRoof => {
+            "Stopped on the roof: {value} on the body, meets the {limit} limit under these assumptions."
+        }
+        Key::VerdictNoForce => {
+            "Stopped in the air with {value} on the body; this place sets no force limit here."
+        }
         Key::VerdictGroundShort => "Comes down to the ground at {value}: {missing} more room was needed.",
         Key::VerdictGround => "Comes down to the ground at {value}: nothing on the rope held.",
         Key::VerdictObstacleShort => "Comes down on the deck at {value}: {missing} more room was needed.",
@@ -141,7 +155,9 @@ pub fn text(key: Key) -> &'static str {
         Key::VerdictLetGoGround => "Comes off the rope and down, striking at {value}.",
         Key::VerdictAnchor => "The anchor gives way at {value} (assumed): nothing holds the rope any more.",
         Key::VerdictAnchorGround => "The anchor gives way and the worker comes down, striking at {value}.",
-        Key::VerdictFreeFall => "Stopped in the air, but {value} of free fall does not meet the {limit} limit.",
+        Key::VerdictFreeFall => {
+            "Stopped in the air, but {value} of free fall does not meet the {limit} limit."
+        }
         Key::PlotTitleUnder => "{value} at most, under the {limit} limit",
         Key::PlotTitleOver => "{value} at most, over the {limit} limit",
         Key::PlotTitleNone => "{value} at most on the body",
@@ -159,9 +175,13 @@ pub fn text(key: Key) -> &'static str {
         Key::LabelGrab => "grab",
         Key::ScaleBar => "{value}",
         Key::StateStanding => "The worker stands on the ladder, feet {height} above the ground.",
-        Key::StateRoof => "The worker stands on the roof, {distance} up the slope from the eave; the eave is {height} above the ground.",
+        Key::StateRoof => {
+            "The worker stands on the roof, {distance} up the slope from the eave; the eave is {height} above the ground."
+        }
         Key::StateGrab => "The rope grab is {offset} the D-ring, arrow {arrow}, bolt {bolt}, latch {latch}.",
-        Key::StateRope => "The lifeline is {length} long, knot at the end: {knot}. The lanyard is {lanyard} long, energy absorber: {absorber}.",
+        Key::StateRope => {
+            "The lifeline is {length} long, knot at the end: {knot}. The lanyard is {lanyard} long, energy absorber: {absorber}."
+        }
         Key::StateAnchor => "Anchor: {kind}.",
         Key::StateBelowGround => "Below is bare ground.",
         Key::StateBelowObstacle => "Below is a deck {height} high, {distance} from the wall.",
@@ -171,9 +191,15 @@ pub fn text(key: Key) -> &'static str {
         Key::Level => "level with",
         Key::Storyboard => "Five moments of the fall",
         Key::StillOf => "{event}, {time}",
-        Key::KeyHelp => "With the drawing in focus: space plays and pauses, arrow keys step, Page Up and Page Down go from event to event.",
-        Key::VersionLine => "Version {app}, physics {physics}, rules {rules}. Energy off by {residual} in this run.",
-        Key::ModelNote => "A worker of nine linked bodies falls in the plane of the drawing, on a line of rope, grab, lanyard, absorber and harness. Left out: sideways swing, rope weight, wind. The ladder does not move.",
+        Key::KeyHelp => {
+            "With the drawing in focus: space plays and pauses, arrow keys step, Page Up and Page Down go from event to event."
+        }
+        Key::VersionLine => {
+            "Version {app}, physics {physics}, rules {rules}. Energy off by {residual} in this run."
+        }
+        Key::ModelNote => {
+            "A worker of nine linked bodies falls in the plane of the drawing, on a line of rope, grab, lanyard, absorber and harness. Left out: sideways swing, rope weight, wind. The ladder does not move."
+        }
         Key::Faster => "Speed",
         Key::SaveFile => "Save the set-up as a file",
         Key::OpenFile => "Open a set-up",
@@ -181,7 +207,9 @@ pub fn text(key: Key) -> &'static str {
         Key::LinkCopied => "Link copied.",
         Key::FileBad => "That file was not opened; nothing has changed. {reason}",
         Key::Kept => "This set-up is kept on this device.",
-        Key::NotKept => "This device keeps nothing (storage is off or full): save the set-up as a file before you close the page.",
+        Key::NotKept => {
+            "This device keeps nothing (storage is off or full): save the set-up as a file before you close the page."
+        }
         Key::Anchor(AnchorKind::RidgePlateInFraming) => "ridge plate in the framing",
         Key::Anchor(AnchorKind::RidgePlateInSheathing) => "ridge plate in the sheathing only",
         Key::Anchor(AnchorKind::ChimneySling) => "sling round the chimney",
@@ -192,15 +220,29 @@ pub fn text(key: Key) -> &'static str {
         Key::Problem(ProblemCode::OutOfRange) => "{field}: outside {min} to {max}.",
         Key::Problem(ProblemCode::SchemaNewer) => "This set-up comes from a newer version.",
         Key::Problem(ProblemCode::PlaceUnknown) => "No rules are held for this place.",
-        Key::Problem(ProblemCode::LadderTooShort) => "The ladder’s foot is out further than the ladder is long.",
-        Key::Problem(ProblemCode::StandsAboveLadder) => "The feet would be above the ladder’s usable part or above the eave.",
-        Key::Problem(ProblemCode::LadderInObstacle) => "The ladder would pass through the deck: move its foot out, or the deck.",
-        Key::Problem(ProblemCode::WorkerInHouse) => "The worker would be inside the wall or the roof: move the ladder’s foot out.",
+        Key::Problem(ProblemCode::LadderTooShort) => {
+            "The ladder’s foot is out further than the ladder is long."
+        }
+        Key::Problem(ProblemCode::StandsAboveLadder) => {
+            "The feet would be above the ladder’s usable part or above the eave."
+        }
+        Key::Problem(ProblemCode::LadderInObstacle) => {
+            "The ladder would pass through the deck: move its foot out, or the deck."
+        }
+        Key::Problem(ProblemCode::WorkerInHouse) => {
+            "The worker would be inside the wall or the roof: move the ladder’s foot out."
+        }
         Key::Problem(ProblemCode::StandsOffRoof) => "The feet would be past the ridge.",
         Key::Problem(ProblemCode::AnchorOffRoof) => "The anchor would be off the roof.",
-        Key::Problem(ProblemCode::AnchorBelowWorker) => "The anchor would be beside or below the worker: put it further up.",
-        Key::Problem(ProblemCode::GrabOutOfReach) => "The lanyard does not reach from the D-ring to the grab: move the grab closer or take a longer lanyard.",
-        Key::Problem(ProblemCode::LifelineTooShort) => "The lifeline ends before the grab: take a longer one.",
+        Key::Problem(ProblemCode::AnchorBelowWorker) => {
+            "The anchor would be beside or below the worker: put it further up."
+        }
+        Key::Problem(ProblemCode::GrabOutOfReach) => {
+            "The lanyard does not reach from the D-ring to the grab: move the grab closer or take a longer lanyard."
+        }
+        Key::Problem(ProblemCode::LifelineTooShort) => {
+            "The lifeline ends before the grab: take a longer one."
+        }
         Key::Problem(ProblemCode::GrabPastAnchor) => "The grab would be at or past the anchor: lower it.",
         Key::Event(EventKind::Slip) => "slip",
         Key::Event(EventKind::OverEave) => "over the eave",
@@ -253,51 +295,105 @@ pub fn text(key: Key) -> &'static str {
         Key::Says(FindingCode::StrikesGround) => "The worker reaches the ground at {value}.",
         Key::Says(FindingCode::StrikesObstacle) => "The worker lands on the deck at {value}.",
         Key::Says(FindingCode::OffRope) => "The rope left the grab. Nothing holds the worker.",
-        Key::Says(FindingCode::AnchorGaveWay) => "The rope pulled harder than the weakest such anchor in twenty bears: {value}.",
+        Key::Says(FindingCode::AnchorGaveWay) => {
+            "The rope pulled harder than the weakest such anchor in twenty bears: {value}."
+        }
         Key::Says(FindingCode::PeakForce) => "{value} does not meet the {limit} limit.",
         Key::Says(FindingCode::FreeFall) => "{value} does not meet the {limit} limit.",
-        Key::Says(FindingCode::ForceOrFreeFall) => "This place asks for the force limit or the free-fall limit; the one shown decided.",
-        Key::Says(FindingCode::StoppingDistance) => "{value} to stop, without the rope’s stretch, does not meet the {limit} limit.",
-        Key::Says(FindingCode::AbsorberSpent) => "It tore out {value} and had nothing left; from there the force has no ceiling.",
+        Key::Says(FindingCode::ForceOrFreeFall) => {
+            "This place asks for the force limit or the free-fall limit; the one shown decided."
+        }
+        Key::Says(FindingCode::StoppingDistance) => {
+            "{value} to stop, without the rope’s stretch, does not meet the {limit} limit."
+        }
+        Key::Says(FindingCode::AbsorberSpent) => {
+            "It tore out {value} and had nothing left; from there the force has no ceiling."
+        }
         Key::Says(FindingCode::NoAbsorber) => "Only the stretch of the rope softened the stop.",
-        Key::Says(FindingCode::GrabReversed) => "With its arrow down the grab cannot lock; it runs along the rope.",
+        Key::Says(FindingCode::GrabReversed) => {
+            "With its arrow down the grab cannot lock; it runs along the rope."
+        }
         Key::Says(FindingCode::LatchOpen) => "With the latch open the rope can leave the grab.",
         Key::Says(FindingCode::BoltLoose) => "With the bolt loose the grab slides before it holds.",
-        Key::Says(FindingCode::GrabLow) => "The grab is {value} below the D-ring: the worker falls that far down to it, and as far again past it.",
+        Key::Says(FindingCode::GrabLow) => {
+            "The grab is {value} below the D-ring: the worker falls that far down to it, and as far again past it."
+        }
         Key::Says(FindingCode::EndKnotMissing) => "A grab that slides would run off the rope’s end.",
-        Key::Says(FindingCode::HarnessLoose) => "The D-ring rides up before the harness holds: more fall, and a worse hold.",
-        Key::Says(FindingCode::AnchorCapacity) => "{value} of breaking load (the weakest in twenty) does not meet the {limit} asked for.",
-        Key::Says(FindingCode::AnchorBasis) => "This place asks for a working load of {limit}, within allowable stress. The {value} here is a breaking load; the two must not be compared. A competent person judges the anchor.",
-        Key::Says(FindingCode::LadderAngle) => "At {value} from the ground the foot is not where it should be: out by a quarter to a third of the length.",
+        Key::Says(FindingCode::HarnessLoose) => {
+            "The D-ring rides up before the harness holds: more fall, and a worse hold."
+        }
+        Key::Says(FindingCode::AnchorCapacity) => {
+            "{value} of breaking load (the weakest in twenty) does not meet the {limit} asked for."
+        }
+        Key::Says(FindingCode::AnchorBasis) => {
+            "This place asks for a working load of {limit}, within allowable stress. The {value} here is a breaking load; the two must not be compared. A competent person judges the anchor."
+        }
+        Key::Says(FindingCode::LadderAngle) => {
+            "At {value} from the ground the foot is not where it should be: out by a quarter to a third of the length."
+        }
         Key::Says(FindingCode::ClearanceMargin) => "{value} left is less than the {limit} kept in reserve.",
         Key::Says(FindingCode::HardSwing) => "The worker strikes the house or the ladder at {value}.",
-        Key::Says(FindingCode::TriggerHeight) => "At {value} this place does not yet require protection against falls (it does from {limit}); the fall is as real.",
+        Key::Says(FindingCode::TriggerHeight) => {
+            "At {value} this place does not yet require protection against falls (it does from {limit}); the fall is as real."
+        }
         Key::SaysMet(FindingCode::PeakForce) => "{value} meets the {limit} limit.",
         Key::SaysMet(FindingCode::FreeFall) => "{value} meets the {limit} limit.",
-        Key::SaysMet(FindingCode::StoppingDistance) => "{value} to stop, without the rope’s stretch, meets the {limit} limit.",
-        Key::SaysMet(FindingCode::AnchorCapacity) => "{value} of breaking load (the weakest in twenty) meets the {limit} asked for.",
-        Key::SaysMet(FindingCode::LadderAngle) => "At {value} from the ground the foot is out by a quarter to a third of the length.",
+        Key::SaysMet(FindingCode::StoppingDistance) => {
+            "{value} to stop, without the rope’s stretch, meets the {limit} limit."
+        }
+        Key::SaysMet(FindingCode::AnchorCapacity) => {
+            "{value} of breaking load (the weakest in twenty) meets the {limit} asked for."
+        }
+        Key::SaysMet(FindingCode::LadderAngle) => {
+            "At {value} from the ground the foot is out by a quarter to a third of the length."
+        }
         Key::SaysMet(FindingCode::ClearanceMargin) => "{value} left, more than the {limit} kept in reserve.",
-        Key::SaysMet(FindingCode::TriggerHeight) => "At {value} this place requires protection against falls (from {limit}). Ask first whether a guardrail or travel restraint would do.",
-        Key::Change(FindingCode::StrikesGround) => "Raise the grab, or shorten the lanyard. Where there is still too little room, fall arrest is the wrong method: stop and ask.",
-        Key::Change(FindingCode::StrikesObstacle) => "Raise the grab, or work where nothing stands below. Otherwise stop and ask.",
-        Key::Change(FindingCode::OffRope) => "Close the latch, point the arrow to the anchor, tie a knot at the rope’s end.",
-        Key::Change(FindingCode::AnchorGaveWay) => "Tie to the framing or to a rated anchor that a competent person has looked at.",
-        Key::Change(FindingCode::PeakForce) => "Raise the grab to shorten the free fall, or use an absorber that tears at a lower force.",
+        Key::SaysMet(FindingCode::TriggerHeight) => {
+            "At {value} this place requires protection against falls (from {limit}). Ask first whether a guardrail or travel restraint would do."
+        }
+        Key::Change(FindingCode::StrikesGround) => {
+            "Raise the grab, or shorten the lanyard. Where there is still too little room, fall arrest is the wrong method: stop and ask."
+        }
+        Key::Change(FindingCode::StrikesObstacle) => {
+            "Raise the grab, or work where nothing stands below. Otherwise stop and ask."
+        }
+        Key::Change(FindingCode::OffRope) => {
+            "Close the latch, point the arrow to the anchor, tie a knot at the rope’s end."
+        }
+        Key::Change(FindingCode::AnchorGaveWay) => {
+            "Tie to the framing or to a rated anchor that a competent person has looked at."
+        }
+        Key::Change(FindingCode::PeakForce) => {
+            "Raise the grab to shorten the free fall, or use an absorber that tears at a lower force."
+        }
         Key::Change(FindingCode::FreeFall) => "Raise the grab, or shorten the lanyard.",
         Key::Change(FindingCode::ForceOrFreeFall) => "Nothing: this explains the rule.",
         Key::Change(FindingCode::StoppingDistance) => "Shorten the free fall: raise the grab.",
-        Key::Change(FindingCode::AbsorberSpent) => "Shorten the free fall, or use an absorber meant for this mass.",
+        Key::Change(FindingCode::AbsorberSpent) => {
+            "Shorten the free fall, or use an absorber meant for this mass."
+        }
         Key::Change(FindingCode::NoAbsorber) => "Use a lanyard with an energy absorber.",
-        Key::Change(FindingCode::GrabReversed) => "Take it off and put it back with the arrow towards the anchor.",
+        Key::Change(FindingCode::GrabReversed) => {
+            "Take it off and put it back with the arrow towards the anchor."
+        }
         Key::Change(FindingCode::LatchOpen) => "Close it, then pull down on the grab to test.",
-        Key::Change(FindingCode::BoltLoose) => "Tighten it, and look again every 15 to 20 minutes (common practice).",
-        Key::Change(FindingCode::GrabLow) => "Move it up to the D-ring’s height or higher, each time you climb.",
+        Key::Change(FindingCode::BoltLoose) => {
+            "Tighten it, and look again every 15 to 20 minutes (common practice)."
+        }
+        Key::Change(FindingCode::GrabLow) => {
+            "Move it up to the D-ring’s height or higher, each time you climb."
+        }
         Key::Change(FindingCode::EndKnotMissing) => "Tie a stopper knot at the end.",
-        Key::Change(FindingCode::HarnessLoose) => "Draw the straps up until a flat hand just fits (common practice).",
-        Key::Change(FindingCode::AnchorCapacity) => "Ask a competent person for an anchor that meets the rule.",
+        Key::Change(FindingCode::HarnessLoose) => {
+            "Draw the straps up until a flat hand just fits (common practice)."
+        }
+        Key::Change(FindingCode::AnchorCapacity) => {
+            "Ask a competent person for an anchor that meets the rule."
+        }
         Key::Change(FindingCode::AnchorBasis) => "Have a competent person judge the anchor.",
-        Key::Change(FindingCode::LadderAngle) => "Set the foot out by a quarter to a third of the length to the support.",
+        Key::Change(FindingCode::LadderAngle) => {
+            "Set the foot out by a quarter to a third of the length to the support."
+        }
         Key::Change(FindingCode::ClearanceMargin) => "Raise the grab, or shorten the lanyard.",
         Key::Change(FindingCode::HardSwing) => "Keep the anchor straight above, and the slack short.",
         Key::Change(FindingCode::TriggerHeight) => "Think of the other methods first.",
@@ -330,44 +426,98 @@ pub fn text(key: Key) -> &'static str {
         Key::Title(FindingCode::AbsorberExtension) => "Tear-out of the absorber",
         Key::Title(FindingCode::ArrestDistance) => "Whole arrest",
         Key::Says(FindingCode::RopeBroke) => "A rope in this state bears {value}; the fall pulled harder.",
-        Key::Says(FindingCode::LinkBroke) => "Lanyard, connector and harness in this state bear {value}; the fall pulled harder.",
-        Key::Says(FindingCode::AnchorUnsuitable) => "Vents, ducts, pipes, gutters and masts are no anchors. About {value} is all that is assumed here.",
-        Key::Says(FindingCode::AnchorAllowable) => "{value} within allowable stress does not meet the {limit} working load asked for.",
-        Key::Says(FindingCode::AnchorFactor) => "It breaks at {other}, {value} times the arrest force of this fall. That is enough only where a qualified person designed it.",
+        Key::Says(FindingCode::LinkBroke) => {
+            "Lanyard, connector and harness in this state bear {value}; the fall pulled harder."
+        }
+        Key::Says(FindingCode::AnchorUnsuitable) => {
+            "Vents, ducts, pipes, gutters and masts are no anchors. About {value} is all that is assumed here."
+        }
+        Key::Says(FindingCode::AnchorAllowable) => {
+            "{value} within allowable stress does not meet the {limit} working load asked for."
+        }
+        Key::Says(FindingCode::AnchorFactor) => {
+            "It breaks at {other}, {value} times the arrest force of this fall. That is enough only where a qualified person designed it."
+        }
         Key::Says(FindingCode::AnchorChooser) => "The worker chose and set the anchor alone.",
-        Key::Says(FindingCode::FastenersMissed) => "{value} fasteners hold in the sheathing alone, which lets go at a fraction of the load.",
+        Key::Says(FindingCode::FastenersMissed) => {
+            "{value} fasteners hold in the sheathing alone, which lets go at a fraction of the load."
+        }
         Key::Says(FindingCode::MortarWeak) => "With soft joints only the bricks above the sling resist.",
-        Key::Says(FindingCode::HigherMethod) => "On this job a method that ranks before fall arrest can be used. A fall that cannot happen needs no arrest.",
-        Key::Says(FindingCode::ArrestTooLow) => "Even with the grab as high as it goes, the sum needs {value} under the feet; there is {other}. This gear cannot work here.",
-        Key::Says(FindingCode::ClearanceSum) => "With the absorber torn to its end the sum needs {value} under the feet; there is {other}.",
-        Key::Says(FindingCode::RescueMissing) => "A worker who hangs must be brought down in minutes. The rescue is not planned the way this place asks.",
+        Key::Says(FindingCode::HigherMethod) => {
+            "On this job a method that ranks before fall arrest can be used. A fall that cannot happen needs no arrest."
+        }
+        Key::Says(FindingCode::ArrestTooLow) => {
+            "Even with the grab as high as it goes, the sum needs {value} under the feet; there is {other}. This gear cannot work here."
+        }
+        Key::Says(FindingCode::ClearanceSum) => {
+            "With the absorber torn to its end the sum needs {value} under the feet; there is {other}."
+        }
+        Key::Says(FindingCode::RescueMissing) => {
+            "A worker who hangs must be brought down in minutes. The rescue is not planned the way this place asks."
+        }
         Key::Says(FindingCode::TrainingExpired) => "The card is valid for {limit} years and has run out.",
         Key::Says(FindingCode::GearFrayed) => "The sheath is worn through and the core shows.",
         Key::Says(FindingCode::GearKnot) => "A knot halves the rope, and stops the grab from following.",
-        Key::Says(FindingCode::GearGate) => "The gate closes but does not lock; pressed the wrong way it opens.",
+        Key::Says(FindingCode::GearGate) => {
+            "The gate closes but does not lock; pressed the wrong way it opens."
+        }
         Key::Says(FindingCode::GearRust) => "Rust has eaten pits into the metal.",
-        Key::Says(FindingCode::GearPack) => "The pack tore in an earlier fall and was pushed back into its cover: nothing is left to tear.",
+        Key::Says(FindingCode::GearPack) => {
+            "The pack tore in an earlier fall and was pushed back into its cover: nothing is left to tear."
+        }
         Key::Says(FindingCode::GearWebbing) => "A strap is cut in from its edge.",
-        Key::Says(FindingCode::GearLabel) => "Without its label nobody can tell how old it is or what it was made for.",
-        Key::Says(FindingCode::AbsorberExtension) => "{value} torn out does not meet the {limit} of the type test.",
-        Key::Says(FindingCode::ArrestDistance) => "{value} from lock to stop does not meet the {limit} of the type test.",
-        Key::SaysMet(FindingCode::AnchorAllowable) => "{value} within allowable stress meets the {limit} working load asked for.",
-        Key::SaysMet(FindingCode::AnchorFactor) => "It breaks at {other}, {value} times the arrest force of this fall: meets the factor of {limit}.",
-        Key::SaysMet(FindingCode::ClearanceSum) => "With the absorber torn to its end the sum needs {value} under the feet; there is {other}.",
-        Key::SaysMet(FindingCode::AbsorberExtension) => "{value} torn out meets the {limit} of the type test.",
-        Key::SaysMet(FindingCode::ArrestDistance) => "{value} from lock to stop meets the {limit} of the type test.",
+        Key::Says(FindingCode::GearLabel) => {
+            "Without its label nobody can tell how old it is or what it was made for."
+        }
+        Key::Says(FindingCode::AbsorberExtension) => {
+            "{value} torn out does not meet the {limit} of the type test."
+        }
+        Key::Says(FindingCode::ArrestDistance) => {
+            "{value} from lock to stop does not meet the {limit} of the type test."
+        }
+        Key::SaysMet(FindingCode::AnchorAllowable) => {
+            "{value} within allowable stress meets the {limit} working load asked for."
+        }
+        Key::SaysMet(FindingCode::AnchorFactor) => {
+            "It breaks at {other}, {value} times the arrest force of this fall: meets the factor of {limit}."
+        }
+        Key::SaysMet(FindingCode::ClearanceSum) => {
+            "With the absorber torn to its end the sum needs {value} under the feet; there is {other}."
+        }
+        Key::SaysMet(FindingCode::AbsorberExtension) => {
+            "{value} torn out meets the {limit} of the type test."
+        }
+        Key::SaysMet(FindingCode::ArrestDistance) => {
+            "{value} from lock to stop meets the {limit} of the type test."
+        }
         Key::Change(FindingCode::RopeBroke) => "Take the rope out of service before the climb.",
-        Key::Change(FindingCode::LinkBroke) => "Look over connector and webbing before the climb, and take what is faulty out of service.",
-        Key::Change(FindingCode::AnchorUnsuitable) => "Stop and ask for an anchor in the framing, or a rated one.",
-        Key::Change(FindingCode::AnchorAllowable) => "More fasteners, longer ones, or denser wood; and a competent person’s judgement.",
-        Key::Change(FindingCode::AnchorFactor) => "Have a qualified person design it, or take an anchor of the full breaking load.",
+        Key::Change(FindingCode::LinkBroke) => {
+            "Look over connector and webbing before the climb, and take what is faulty out of service."
+        }
+        Key::Change(FindingCode::AnchorUnsuitable) => {
+            "Stop and ask for an anchor in the framing, or a rated one."
+        }
+        Key::Change(FindingCode::AnchorAllowable) => {
+            "More fasteners, longer ones, or denser wood; and a competent person’s judgement."
+        }
+        Key::Change(FindingCode::AnchorFactor) => {
+            "Have a qualified person design it, or take an anchor of the full breaking load."
+        }
         Key::Change(FindingCode::AnchorChooser) => "Have a competent person choose it and look at it.",
-        Key::Change(FindingCode::FastenersMissed) => "Pull each miss, seal its hole, and drive it again into the rafter.",
+        Key::Change(FindingCode::FastenersMissed) => {
+            "Pull each miss, seal its hole, and drive it again into the rafter."
+        }
         Key::Change(FindingCode::MortarWeak) => "Leave this chimney alone and ask for another anchor.",
-        Key::Change(FindingCode::HigherMethod) => "Use it: guardrail, then travel restraint, then fall restrict, then fall arrest.",
+        Key::Change(FindingCode::HigherMethod) => {
+            "Use it: guardrail, then travel restraint, then fall restrict, then fall arrest."
+        }
         Key::Change(FindingCode::ArrestTooLow) => "Use another method here, and ask.",
-        Key::Change(FindingCode::ClearanceSum) => "Raise the grab or shorten the lanyard; where it is still short, ask.",
-        Key::Change(FindingCode::RescueMissing) => "Write down who comes, with what, from where; read it to the crew before anybody climbs.",
+        Key::Change(FindingCode::ClearanceSum) => {
+            "Raise the grab or shorten the lanyard; where it is still short, ask."
+        }
+        Key::Change(FindingCode::RescueMissing) => {
+            "Write down who comes, with what, from where; read it to the crew before anybody climbs."
+        }
         Key::Change(FindingCode::TrainingExpired) => "Take the refresher before working at height.",
         Key::Change(FindingCode::GearFrayed) => "Take it out of service.",
         Key::Change(FindingCode::GearKnot) => "Undo it, look the rope over, or take another.",
@@ -401,17 +551,23 @@ pub fn text(key: Key) -> &'static str {
         Key::MoistureLabel => "Wood",
         Key::MoistureDry => "dry",
         Key::MoistureWet => "wet",
-        Key::StrengthComputed => "For the pull of this set-up it breaks at {mean} on average; the weakest in twenty at {low}, which the fall uses.",
+        Key::StrengthComputed => {
+            "For the pull of this set-up it breaks at {mean} on average; the weakest in twenty at {low}, which the fall uses."
+        }
         Key::StrengthAllowable => "Allowable load by the wood code (NDS): {value}.",
         Key::StrengthNoAllowable => "No code gives an allowable load for it.",
         Key::StrengthStated => "Taken as stated: {low}.",
         Key::StrengthUnsuitable => "This is no anchor. About {low} is assumed.",
         Key::StrengthJudge => "Only a qualified person can judge a real anchor.",
-        Key::StrengthDrawing => "Section through the roof at the anchor: {hit} fasteners in the rafters, {miss} in the sheathing alone.",
+        Key::StrengthDrawing => {
+            "Section through the roof at the anchor: {hit} fasteners in the rafters, {miss} in the sheathing alone."
+        }
         Key::StrengthHit => "holds",
         Key::StrengthMiss => "lets go",
         Key::PartGear => "Look over the gear",
-        Key::GearHint => "Look at each part as you would before a climb. Some of what lies in the shed is faulty.",
+        Key::GearHint => {
+            "Look at each part as you would before a climb. Some of what lies in the shed is faulty."
+        }
         Key::GearSeen => "{seen} of {all} looked over",
         Key::GearShed => "Take what lies in the shed",
         Key::GearNew => "Take new gear",
@@ -434,10 +590,14 @@ pub fn text(key: Key) -> &'static str {
         Key::LooksRopeFrayed => "Over a hand’s width the sheath is gone and white strands show.",
         Key::LooksRopeKnotted => "Two arm’s lengths down there is an overhand knot, pulled tight.",
         Key::LooksConnectorSound => "The gate snaps shut and its sleeve turns over it.",
-        Key::LooksConnectorUnlocked => "The gate snaps shut; the sleeve stays where it is. A thumb pushes the gate open.",
+        Key::LooksConnectorUnlocked => {
+            "The gate snaps shut; the sleeve stays where it is. A thumb pushes the gate open."
+        }
         Key::LooksConnectorCorroded => "Brown scale, and pits under it that a fingernail catches in.",
         Key::LooksPackSound => "A flat packet, its cover closed and its stitches in rows.",
-        Key::LooksPackDeployed => "The cover is done up, but a torn tail of webbing with loose threads is folded into it.",
+        Key::LooksPackDeployed => {
+            "The cover is done up, but a torn tail of webbing with loose threads is folded into it."
+        }
         Key::LooksWebbingSound => "Straps flat and supple, edges straight.",
         Key::LooksWebbingCut => "At the thigh a notch runs in from the edge for a finger’s breadth.",
         Key::LooksLabelLegible => "Maker’s label sewn in; date and standard can be read.",
@@ -449,7 +609,9 @@ pub fn text(key: Key) -> &'static str {
         Key::LooksLatchClosed => "The latch is down over the rope; nothing shows between.",
         Key::LooksLatchOpen => "Light shows between the latch and the body.",
         Key::LooksNailsHit => "Seen from below, every point is in a rafter.",
-        Key::LooksNailsMissed => "Seen from below, {value} points stick out of the sheathing beside the rafter.",
+        Key::LooksNailsMissed => {
+            "Seen from below, {value} points stick out of the sheathing beside the rafter."
+        }
         Key::PartPlan => "Before anybody climbs",
         Key::OtherMethodLabel => "Is there another method for this job?",
         Key::OtherNone => "none was found",
@@ -470,7 +632,9 @@ pub fn text(key: Key) -> &'static str {
         Key::SayStopAndAsk => "I would stop and ask",
         Key::AdviceHeading => "You answered: {said}.",
         Key::AdviceCalled => "This set-up calls for it:",
-        Key::AdviceNotCalled => "Nothing found here calls for it. Asking is never wrong; going ahead without cause to doubt is not wrong either.",
+        Key::AdviceNotCalled => {
+            "Nothing found here calls for it. Asking is never wrong; going ahead without cause to doubt is not wrong either."
+        }
         Key::AdviceFall => "Had the worker gone ahead, the slip would have ended like this:",
         Key::ChangesHeading => "What one change would do",
         Key::ChangesHint => "Each line is the same fall computed again with one thing changed.",
@@ -497,46 +661,88 @@ pub fn text(key: Key) -> &'static str {
         Key::ChRescue => "Write the rescue plan",
         Key::ChChooser => "Have a competent person choose the anchor",
         Key::WhyLabel => "Why",
-        Key::WhyFreeFall => "The lanyard is {lanyard} long and the grab {height} from the D-ring, so {slack} of it was slack; the rest is the grab’s drag and the body’s swing.",
-        Key::WhyForceAbsorber => "The absorber tears at {force}; it tore {length}, and what it took the rope did not have to.",
-        Key::WhyForceWhole => "The absorber tears at {force}; this fall ended before it tore, in the stretch of the rope: {length}.",
-        Key::WhyForceSpent => "Once the absorber was torn to its end at {length}, the stop was as hard as the rope.",
-        Key::WhyForceRope => "With no absorber the energy went into the rope’s stretch, {length}: the shorter the rope, the harder the stop.",
-        Key::WhyClearance => "The D-ring dropped {fall} in all: free fall {free}, absorber {absorber}, grab {slip}, rope {rope}.",
-        Key::WhyAnchor => "The rope pulled the anchor with {anchor}; friction over the roof’s edge took the rest of the {force} at the D-ring.",
+        Key::WhyFreeFall => {
+            "The lanyard is {lanyard} long and the grab {height} from the D-ring, so {slack} of it was slack; the rest is the grab’s drag and the body’s swing."
+        }
+        Key::WhyForceAbsorber => {
+            "The absorber tears at {force}; it tore {length}, and what it took the rope did not have to."
+        }
+        Key::WhyForceWhole => {
+            "The absorber tears at {force}; this fall ended before it tore, in the stretch of the rope: {length}."
+        }
+        Key::WhyForceSpent => {
+            "Once the absorber was torn to its end at {length}, the stop was as hard as the rope."
+        }
+        Key::WhyForceRope => {
+            "With no absorber the energy went into the rope’s stretch, {length}: the shorter the rope, the harder the stop."
+        }
+        Key::WhyClearance => {
+            "The D-ring dropped {fall} in all: free fall {free}, absorber {absorber}, grab {slip}, rope {rope}."
+        }
+        Key::WhyAnchor => {
+            "The rope pulled the anchor with {anchor}; friction over the roof’s edge took the rest of the {force} at the D-ring."
+        }
         Key::WhySlip => "The grab slid {slip} along the rope.",
         Key::MarginLine => "Margin: {value}",
         Key::MarginMissing => "Missing: {value}",
         Key::GearSummary => "rope, connector, pack, straps, label, grab",
         Key::ThumbsHeading => "Rules of thumb, beside the numbers",
-        Key::ThumbsHint => "What crews tell each other. None of it has a source; it is common practice. Beside each: what the engine or a published rule says.",
+        Key::ThumbsHint => {
+            "What crews tell each other. None of it has a source; it is common practice. Beside each: what the engine or a published rule says."
+        }
         Key::ThumbHolds => "holds",
         Key::ThumbPartly => "holds in part",
         Key::ThumbUnknown => "no figure to hold it against",
         Key::ThumbHarness => "“Wear a harness above 10 ft.”",
-        Key::ThumbHarnessTold => "10 ft is {ten}. Ontario and Quebec require protection above {canada}, so there it is near. Construction in the United States requires it from {us}: there it is wrong.",
+        Key::ThumbHarnessTold => {
+            "10 ft is {ten}. Ontario and Quebec require protection above {canada}, so there it is near. Construction in the United States requires it from {us}: there it is wrong."
+        }
         Key::ThumbAnchor => "“An anchor point is good for 2,000 lb.”",
-        Key::ThumbAnchorTold => "2,000 lbf is {load}. Ontario asks for a working load of {on} with an absorber; Quebec for a breaking load of {qc}, the United States of {us}. Working and breaking loads cannot be compared, so the figure means nothing until it says which it is; as a breaking load it meets neither.",
+        Key::ThumbAnchorTold => {
+            "2,000 lbf is {load}. Ontario asks for a working load of {on} with an absorber; Quebec for a breaking load of {qc}, the United States of {us}. Working and breaking loads cannot be compared, so the figure means nothing until it says which it is; as a breaking load it meets neither."
+        }
         Key::ThumbForce => "“120 lb falling 9 ft hits with about 900 lb.”",
-        Key::ThumbForceTold => "Only for a stop of {stop}. Over 3.5 ft the steady force is {soft}; on a rope that stretches that far the peak is {peak}. The force is set by the length of the stop.",
+        Key::ThumbForceTold => {
+            "Only for a stop of {stop}. Over 3.5 ft the steady force is {soft}; on a rope that stretches that far the peak is {peak}. The force is set by the length of the stop."
+        }
         Key::ThumbAbsorber => "“An absorber adds 4 to 5 ft.”",
-        Key::ThumbAbsorberTold => "That is its most. 100 kg after 1.8 m on one that tears at {low} takes {long}; after 0.6 m on one at {high}, {short}. Tables reckon with the most, and so should you.",
+        Key::ThumbAbsorberTold => {
+            "That is its most. 100 kg after 1.8 m on one that tears at {low} takes {long}; after 0.6 m on one at {high}, {short}. Tables reckon with the most, and so should you."
+        }
         Key::ThumbBelow => "“A grab a lanyard’s length below the D-ring: 3 ft down, and 3 ft more.”",
-        Key::ThumbBelowTold => "By geometry {free} of free fall on a 0.9 m lanyard. The grab’s slip and the harness add up to {more} before anything else stretches.",
+        Key::ThumbBelowTold => {
+            "By geometry {free} of free fall on a 0.9 m lanyard. The grab’s slip and the harness add up to {more} before anything else stretches."
+        }
         Key::ThumbFace => "“A grab at face height or above: 3 in to 1 ft.”",
-        Key::ThumbFaceTold => "At 0.3 m above the D-ring a 0.9 m lanyard still has {free} of slack; only a full lanyard’s length above is there none. Slip and harness add up to {more}. The thumb leaves both out.",
-        Key::ThumbNails => "“Four nails each side of the ridge into framing at 16 in centres: 4 in nails, or 3 in screws.”",
-        Key::ThumbNailsTold => "In dry spruce on a 6 in 12 roof the nails hold {nails} (the weakest in twenty) and may bear {nails_allow}; the screws {screws} and {screws_allow}. Ontario asks for {on} within allowable stress. All missed, the nails hold {missed}.",
+        Key::ThumbFaceTold => {
+            "At 0.3 m above the D-ring a 0.9 m lanyard still has {free} of slack; only a full lanyard’s length above is there none. Slip and harness add up to {more}. The thumb leaves both out."
+        }
+        Key::ThumbNails => {
+            "“Four nails each side of the ridge into framing at 16 in centres: 4 in nails, or 3 in screws.”"
+        }
+        Key::ThumbNailsTold => {
+            "In dry spruce on a 6 in 12 roof the nails hold {nails} (the weakest in twenty) and may bear {nails_allow}; the screws {screws} and {screws_allow}. Ontario asks for {on} within allowable stress. All missed, the nails hold {missed}."
+        }
         Key::ThumbLook => "“Look at bolt and latch every 15 to 20 minutes.”",
-        Key::ThumbLookTold => "No figure says how fast they work loose. What it costs is known: loose, the grab is taken to hold {loose}; tight, {tight} (both assumed).",
+        Key::ThumbLookTold => {
+            "No figure says how fast they work loose. What it costs is known: loose, the grab is taken to hold {loose}; tight, {tight} (both assumed)."
+        }
         Key::ThumbArrow => "“The arrow points to the anchor.”",
-        Key::ThumbArrowTold => "The other way round the grab only drags, with about {drag} (assumed); an 85 kg worker weighs {weight}.",
+        Key::ThumbArrowTold => {
+            "The other way round the grab only drags, with about {drag} (assumed); an 85 kg worker weighs {weight}."
+        }
         Key::ThumbLow => "“A point only a foot or two up on the roof, a vent or a duct is no anchor.”",
-        Key::ThumbLowTold => "A vent pipe is taken to hold {vent} (assumed), less than the weight of a worker of 100 kg, {weight}; a stop pulls several times that.",
+        Key::ThumbLowTold => {
+            "A vent pipe is taken to hold {vent} (assumed), less than the weight of a worker of 100 kg, {weight}; a stop pulls several times that."
+        }
         Key::ThumbChimney => "“A chimney must be sound before a rope goes round it.”",
-        Key::ThumbChimneyTold => "An 18 in brick stack of 4 ft 4 in tips at {sound} with the sling a foot up. Raise the sling to 2 ft and it tips at {high}. Sound is not enough.",
+        Key::ThumbChimneyTold => {
+            "An 18 in brick stack of 4 ft 4 in tips at {sound} with the sling a foot up. Raise the sling to 2 ft and it tips at {high}. Sound is not enough."
+        }
         Key::ThumbHoles => "“Seal the nail holes when the anchor comes off.”",
-        Key::ThumbHolesTold => "A matter of the roof, not of the fall. A nail pulled and driven again in the same hole holds less; take fresh wood.",
+        Key::ThumbHolesTold => {
+            "A matter of the roof, not of the fall. A nail pulled and driven again in the same hole holds less; take fresh wood."
+        }
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

@@ -9,7 +9,9 @@ pub fn text(key: Key) -> &'static str {
     match key {
         Key::AppName => "Shortfall",
         Key::Tagline => "Que ferait votre liaison ? Voyez-le ici, à l’écran.",
-        Key::Caution => "Exercice à côté d’une formation reconnue, jamais une attestation. Sur un vrai chantier, les notices des fabricants, les règles locales et une personne compétente passent d’abord. Chaque résultat ne vaut que sous les hypothèses affichées.",
+        Key::Caution => {
+            "Exercice à côté d’une formation reconnue, jamais une attestation. Sur un vrai chantier, les notices des fabricants, les règles locales et une personne compétente passent d’abord. Chaque résultat ne vaut que sous les hypothèses affichées."
+        }
         Key::SkipToScene => "Aller à la scène",
         Key::Language => "Langue",
         Key::Units => "Unités",
@@ -91,13 +93,17 @@ pub fn text(key: Key) -> &'static str {
         Key::PredictHeading => "La personne glisse maintenant. Que se passe-t-il ?",
         Key::PredictHint => "Dites d’abord, voyez ensuite. Une réponse fausse apprend autant qu’une juste.",
         Key::PredictFirst => "Choisissez d’abord une réponse.",
-        Key::EngineMissing => "Le moteur qui calcule la chute ne s’est pas chargé. Rien n’est perdu : connectez-vous une fois, rechargez la page et jouez de nouveau.",
+        Key::EngineMissing => {
+            "Le moteur qui calcule la chute ne s’est pas chargé. Rien n’est perdu : connectez-vous une fois, rechargez la page et jouez de nouveau."
+        }
         Key::LockAndPlay => "Fixer la réponse et lancer",
         Key::Locked => "Votre réponse est fixée : {answer}",
         Key::Computing => "Calcul de la chute…",
         Key::Skip => "Passer au résultat",
         Key::ProblemsHeading => "Ce montage est impossible :",
-        Key::NotGraded => "Non noté : cette simulation a échoué à son contrôle d’énergie (écart de {value}). Ses nombres ne sont pas affichés. Changez quelque chose et relancez.",
+        Key::NotGraded => {
+            "Non noté : cette simulation a échoué à son contrôle d’énergie (écart de {value}). Ses nombres ne sont pas affichés. Changez quelque chose et relancez."
+        }
         Key::PlayAgain => "Revoir",
         Key::Pause => "Pause",
         Key::Resume => "Continuer",
@@ -129,9 +135,15 @@ pub fn text(key: Key) -> &'static str {
         Key::SourceLine => "{document}, {clause}",
         Key::ChangeOne => "Changez une seule chose et relancez : cette chute reste en pointillé.",
         Key::GhostNote => "Pointillé : la chute d’avant",
-        Key::VerdictStopped => "Arrêt en l’air : {value} sur le corps, respecte la limite de {limit} sous ces hypothèses.",
-        Key::VerdictStoppedOver => "Arrêt en l’air, mais {value} sur le corps ne respecte pas la limite de {limit}.",
-        Key::VerdictOnRoof => "Arrêt sur le toit : {value} sur le corps, respecte la limite de {limit} sous ces hypothèses.",
+        Key::VerdictStopped => {
+            "Arrêt en l’air : {value} sur le corps, respecte la limite de {limit} sous ces hypothèses."
+        }
+        Key::VerdictStoppedOver => {
+            "Arrêt en l’air, mais {value} sur le corps ne respecte pas la limite de {limit}."
+        }
+        Key::VerdictOnRoof => {
+            "Arrêt sur le toit : {value} sur le corps, respecte la limite de {limit} sous ces hypothèses."
+        }
         Key::VerdictNoForce => "Arrêt en l’air avec {value} sur le corps ; aucune limite de force fixée ici.",
         Key::VerdictGroundShort => "Descend jusqu’au sol à {value} : il manquait {missing} de dégagement.",
         Key::VerdictGround => "Descend jusqu’au sol à {value} : rien n’a tenu sur la corde.",
@@ -141,7 +153,9 @@ pub fn text(key: Key) -> &'static str {
         Key::VerdictLetGoGround => "Sort de la corde et tombe ; choc à {value}.",
         Key::VerdictAnchor => "L’ancrage cède à {value} (supposé) : plus rien ne retient la corde.",
         Key::VerdictAnchorGround => "L’ancrage cède et la personne tombe ; choc à {value}.",
-        Key::VerdictFreeFall => "Arrêt en l’air, mais {value} de chute libre ne respecte pas la limite de {limit}.",
+        Key::VerdictFreeFall => {
+            "Arrêt en l’air, mais {value} de chute libre ne respecte pas la limite de {limit}."
+        }
         Key::PlotTitleUnder => "{value} au plus, sous la limite de {limit}",
         Key::PlotTitleOver => "{value} au plus, au-dessus de la limite de {limit}",
         Key::PlotTitleNone => "{value} au plus sur le corps",
@@ -159,9 +173,15 @@ pub fn text(key: Key) -> &'static str {
         Key::LabelGrab => "coulisseau",
         Key::ScaleBar => "{value}",
         Key::StateStanding => "La personne se tient sur l’échelle, les pieds à {height} du sol.",
-        Key::StateRoof => "La personne se tient sur le toit, à {distance} de l’avant-toit ; l’avant-toit est à {height} du sol.",
-        Key::StateGrab => "Le coulisseau est {offset} l’anneau en D, flèche vers {arrow}, boulon {bolt}, loquet {latch}.",
-        Key::StateRope => "La corde d’assurance mesure {length}, nœud au bout : {knot}. Le cordon mesure {lanyard}, absorbeur d’énergie : {absorber}.",
+        Key::StateRoof => {
+            "La personne se tient sur le toit, à {distance} de l’avant-toit ; l’avant-toit est à {height} du sol."
+        }
+        Key::StateGrab => {
+            "Le coulisseau est {offset} l’anneau en D, flèche vers {arrow}, boulon {bolt}, loquet {latch}."
+        }
+        Key::StateRope => {
+            "La corde d’assurance mesure {length}, nœud au bout : {knot}. Le cordon mesure {lanyard}, absorbeur d’énergie : {absorber}."
+        }
         Key::StateAnchor => "Ancrage : {kind}.",
         Key::StateBelowGround => "En dessous, le sol nu.",
         Key::StateBelowObstacle => "En dessous, une terrasse haute de {height}, à {distance} du mur.",
@@ -171,9 +191,15 @@ pub fn text(key: Key) -> &'static str {
         Key::Level => "à la hauteur de",
         Key::Storyboard => "Cinq moments de la chute",
         Key::StillOf => "{event}, {time}",
-        Key::KeyHelp => "Le dessin étant actif : la barre d’espace lance et arrête, les flèches avancent pas à pas, Page précédente et Page suivante vont d’un événement à l’autre.",
-        Key::VersionLine => "Version {app}, physique {physics}, règles {rules}. Écart d’énergie de {residual} dans cette simulation.",
-        Key::ModelNote => "Une personne de neuf corps articulés tombe dans le plan du dessin, sur une liaison faite de corde, coulisseau, cordon, absorbeur et harnais. Sont omis : le balancement latéral, le poids de la corde, le vent. L’échelle ne bouge pas.",
+        Key::KeyHelp => {
+            "Le dessin étant actif : la barre d’espace lance et arrête, les flèches avancent pas à pas, Page précédente et Page suivante vont d’un événement à l’autre."
+        }
+        Key::VersionLine => {
+            "Version {app}, physique {physics}, règles {rules}. Écart d’énergie de {residual} dans cette simulation."
+        }
+        Key::ModelNote => {
+            "Une personne de neuf corps articulés tombe dans le plan du dessin, sur une liaison faite de corde, coulisseau, cordon, absorbeur et harnais. Sont omis : le balancement latéral, le poids de la corde, le vent. L’échelle ne bouge pas."
+        }
         Key::Faster => "Vitesse",
         Key::SaveFile => "Enregistrer le montage",
         Key::OpenFile => "Ouvrir un montage",
@@ -181,7 +207,9 @@ pub fn text(key: Key) -> &'static str {
         Key::LinkCopied => "Lien copié.",
         Key::FileBad => "Ce fichier n’a pas été ouvert ; rien n’a changé. {reason}",
         Key::Kept => "Ce montage est conservé sur cet appareil.",
-        Key::NotKept => "Cet appareil ne conserve rien (stockage désactivé ou plein) : enregistrez le montage dans un fichier avant de fermer la page.",
+        Key::NotKept => {
+            "Cet appareil ne conserve rien (stockage désactivé ou plein) : enregistrez le montage dans un fichier avant de fermer la page."
+        }
         Key::Anchor(AnchorKind::RidgePlateInFraming) => "plaque de faîte dans la charpente",
         Key::Anchor(AnchorKind::RidgePlateInSheathing) => "plaque de faîte dans le seul revêtement",
         Key::Anchor(AnchorKind::ChimneySling) => "élingue autour de la cheminée",
@@ -192,16 +220,32 @@ pub fn text(key: Key) -> &'static str {
         Key::Problem(ProblemCode::OutOfRange) => "{field} : en dehors de {min} à {max}.",
         Key::Problem(ProblemCode::SchemaNewer) => "Ce montage vient d’une version plus récente.",
         Key::Problem(ProblemCode::PlaceUnknown) => "Aucune règle n’est connue pour cet endroit.",
-        Key::Problem(ProblemCode::LadderTooShort) => "Le pied de l’échelle est plus écarté que l’échelle n’est longue.",
-        Key::Problem(ProblemCode::StandsAboveLadder) => "Les pieds seraient au-dessus de la partie utile de l’échelle ou de l’avant-toit.",
-        Key::Problem(ProblemCode::LadderInObstacle) => "L’échelle traverserait la terrasse : écartez son pied, ou déplacez la terrasse.",
-        Key::Problem(ProblemCode::WorkerInHouse) => "La personne serait dans le mur ou le toit : écartez le pied de l’échelle.",
+        Key::Problem(ProblemCode::LadderTooShort) => {
+            "Le pied de l’échelle est plus écarté que l’échelle n’est longue."
+        }
+        Key::Problem(ProblemCode::StandsAboveLadder) => {
+            "Les pieds seraient au-dessus de la partie utile de l’échelle ou de l’avant-toit."
+        }
+        Key::Problem(ProblemCode::LadderInObstacle) => {
+            "L’échelle traverserait la terrasse : écartez son pied, ou déplacez la terrasse."
+        }
+        Key::Problem(ProblemCode::WorkerInHouse) => {
+            "La personne serait dans le mur ou le toit : écartez le pied de l’échelle."
+        }
         Key::Problem(ProblemCode::StandsOffRoof) => "Les pieds seraient au-delà du faîte.",
         Key::Problem(ProblemCode::AnchorOffRoof) => "L’ancrage serait hors du toit.",
-        Key::Problem(ProblemCode::AnchorBelowWorker) => "L’ancrage serait à côté ou au-dessous de la personne : placez-le plus haut.",
-        Key::Problem(ProblemCode::GrabOutOfReach) => "Le cordon n’atteint pas le coulisseau depuis l’anneau en D : rapprochez le coulisseau ou prenez un cordon plus long.",
-        Key::Problem(ProblemCode::LifelineTooShort) => "La corde d’assurance finit avant le coulisseau : prenez-en une plus longue.",
-        Key::Problem(ProblemCode::GrabPastAnchor) => "Le coulisseau serait à l’ancrage ou au-delà : descendez-le.",
+        Key::Problem(ProblemCode::AnchorBelowWorker) => {
+            "L’ancrage serait à côté ou au-dessous de la personne : placez-le plus haut."
+        }
+        Key::Problem(ProblemCode::GrabOutOfReach) => {
+            "Le cordon n’atteint pas le coulisseau depuis l’anneau en D : rapprochez le coulisseau ou prenez un cordon plus long."
+        }
+        Key::Problem(ProblemCode::LifelineTooShort) => {
+            "La corde d’assurance finit avant le coulisseau : prenez-en une plus longue."
+        }
+        Key::Problem(ProblemCode::GrabPastAnchor) => {
+            "Le coulisseau serait à l’ancrage ou au-delà : descendez-le."
+        }
         Key::Event(EventKind::Slip) => "glissade",
         Key::Event(EventKind::OverEave) => "passage de l’avant-toit",
         Key::Event(EventKind::Taut) => "liaison tendue",
@@ -252,52 +296,112 @@ pub fn text(key: Key) -> &'static str {
         Key::Title(FindingCode::TriggerHeight) => "La protection est-elle exigée ici ?",
         Key::Says(FindingCode::StrikesGround) => "La personne atteint le sol à {value}.",
         Key::Says(FindingCode::StrikesObstacle) => "La personne tombe sur la terrasse à {value}.",
-        Key::Says(FindingCode::OffRope) => "La corde est sortie du coulisseau. Plus rien ne retient la personne.",
-        Key::Says(FindingCode::AnchorGaveWay) => "La corde a tiré plus fort que ce que supporte le plus faible de vingt ancrages semblables : {value}.",
+        Key::Says(FindingCode::OffRope) => {
+            "La corde est sortie du coulisseau. Plus rien ne retient la personne."
+        }
+        Key::Says(FindingCode::AnchorGaveWay) => {
+            "La corde a tiré plus fort que ce que supporte le plus faible de vingt ancrages semblables : {value}."
+        }
         Key::Says(FindingCode::PeakForce) => "{value} ne respecte pas la limite de {limit}.",
         Key::Says(FindingCode::FreeFall) => "{value} ne respecte pas la limite de {limit}.",
-        Key::Says(FindingCode::ForceOrFreeFall) => "Cet endroit exige la limite de force ou celle de chute libre ; celle affichée a décidé.",
-        Key::Says(FindingCode::StoppingDistance) => "{value} pour s’arrêter, sans l’allongement de la corde, ne respecte pas la limite de {limit}.",
-        Key::Says(FindingCode::AbsorberSpent) => "Il s’est déployé de {value} et n’avait plus rien ; au-delà, la force n’a plus de plafond.",
+        Key::Says(FindingCode::ForceOrFreeFall) => {
+            "Cet endroit exige la limite de force ou celle de chute libre ; celle affichée a décidé."
+        }
+        Key::Says(FindingCode::StoppingDistance) => {
+            "{value} pour s’arrêter, sans l’allongement de la corde, ne respecte pas la limite de {limit}."
+        }
+        Key::Says(FindingCode::AbsorberSpent) => {
+            "Il s’est déployé de {value} et n’avait plus rien ; au-delà, la force n’a plus de plafond."
+        }
         Key::Says(FindingCode::NoAbsorber) => "Seul l’allongement de la corde a adouci l’arrêt.",
-        Key::Says(FindingCode::GrabReversed) => "La flèche vers le bas, le coulisseau ne peut pas se bloquer ; il file le long de la corde.",
+        Key::Says(FindingCode::GrabReversed) => {
+            "La flèche vers le bas, le coulisseau ne peut pas se bloquer ; il file le long de la corde."
+        }
         Key::Says(FindingCode::LatchOpen) => "Le loquet ouvert, la corde peut sortir du coulisseau.",
         Key::Says(FindingCode::BoltLoose) => "Le boulon desserré, le coulisseau glisse avant de tenir.",
-        Key::Says(FindingCode::GrabLow) => "Le coulisseau est à {value} sous l’anneau en D : la personne tombe d’autant jusqu’à lui, puis d’autant au-delà.",
+        Key::Says(FindingCode::GrabLow) => {
+            "Le coulisseau est à {value} sous l’anneau en D : la personne tombe d’autant jusqu’à lui, puis d’autant au-delà."
+        }
         Key::Says(FindingCode::EndKnotMissing) => "Un coulisseau qui glisse sortirait au bout de la corde.",
-        Key::Says(FindingCode::HarnessLoose) => "L’anneau en D remonte avant que le harnais ne tienne : plus de chute, moins bon maintien.",
-        Key::Says(FindingCode::AnchorCapacity) => "{value} de charge de rupture (le plus faible sur vingt) ne respecte pas les {limit} exigés.",
-        Key::Says(FindingCode::AnchorBasis) => "Cet endroit exige une charge de service de {limit}, dans les contraintes admissibles. Les {value} ici sont une charge de rupture ; les deux ne se comparent pas. Une personne compétente juge l’ancrage.",
-        Key::Says(FindingCode::LadderAngle) => "À {value} du sol, le pied n’est pas où il faut : écarté du quart au tiers de la longueur.",
-        Key::Says(FindingCode::ClearanceMargin) => "{value} restants, c’est moins que les {limit} gardés en réserve.",
+        Key::Says(FindingCode::HarnessLoose) => {
+            "L’anneau en D remonte avant que le harnais ne tienne : plus de chute, moins bon maintien."
+        }
+        Key::Says(FindingCode::AnchorCapacity) => {
+            "{value} de charge de rupture (le plus faible sur vingt) ne respecte pas les {limit} exigés."
+        }
+        Key::Says(FindingCode::AnchorBasis) => {
+            "Cet endroit exige une charge de service de {limit}, dans les contraintes admissibles. Les {value} ici sont une charge de rupture ; les deux ne se comparent pas. Une personne compétente juge l’ancrage."
+        }
+        Key::Says(FindingCode::LadderAngle) => {
+            "À {value} du sol, le pied n’est pas où il faut : écarté du quart au tiers de la longueur."
+        }
+        Key::Says(FindingCode::ClearanceMargin) => {
+            "{value} restants, c’est moins que les {limit} gardés en réserve."
+        }
         Key::Says(FindingCode::HardSwing) => "La personne heurte la maison ou l’échelle à {value}.",
-        Key::Says(FindingCode::TriggerHeight) => "À {value}, cet endroit n’exige pas encore de protection contre les chutes (il l’exige à partir de {limit}) ; la chute est aussi réelle.",
+        Key::Says(FindingCode::TriggerHeight) => {
+            "À {value}, cet endroit n’exige pas encore de protection contre les chutes (il l’exige à partir de {limit}) ; la chute est aussi réelle."
+        }
         Key::SaysMet(FindingCode::PeakForce) => "{value} respecte la limite de {limit}.",
         Key::SaysMet(FindingCode::FreeFall) => "{value} respecte la limite de {limit}.",
-        Key::SaysMet(FindingCode::StoppingDistance) => "{value} pour s’arrêter, sans l’allongement de la corde, respecte la limite de {limit}.",
-        Key::SaysMet(FindingCode::AnchorCapacity) => "{value} de charge de rupture (le plus faible sur vingt) respecte les {limit} exigés.",
-        Key::SaysMet(FindingCode::LadderAngle) => "À {value} du sol, le pied est écarté du quart au tiers de la longueur.",
-        Key::SaysMet(FindingCode::ClearanceMargin) => "{value} restants, plus que les {limit} gardés en réserve.",
-        Key::SaysMet(FindingCode::TriggerHeight) => "À {value}, cet endroit exige une protection contre les chutes (à partir de {limit}). Demandez-vous d’abord si un garde-corps ou une limitation de déplacement suffirait.",
-        Key::Change(FindingCode::StrikesGround) => "Montez le coulisseau, ou raccourcissez le cordon. S’il manque encore du dégagement, l’arrêt de chute n’est pas la bonne méthode : arrêtez et demandez.",
-        Key::Change(FindingCode::StrikesObstacle) => "Montez le coulisseau, ou travaillez là où rien ne dépasse en bas. Sinon, arrêtez et demandez.",
-        Key::Change(FindingCode::OffRope) => "Fermez le loquet, tournez la flèche vers l’ancrage, faites un nœud au bout de la corde.",
-        Key::Change(FindingCode::AnchorGaveWay) => "Attachez à la charpente ou à un ancrage certifié qu’une personne compétente a examiné.",
-        Key::Change(FindingCode::PeakForce) => "Montez le coulisseau pour raccourcir la chute libre, ou prenez un absorbeur qui se déchire à une force moindre.",
+        Key::SaysMet(FindingCode::StoppingDistance) => {
+            "{value} pour s’arrêter, sans l’allongement de la corde, respecte la limite de {limit}."
+        }
+        Key::SaysMet(FindingCode::AnchorCapacity) => {
+            "{value} de charge de rupture (le plus faible sur vingt) respecte les {limit} exigés."
+        }
+        Key::SaysMet(FindingCode::LadderAngle) => {
+            "À {value} du sol, le pied est écarté du quart au tiers de la longueur."
+        }
+        Key::SaysMet(FindingCode::ClearanceMargin) => {
+            "{value} restants, plus que les {limit} gardés en réserve."
+        }
+        Key::SaysMet(FindingCode::TriggerHeight) => {
+            "À {value}, cet endroit exige une protection contre les chutes (à partir de {limit}). Demandez-vous d’abord si un garde-corps ou une limitation de déplacement suffirait."
+        }
+        Key::Change(FindingCode::StrikesGround) => {
+            "Montez le coulisseau, ou raccourcissez le cordon. S’il manque encore du dégagement, l’arrêt de chute n’est pas la bonne méthode : arrêtez et demandez."
+        }
+        Key::Change(FindingCode::StrikesObstacle) => {
+            "Montez le coulisseau, ou travaillez là où rien ne dépasse en bas. Sinon, arrêtez et demandez."
+        }
+        Key::Change(FindingCode::OffRope) => {
+            "Fermez le loquet, tournez la flèche vers l’ancrage, faites un nœud au bout de la corde."
+        }
+        Key::Change(FindingCode::AnchorGaveWay) => {
+            "Attachez à la charpente ou à un ancrage certifié qu’une personne compétente a examiné."
+        }
+        Key::Change(FindingCode::PeakForce) => {
+            "Montez le coulisseau pour raccourcir la chute libre, ou prenez un absorbeur qui se déchire à une force moindre."
+        }
         Key::Change(FindingCode::FreeFall) => "Montez le coulisseau, ou raccourcissez le cordon.",
         Key::Change(FindingCode::ForceOrFreeFall) => "Rien : ceci explique la règle.",
         Key::Change(FindingCode::StoppingDistance) => "Raccourcissez la chute libre : montez le coulisseau.",
-        Key::Change(FindingCode::AbsorberSpent) => "Raccourcissez la chute libre, ou prenez un absorbeur prévu pour cette masse.",
+        Key::Change(FindingCode::AbsorberSpent) => {
+            "Raccourcissez la chute libre, ou prenez un absorbeur prévu pour cette masse."
+        }
         Key::Change(FindingCode::NoAbsorber) => "Prenez un cordon avec absorbeur d’énergie.",
         Key::Change(FindingCode::GrabReversed) => "Retirez-le et remettez-le, la flèche vers l’ancrage.",
-        Key::Change(FindingCode::LatchOpen) => "Fermez-le, puis tirez le coulisseau vers le bas pour vérifier.",
-        Key::Change(FindingCode::BoltLoose) => "Serrez-le, et vérifiez de nouveau toutes les 15 à 20 minutes (pratique courante).",
-        Key::Change(FindingCode::GrabLow) => "Montez-le à la hauteur de l’anneau en D ou plus haut, chaque fois que vous montez.",
+        Key::Change(FindingCode::LatchOpen) => {
+            "Fermez-le, puis tirez le coulisseau vers le bas pour vérifier."
+        }
+        Key::Change(FindingCode::BoltLoose) => {
+            "Serrez-le, et vérifiez de nouveau toutes les 15 à 20 minutes (pratique courante)."
+        }
+        Key::Change(FindingCode::GrabLow) => {
+            "Montez-le à la hauteur de l’anneau en D ou plus haut, chaque fois que vous montez."
+        }
         Key::Change(FindingCode::EndKnotMissing) => "Faites un nœud d’arrêt au bout.",
-        Key::Change(FindingCode::HarnessLoose) => "Ajustez les sangles : une main à plat passe tout juste (pratique courante).",
-        Key::Change(FindingCode::AnchorCapacity) => "Demandez à une personne compétente un ancrage conforme à la règle.",
+        Key::Change(FindingCode::HarnessLoose) => {
+            "Ajustez les sangles : une main à plat passe tout juste (pratique courante)."
+        }
+        Key::Change(FindingCode::AnchorCapacity) => {
+            "Demandez à une personne compétente un ancrage conforme à la règle."
+        }
         Key::Change(FindingCode::AnchorBasis) => "Faites juger l’ancrage par une personne compétente.",
-        Key::Change(FindingCode::LadderAngle) => "Écartez le pied du quart au tiers de la longueur jusqu’à l’appui.",
+        Key::Change(FindingCode::LadderAngle) => {
+            "Écartez le pied du quart au tiers de la longueur jusqu’à l’appui."
+        }
         Key::Change(FindingCode::ClearanceMargin) => "Montez le coulisseau, ou raccourcissez le cordon.",
         Key::Change(FindingCode::HardSwing) => "Gardez l’ancrage à l’aplomb, et le mou court.",
         Key::Change(FindingCode::TriggerHeight) => "Pensez d’abord aux autres méthodes.",
@@ -306,7 +410,9 @@ pub fn text(key: Key) -> &'static str {
         Key::Anchor(AnchorKind::RoofVent) => "évent ou conduit de toit",
         Key::Anchor(AnchorKind::AntennaMast) => "mât d’antenne",
         Key::Problem(ProblemCode::NotADate) => "{field} : écrivez le jour comme 2026-05-01.",
-        Key::Problem(ProblemCode::SlingAboveChimney) => "L’élingue serait au-dessus du sommet de la cheminée.",
+        Key::Problem(ProblemCode::SlingAboveChimney) => {
+            "L’élingue serait au-dessus du sommet de la cheminée."
+        }
         Key::Title(FindingCode::RopeBroke) => "La corde a rompu",
         Key::Title(FindingCode::LinkBroke) => "La liaison a lâché",
         Key::Title(FindingCode::AnchorUnsuitable) => "Pas un ancrage",
@@ -329,51 +435,113 @@ pub fn text(key: Key) -> &'static str {
         Key::Title(FindingCode::GearLabel) => "Pas d’étiquette lisible",
         Key::Title(FindingCode::AbsorberExtension) => "Déploiement de l’absorbeur",
         Key::Title(FindingCode::ArrestDistance) => "Arrêt complet",
-        Key::Says(FindingCode::RopeBroke) => "Une corde dans cet état supporte {value} ; la chute a tiré plus fort.",
-        Key::Says(FindingCode::LinkBroke) => "Le cordon, le connecteur et le harnais dans cet état supportent {value} ; la chute a tiré plus fort.",
-        Key::Says(FindingCode::AnchorUnsuitable) => "Évents, conduits, tuyaux, gouttières et mâts ne sont pas des ancrages. On ne suppose ici qu’environ {value}.",
-        Key::Says(FindingCode::AnchorAllowable) => "{value} dans les contraintes admissibles ne respecte pas la charge de service exigée de {limit}.",
-        Key::Says(FindingCode::AnchorFactor) => "Il rompt à {other}, soit {value} fois la force d’arrêt de cette chute. Cela ne suffit que si une personne qualifiée l’a conçu.",
+        Key::Says(FindingCode::RopeBroke) => {
+            "Une corde dans cet état supporte {value} ; la chute a tiré plus fort."
+        }
+        Key::Says(FindingCode::LinkBroke) => {
+            "Le cordon, le connecteur et le harnais dans cet état supportent {value} ; la chute a tiré plus fort."
+        }
+        Key::Says(FindingCode::AnchorUnsuitable) => {
+            "Évents, conduits, tuyaux, gouttières et mâts ne sont pas des ancrages. On ne suppose ici qu’environ {value}."
+        }
+        Key::Says(FindingCode::AnchorAllowable) => {
+            "{value} dans les contraintes admissibles ne respecte pas la charge de service exigée de {limit}."
+        }
+        Key::Says(FindingCode::AnchorFactor) => {
+            "Il rompt à {other}, soit {value} fois la force d’arrêt de cette chute. Cela ne suffit que si une personne qualifiée l’a conçu."
+        }
         Key::Says(FindingCode::AnchorChooser) => "La personne a choisi et posé l’ancrage seule.",
-        Key::Says(FindingCode::FastenersMissed) => "{value} fixations ne tiennent que dans le revêtement, qui lâche à une fraction de la charge.",
-        Key::Says(FindingCode::MortarWeak) => "Avec des joints tendres, seules les briques au-dessus de l’élingue résistent.",
-        Key::Says(FindingCode::HigherMethod) => "Sur ce travail, une méthode qui passe avant l’arrêt de chute est possible. Une chute qui ne peut pas se produire n’a pas à être arrêtée.",
-        Key::Says(FindingCode::ArrestTooLow) => "Même avec le coulisseau au plus haut, la somme exige {value} sous les pieds ; il y a {other}. Cet équipement ne peut pas servir ici.",
-        Key::Says(FindingCode::ClearanceSum) => "Absorbeur déployé jusqu’au bout, la somme exige {value} sous les pieds ; il y a {other}.",
-        Key::Says(FindingCode::RescueMissing) => "Une personne suspendue doit être descendue en quelques minutes. Le sauvetage n’est pas prévu comme cet endroit l’exige.",
+        Key::Says(FindingCode::FastenersMissed) => {
+            "{value} fixations ne tiennent que dans le revêtement, qui lâche à une fraction de la charge."
+        }
+        Key::Says(FindingCode::MortarWeak) => {
+            "Avec des joints tendres, seules les briques au-dessus de l’élingue résistent."
+        }
+        Key::Says(FindingCode::HigherMethod) => {
+            "Sur ce travail, une méthode qui passe avant l’arrêt de chute est possible. Une chute qui ne peut pas se produire n’a pas à être arrêtée."
+        }
+        Key::Says(FindingCode::ArrestTooLow) => {
+            "Même avec le coulisseau au plus haut, la somme exige {value} sous les pieds ; il y a {other}. Cet équipement ne peut pas servir ici."
+        }
+        Key::Says(FindingCode::ClearanceSum) => {
+            "Absorbeur déployé jusqu’au bout, la somme exige {value} sous les pieds ; il y a {other}."
+        }
+        Key::Says(FindingCode::RescueMissing) => {
+            "Une personne suspendue doit être descendue en quelques minutes. Le sauvetage n’est pas prévu comme cet endroit l’exige."
+        }
         Key::Says(FindingCode::TrainingExpired) => "La carte vaut {limit} ans et elle est échue.",
         Key::Says(FindingCode::GearFrayed) => "La gaine est percée et l’âme est visible.",
-        Key::Says(FindingCode::GearKnot) => "Un nœud réduit la corde de moitié et empêche le coulisseau de suivre.",
-        Key::Says(FindingCode::GearGate) => "Le doigt se ferme sans verrouiller ; pressé de travers, il s’ouvre.",
+        Key::Says(FindingCode::GearKnot) => {
+            "Un nœud réduit la corde de moitié et empêche le coulisseau de suivre."
+        }
+        Key::Says(FindingCode::GearGate) => {
+            "Le doigt se ferme sans verrouiller ; pressé de travers, il s’ouvre."
+        }
         Key::Says(FindingCode::GearRust) => "La rouille a creusé le métal.",
-        Key::Says(FindingCode::GearPack) => "Le sachet s’est déchiré lors d’une chute et a été remis dans sa housse : il ne reste rien à déchirer.",
+        Key::Says(FindingCode::GearPack) => {
+            "Le sachet s’est déchiré lors d’une chute et a été remis dans sa housse : il ne reste rien à déchirer."
+        }
         Key::Says(FindingCode::GearWebbing) => "Une sangle est coupée depuis le bord.",
         Key::Says(FindingCode::GearLabel) => "Sans étiquette, nul ne sait son âge ni son usage.",
-        Key::Says(FindingCode::AbsorberExtension) => "{value} de déploiement ne respecte pas les {limit} de l’essai de type.",
-        Key::Says(FindingCode::ArrestDistance) => "{value} du blocage à l’arrêt ne respecte pas les {limit} de l’essai de type.",
-        Key::SaysMet(FindingCode::AnchorAllowable) => "{value} dans les contraintes admissibles respecte la charge de service exigée de {limit}.",
-        Key::SaysMet(FindingCode::AnchorFactor) => "Il rompt à {other}, soit {value} fois la force d’arrêt de cette chute : respecte le coefficient de {limit}.",
-        Key::SaysMet(FindingCode::ClearanceSum) => "Absorbeur déployé jusqu’au bout, la somme exige {value} sous les pieds ; il y a {other}.",
-        Key::SaysMet(FindingCode::AbsorberExtension) => "{value} de déploiement respecte les {limit} de l’essai de type.",
-        Key::SaysMet(FindingCode::ArrestDistance) => "{value} du blocage à l’arrêt respecte les {limit} de l’essai de type.",
+        Key::Says(FindingCode::AbsorberExtension) => {
+            "{value} de déploiement ne respecte pas les {limit} de l’essai de type."
+        }
+        Key::Says(FindingCode::ArrestDistance) => {
+            "{value} du blocage à l’arrêt ne respecte pas les {limit} de l’essai de type."
+        }
+        Key::SaysMet(FindingCode::AnchorAllowable) => {
+            "{value} dans les contraintes admissibles respecte la charge de service exigée de {limit}."
+        }
+        Key::SaysMet(FindingCode::AnchorFactor) => {
+            "Il rompt à {other}, soit {value} fois la force d’arrêt de cette chute : respecte le coefficient de {limit}."
+        }
+        Key::SaysMet(FindingCode::ClearanceSum) => {
+            "Absorbeur déployé jusqu’au bout, la somme exige {value} sous les pieds ; il y a {other}."
+        }
+        Key::SaysMet(FindingCode::AbsorberExtension) => {
+            "{value} de déploiement respecte les {limit} de l’essai de type."
+        }
+        Key::SaysMet(FindingCode::ArrestDistance) => {
+            "{value} du blocage à l’arrêt respecte les {limit} de l’essai de type."
+        }
         Key::Change(FindingCode::RopeBroke) => "Retirez la corde du service avant de monter.",
-        Key::Change(FindingCode::LinkBroke) => "Examinez le connecteur et les sangles avant de monter, et retirez ce qui est défectueux.",
-        Key::Change(FindingCode::AnchorUnsuitable) => "Arrêtez et demandez un ancrage dans la charpente, ou un ancrage certifié.",
-        Key::Change(FindingCode::AnchorAllowable) => "Plus de fixations, plus longues, ou un bois plus dense ; et l’avis d’une personne compétente.",
-        Key::Change(FindingCode::AnchorFactor) => "Faites-le concevoir par une personne qualifiée, ou prenez un ancrage de pleine charge de rupture.",
-        Key::Change(FindingCode::AnchorChooser) => "Faites-le choisir et examiner par une personne compétente.",
-        Key::Change(FindingCode::FastenersMissed) => "Arrachez chaque fixation manquée, scellez le trou, et replantez-la dans le chevron.",
+        Key::Change(FindingCode::LinkBroke) => {
+            "Examinez le connecteur et les sangles avant de monter, et retirez ce qui est défectueux."
+        }
+        Key::Change(FindingCode::AnchorUnsuitable) => {
+            "Arrêtez et demandez un ancrage dans la charpente, ou un ancrage certifié."
+        }
+        Key::Change(FindingCode::AnchorAllowable) => {
+            "Plus de fixations, plus longues, ou un bois plus dense ; et l’avis d’une personne compétente."
+        }
+        Key::Change(FindingCode::AnchorFactor) => {
+            "Faites-le concevoir par une personne qualifiée, ou prenez un ancrage de pleine charge de rupture."
+        }
+        Key::Change(FindingCode::AnchorChooser) => {
+            "Faites-le choisir et examiner par une personne compétente."
+        }
+        Key::Change(FindingCode::FastenersMissed) => {
+            "Arrachez chaque fixation manquée, scellez le trou, et replantez-la dans le chevron."
+        }
         Key::Change(FindingCode::MortarWeak) => "Laissez cette cheminée et demandez un autre ancrage.",
-        Key::Change(FindingCode::HigherMethod) => "Utilisez-la : garde-corps, puis limitation de déplacement, puis limiteur de chute, puis arrêt de chute.",
+        Key::Change(FindingCode::HigherMethod) => {
+            "Utilisez-la : garde-corps, puis limitation de déplacement, puis limiteur de chute, puis arrêt de chute."
+        }
         Key::Change(FindingCode::ArrestTooLow) => "Prenez une autre méthode ici, et demandez.",
-        Key::Change(FindingCode::ClearanceSum) => "Montez le coulisseau ou raccourcissez le cordon ; s’il en manque encore, demandez.",
-        Key::Change(FindingCode::RescueMissing) => "Écrivez qui vient, avec quoi, d’où ; lisez-le à l’équipe avant que quiconque monte.",
+        Key::Change(FindingCode::ClearanceSum) => {
+            "Montez le coulisseau ou raccourcissez le cordon ; s’il en manque encore, demandez."
+        }
+        Key::Change(FindingCode::RescueMissing) => {
+            "Écrivez qui vient, avec quoi, d’où ; lisez-le à l’équipe avant que quiconque monte."
+        }
         Key::Change(FindingCode::TrainingExpired) => "Suivez le recyclage avant de travailler en hauteur.",
         Key::Change(FindingCode::GearFrayed) => "Retirez-la du service.",
         Key::Change(FindingCode::GearKnot) => "Défaites-le, examinez la corde, ou prenez-en une autre.",
         Key::Change(FindingCode::GearGate) => "Retirez-le du service.",
         Key::Change(FindingCode::GearRust) => "Retirez-le du service.",
-        Key::Change(FindingCode::GearPack) => "Retirez le cordon du service : un absorbeur ne sert qu’une fois.",
+        Key::Change(FindingCode::GearPack) => {
+            "Retirez le cordon du service : un absorbeur ne sert qu’une fois."
+        }
         Key::Change(FindingCode::GearWebbing) => "Retirez le harnais du service.",
         Key::Change(FindingCode::GearLabel) => "Mettez-le de côté et demandez.",
         Key::Change(FindingCode::AbsorberExtension) => "Raccourcissez la chute libre.",
@@ -401,17 +569,23 @@ pub fn text(key: Key) -> &'static str {
         Key::MoistureLabel => "Bois",
         Key::MoistureDry => "sec",
         Key::MoistureWet => "humide",
-        Key::StrengthComputed => "Pour la traction de ce montage, il rompt à {mean} en moyenne ; le plus faible sur vingt à {low}, que la chute utilise.",
+        Key::StrengthComputed => {
+            "Pour la traction de ce montage, il rompt à {mean} en moyenne ; le plus faible sur vingt à {low}, que la chute utilise."
+        }
         Key::StrengthAllowable => "Charge admissible selon le code du bois (NDS) : {value}.",
         Key::StrengthNoAllowable => "Aucun code n’en donne de charge admissible.",
         Key::StrengthStated => "Pris comme indiqué : {low}.",
         Key::StrengthUnsuitable => "Ce n’est pas un ancrage. On suppose environ {low}.",
         Key::StrengthJudge => "Seule une personne qualifiée peut juger un vrai ancrage.",
-        Key::StrengthDrawing => "Coupe du toit à l’ancrage : {hit} fixations dans les chevrons, {miss} dans le revêtement seul.",
+        Key::StrengthDrawing => {
+            "Coupe du toit à l’ancrage : {hit} fixations dans les chevrons, {miss} dans le revêtement seul."
+        }
         Key::StrengthHit => "tient",
         Key::StrengthMiss => "lâche",
         Key::PartGear => "Examiner l’équipement",
-        Key::GearHint => "Regardez chaque pièce comme avant de monter. Une partie de ce qui traîne à la remise est défectueux.",
+        Key::GearHint => {
+            "Regardez chaque pièce comme avant de monter. Une partie de ce qui traîne à la remise est défectueux."
+        }
         Key::GearSeen => "{seen} sur {all} examinées",
         Key::GearShed => "Prendre ce qui est à la remise",
         Key::GearNew => "Prendre de l’équipement neuf",
@@ -434,10 +608,14 @@ pub fn text(key: Key) -> &'static str {
         Key::LooksRopeFrayed => "Sur une largeur de main, la gaine manque et des brins blancs apparaissent.",
         Key::LooksRopeKnotted => "À deux longueurs de bras, il y a un nœud simple, bien serré.",
         Key::LooksConnectorSound => "Le doigt se referme et sa bague tourne par-dessus.",
-        Key::LooksConnectorUnlocked => "Le doigt se referme ; la bague ne bouge pas. Le pouce rouvre le doigt.",
+        Key::LooksConnectorUnlocked => {
+            "Le doigt se referme ; la bague ne bouge pas. Le pouce rouvre le doigt."
+        }
         Key::LooksConnectorCorroded => "Écailles brunes, et dessous des creux où l’ongle accroche.",
         Key::LooksPackSound => "Un sachet plat, housse fermée, coutures en rangs.",
-        Key::LooksPackDeployed => "La housse est fermée, mais une queue de sangle déchirée, fils pendants, y est repliée.",
+        Key::LooksPackDeployed => {
+            "La housse est fermée, mais une queue de sangle déchirée, fils pendants, y est repliée."
+        }
         Key::LooksWebbingSound => "Sangles plates et souples, bords droits.",
         Key::LooksWebbingCut => "À la cuisse, une entaille entre depuis le bord, large d’un doigt.",
         Key::LooksLabelLegible => "Étiquette cousue ; date et norme lisibles.",
@@ -449,7 +627,9 @@ pub fn text(key: Key) -> &'static str {
         Key::LooksLatchClosed => "Le loquet est rabattu sur la corde ; aucun jour.",
         Key::LooksLatchOpen => "On voit le jour entre le loquet et le corps.",
         Key::LooksNailsHit => "Vues d’en dessous, toutes les pointes sont dans un chevron.",
-        Key::LooksNailsMissed => "Vues d’en dessous, {value} pointes sortent du revêtement à côté du chevron.",
+        Key::LooksNailsMissed => {
+            "Vues d’en dessous, {value} pointes sortent du revêtement à côté du chevron."
+        }
         Key::PartPlan => "Avant que quiconque monte",
         Key::OtherMethodLabel => "Y a-t-il une autre méthode pour ce travail ?",
         Key::OtherNone => "aucune trouvée",
@@ -470,7 +650,9 @@ pub fn text(key: Key) -> &'static str {
         Key::SayStopAndAsk => "j’arrêterais pour demander",
         Key::AdviceHeading => "Vous avez répondu : {said}.",
         Key::AdviceCalled => "Ce montage y invite :",
-        Key::AdviceNotCalled => "Rien ici n’y invite. Demander n’est jamais une faute ; continuer sans motif de doute non plus.",
+        Key::AdviceNotCalled => {
+            "Rien ici n’y invite. Demander n’est jamais une faute ; continuer sans motif de doute non plus."
+        }
         Key::AdviceFall => "Si la personne avait continué, la glissade aurait fini ainsi :",
         Key::ChangesHeading => "Ce qu’un seul changement ferait",
         Key::ChangesHint => "Chaque ligne est la même chute recalculée avec une seule chose changée.",
@@ -497,46 +679,92 @@ pub fn text(key: Key) -> &'static str {
         Key::ChRescue => "Écrire le plan de sauvetage",
         Key::ChChooser => "Faire choisir l’ancrage par une personne compétente",
         Key::WhyLabel => "Pourquoi",
-        Key::WhyFreeFall => "Le cordon mesure {lanyard} et le coulisseau est à {height} de l’anneau en D : il y avait {slack} de mou ; le reste vient du coulisseau et du mouvement du corps.",
-        Key::WhyForceAbsorber => "L’absorbeur se déchire à {force} ; il s’est déployé de {length}, et ce qu’il a pris, la corde n’a pas eu à le prendre.",
-        Key::WhyForceWhole => "L’absorbeur se déchire à {force} ; cette chute a fini avant, dans l’allongement de la corde : {length}.",
-        Key::WhyForceSpent => "Une fois l’absorbeur déployé jusqu’au bout, à {length}, l’arrêt a été aussi dur que la corde.",
-        Key::WhyForceRope => "Sans absorbeur, l’énergie est allée dans l’allongement de la corde, {length} : plus la corde est courte, plus l’arrêt est dur.",
-        Key::WhyClearance => "L’anneau en D est descendu de {fall} en tout : chute libre {free}, absorbeur {absorber}, coulisseau {slip}, corde {rope}.",
-        Key::WhyAnchor => "La corde a tiré l’ancrage avec {anchor} ; le frottement sur l’arête du toit a pris le reste des {force} à l’anneau en D.",
+        Key::WhyFreeFall => {
+            "Le cordon mesure {lanyard} et le coulisseau est à {height} de l’anneau en D : il y avait {slack} de mou ; le reste vient du coulisseau et du mouvement du corps."
+        }
+        Key::WhyForceAbsorber => {
+            "L’absorbeur se déchire à {force} ; il s’est déployé de {length}, et ce qu’il a pris, la corde n’a pas eu à le prendre."
+        }
+        Key::WhyForceWhole => {
+            "L’absorbeur se déchire à {force} ; cette chute a fini avant, dans l’allongement de la corde : {length}."
+        }
+        Key::WhyForceSpent => {
+            "Une fois l’absorbeur déployé jusqu’au bout, à {length}, l’arrêt a été aussi dur que la corde."
+        }
+        Key::WhyForceRope => {
+            "Sans absorbeur, l’énergie est allée dans l’allongement de la corde, {length} : plus la corde est courte, plus l’arrêt est dur."
+        }
+        Key::WhyClearance => {
+            "L’anneau en D est descendu de {fall} en tout : chute libre {free}, absorbeur {absorber}, coulisseau {slip}, corde {rope}."
+        }
+        Key::WhyAnchor => {
+            "La corde a tiré l’ancrage avec {anchor} ; le frottement sur l’arête du toit a pris le reste des {force} à l’anneau en D."
+        }
         Key::WhySlip => "Le coulisseau a glissé de {slip} le long de la corde.",
         Key::MarginLine => "Marge : {value}",
         Key::MarginMissing => "Manque : {value}",
         Key::GearSummary => "corde, connecteur, sachet, sangles, étiquette, coulisseau",
         Key::ThumbsHeading => "Règles du métier, à côté des chiffres",
-        Key::ThumbsHint => "Ce que les équipes se disent. Rien de cela n’a de source ; c’est la pratique courante. À côté : ce que disent le moteur ou une règle publiée.",
+        Key::ThumbsHint => {
+            "Ce que les équipes se disent. Rien de cela n’a de source ; c’est la pratique courante. À côté : ce que disent le moteur ou une règle publiée."
+        }
         Key::ThumbHolds => "tient",
         Key::ThumbPartly => "tient en partie",
         Key::ThumbUnknown => "aucun chiffre à lui opposer",
         Key::ThumbHarness => "« Un harnais au-dessus de 10 pi. »",
-        Key::ThumbHarnessTold => "10 pi font {ten}. L’Ontario et le Québec exigent une protection au-dessus de {canada} : là, c’est proche. La construction aux États-Unis l’exige à partir de {us} : là, c’est faux.",
+        Key::ThumbHarnessTold => {
+            "10 pi font {ten}. L’Ontario et le Québec exigent une protection au-dessus de {canada} : là, c’est proche. La construction aux États-Unis l’exige à partir de {us} : là, c’est faux."
+        }
         Key::ThumbAnchor => "« Un point d’ancrage tient 2 000 lb. »",
-        Key::ThumbAnchorTold => "2 000 lbf font {load}. L’Ontario exige une charge de service de {on} avec absorbeur ; le Québec une charge de rupture de {qc}, les États-Unis de {us}. Charge de service et charge de rupture ne se comparent pas : le chiffre ne dit rien tant qu’il ne dit pas laquelle ; comme charge de rupture, il ne suffit à aucun des deux.",
+        Key::ThumbAnchorTold => {
+            "2 000 lbf font {load}. L’Ontario exige une charge de service de {on} avec absorbeur ; le Québec une charge de rupture de {qc}, les États-Unis de {us}. Charge de service et charge de rupture ne se comparent pas : le chiffre ne dit rien tant qu’il ne dit pas laquelle ; comme charge de rupture, il ne suffit à aucun des deux."
+        }
         Key::ThumbForce => "« 120 lb qui tombent de 9 pi frappent avec environ 900 lb. »",
-        Key::ThumbForceTold => "Seulement pour un arrêt de {stop}. Sur 3,5 pi, la force constante est de {soft} ; sur une corde qui s’allonge d’autant, la pointe est de {peak}. C’est la longueur de l’arrêt qui fait la force.",
+        Key::ThumbForceTold => {
+            "Seulement pour un arrêt de {stop}. Sur 3,5 pi, la force constante est de {soft} ; sur une corde qui s’allonge d’autant, la pointe est de {peak}. C’est la longueur de l’arrêt qui fait la force."
+        }
         Key::ThumbAbsorber => "« Un absorbeur ajoute 4 à 5 pi. »",
-        Key::ThumbAbsorberTold => "C’est son maximum. 100 kg après 1,8 m sur un absorbeur à {low} en prennent {long} ; après 0,6 m sur un absorbeur à {high}, {short}. Les tableaux comptent avec le maximum, et vous aussi devriez.",
-        Key::ThumbBelow => "« Un coulisseau une longueur de cordon sous l’anneau en D : 3 pi, puis 3 pi encore. »",
-        Key::ThumbBelowTold => "Par la géométrie, {free} de chute libre avec un cordon de 0,9 m. Le glissement du coulisseau et le harnais ajoutent jusqu’à {more} avant tout autre allongement.",
+        Key::ThumbAbsorberTold => {
+            "C’est son maximum. 100 kg après 1,8 m sur un absorbeur à {low} en prennent {long} ; après 0,6 m sur un absorbeur à {high}, {short}. Les tableaux comptent avec le maximum, et vous aussi devriez."
+        }
+        Key::ThumbBelow => {
+            "« Un coulisseau une longueur de cordon sous l’anneau en D : 3 pi, puis 3 pi encore. »"
+        }
+        Key::ThumbBelowTold => {
+            "Par la géométrie, {free} de chute libre avec un cordon de 0,9 m. Le glissement du coulisseau et le harnais ajoutent jusqu’à {more} avant tout autre allongement."
+        }
         Key::ThumbFace => "« Un coulisseau à hauteur du visage ou plus haut : 3 po à 1 pi. »",
-        Key::ThumbFaceTold => "À 0,3 m au-dessus de l’anneau en D, un cordon de 0,9 m a encore {free} de mou ; il n’y en a plus qu’à une longueur de cordon au-dessus. Glissement et harnais ajoutent jusqu’à {more}. La règle oublie les deux.",
-        Key::ThumbNails => "« Quatre clous de chaque côté du faîte, dans la charpente à 16 po : clous de 4 po, ou vis de 3 po. »",
-        Key::ThumbNailsTold => "Dans l’épinette sèche, toit de 6 sur 12, les clous tiennent {nails} (le plus faible sur vingt) et peuvent porter {nails_allow} ; les vis {screws} et {screws_allow}. L’Ontario exige {on} dans les contraintes admissibles. Tous à côté, les clous tiennent {missed}.",
+        Key::ThumbFaceTold => {
+            "À 0,3 m au-dessus de l’anneau en D, un cordon de 0,9 m a encore {free} de mou ; il n’y en a plus qu’à une longueur de cordon au-dessus. Glissement et harnais ajoutent jusqu’à {more}. La règle oublie les deux."
+        }
+        Key::ThumbNails => {
+            "« Quatre clous de chaque côté du faîte, dans la charpente à 16 po : clous de 4 po, ou vis de 3 po. »"
+        }
+        Key::ThumbNailsTold => {
+            "Dans l’épinette sèche, toit de 6 sur 12, les clous tiennent {nails} (le plus faible sur vingt) et peuvent porter {nails_allow} ; les vis {screws} et {screws_allow}. L’Ontario exige {on} dans les contraintes admissibles. Tous à côté, les clous tiennent {missed}."
+        }
         Key::ThumbLook => "« Vérifier boulon et loquet toutes les 15 à 20 minutes. »",
-        Key::ThumbLookTold => "Aucun chiffre ne dit à quelle vitesse ils se desserrent. Le prix, lui, est connu : desserré, le coulisseau est supposé tenir {loose} ; serré, {tight}.",
+        Key::ThumbLookTold => {
+            "Aucun chiffre ne dit à quelle vitesse ils se desserrent. Le prix, lui, est connu : desserré, le coulisseau est supposé tenir {loose} ; serré, {tight}."
+        }
         Key::ThumbArrow => "« La flèche pointe vers l’ancrage. »",
-        Key::ThumbArrowTold => "Dans l’autre sens, le coulisseau ne fait que frotter, avec environ {drag} (supposé) ; une personne de 85 kg pèse {weight}.",
-        Key::ThumbLow => "« Un point à un pied ou deux sur le toit, un évent ou un conduit n’est pas un ancrage. »",
-        Key::ThumbLowTold => "Un tuyau d’évent est supposé tenir {vent}, moins que le poids d’une personne de 100 kg, {weight} ; un arrêt tire plusieurs fois plus.",
+        Key::ThumbArrowTold => {
+            "Dans l’autre sens, le coulisseau ne fait que frotter, avec environ {drag} (supposé) ; une personne de 85 kg pèse {weight}."
+        }
+        Key::ThumbLow => {
+            "« Un point à un pied ou deux sur le toit, un évent ou un conduit n’est pas un ancrage. »"
+        }
+        Key::ThumbLowTold => {
+            "Un tuyau d’évent est supposé tenir {vent}, moins que le poids d’une personne de 100 kg, {weight} ; un arrêt tire plusieurs fois plus."
+        }
         Key::ThumbChimney => "« Une cheminée doit être saine avant qu’on y passe une corde. »",
-        Key::ThumbChimneyTold => "Une souche de 18 po, haute de 4 pi 4 po, bascule à {sound} avec l’élingue à un pied. L’élingue à 2 pi, elle bascule à {high}. Saine ne suffit pas.",
+        Key::ThumbChimneyTold => {
+            "Une souche de 18 po, haute de 4 pi 4 po, bascule à {sound} avec l’élingue à un pied. L’élingue à 2 pi, elle bascule à {high}. Saine ne suffit pas."
+        }
         Key::ThumbHoles => "« Sceller les trous de clous quand on retire l’ancrage. »",
-        Key::ThumbHolesTold => "Affaire de toit, pas de chute. Un clou arraché et replanté dans le même trou tient moins ; prenez du bois frais.",
+        Key::ThumbHolesTold => {
+            "Affaire de toit, pas de chute. Un clou arraché et replanté dans le même trou tient moins ; prenez du bois frais."
+        }
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

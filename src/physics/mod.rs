@@ -155,6 +155,13 @@ impl Run {
         Run::new(world, line, None, false, false, at)
     }
 
+    /// Bodies of any kind under an anchor at the origin with nothing to strike.
+    pub fn hung(world: World, params: LineParams, grab_rope_m: f64) -> Run {
+        let at = world.dring();
+        let line = Line::new(params, p(0.0, 0.0), &[], at, grab_rope_m);
+        Run::new(world, line, None, false, false, at)
+    }
+
     fn new(
         world: World,
         line: Line,

@@ -222,6 +222,35 @@ impl World {
         }
     }
 
+    /// Two masses joined by a stiff link, at rest with nothing to strike: the smallest worker whose
+    /// parts move against each other. The line pulls at the first; the second hangs `link_m` from
+    /// it at `angle_rad` from straight down and has `inertia_kg_m2` about its own centre.
+    pub fn chain(masses_kg: [f64; 2], link_m: f64, angle_rad: f64, inertia_kg_m2: f64, at: P) -> World {
+        let mut w = World::point_mass(masses_kg[0], at);
+        let second = p(at.x + link_m * libm::sin(angle_rad), at.y - link_m * libm::cos(angle_rad));
+        let body = RigidBodyBuilder::dynamic()
+            .pose(rapier2d::math::Pose::from_parts(v(second), rot(angle_rad)))
+            .linvel(v(p(0.0, G_M_S2 * DT_S / 2.0)))
+            .additional_mass_properties(MassProperties::new(
+                Vector::ZERO,
+                masses_kg[1] as f32,
+                inertia_kg_m2 as f32,
+            ))
+            .can_sleep(false);
+        let first = w.parts[0];
+        let child = w.rapier.insert_body(body);
+        let joint = RevoluteJointBuilder::new()
+            .local_anchor1(Vector::ZERO)
+            .local_anchor2(v(p(0.0, link_m)))
+            .contacts_enabled(false);
+        w.rapier.insert_impulse_joint(first, child, joint);
+        w.parts.push(child);
+        w.half_length_m.push(0.0);
+        w.radius_m.push(0.0);
+        w.masses_kg.push(masses_kg[1]);
+        w
+    }
+
     /// Throws every body sideways at `x_m_s`, for pendulum checks.
     pub fn push(&mut self, x_m_s: f64) {
         self.kinetic_j = None;

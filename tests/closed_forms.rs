@@ -56,6 +56,40 @@ fn check_01_free_fall() {
     near((2.0 * G_M_S2 * 1.8288f64).sqrt(), 5.989, 1e-3);
 }
 
+/// Check 2. Formula A; ANSI/ASSP Z359.13 (900 and 1,350 lbf from memory): 282 lb.
+#[test]
+fn check_02_absorber_classes_of_z359_13() {
+    for (free_ft, force_lbf, want_in) in [(6.0, 900.0, 32.9), (12.0, 1_350.0, 38.0)] {
+        let mut l = LineParams::ideal(1e9, 2.0);
+        l.absorber = absorber(force_lbf * LBF_N);
+        let t = drop(282.0 * LB_KG, free_ft * FT_M, 2.0, l);
+        near(t.absorber_extension_m / IN_M, want_in, 0.01);
+    }
+}
+
+/// Check 3. Formula A; 29 CFR 1926.502(d)(16): 310 lb, 6 ft, stopped within 3.5 ft.
+#[test]
+fn check_03_the_osha_stop() {
+    let (mass_kg, free_m) = (310.0 * LB_KG, 6.0 * FT_M);
+    let mut l = LineParams::ideal(1e9, 2.0);
+    l.absorber = absorber(841.0 * LBF_N);
+    let t = drop(mass_kg, free_m, 2.0, l);
+    near(t.absorber_extension_m / FT_M, 3.5, 0.01);
+    // Twice the energy of the free fall.
+    near(2.0 * mass_kg * G_M_S2 * free_m / (LBF_N * FT_M), 3_720.0, 0.01);
+}
+
+/// Check 8. F L / M: 10 m at 4 kN on EN 1891's softest rope stretches 2.04 m, none of which is
+/// deceleration distance (OSHA letter of 1995-02-09).
+#[test]
+fn check_08_rope_stretch_is_not_deceleration_distance() {
+    let mut l = LineParams::ideal(19_610.0, 10.0);
+    l.absorber = absorber(4_000.0);
+    let t = drop(100.0, 3.6, 10.0, l);
+    assert!(t.absorber_extension_m > 0.0);
+    near(t.rope_stretch_m, 2.04, 0.01);
+}
+
 /// Check 4. Formula A with EN 355's limits; Carrion et al., Int. J. Environ. Res. Public Health 17
 /// (2020) 7647 (mean force 0.875 of the maximum): 100 kg, 4 m.
 #[test]

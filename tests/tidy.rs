@@ -54,8 +54,9 @@ fn arrows_between_modules_go_one_way() {
         ("link", &["scenario", "report"]),
         ("inspection", &["scenario", "strength", "physics", "rules"]),
         ("thumbs", &["units", "scenario", "strength", "physics", "rules"]),
+        ("spread", &["units", "scenario", "strength", "physics"]),
         ("changes", &["scenario", "physics", "scoring", "report"]),
-        ("engine", &["scenario", "physics", "changes", "report"]),
+        ("engine", &["scenario", "physics", "spread", "changes", "report"]),
         (
             "texts",
             &[
@@ -124,6 +125,9 @@ fn every_f64_field_and_constant_ends_in_its_unit() {
         "_residual",
         "_ratio",
         "_limit",
+        "low",
+        "middle",
+        "high",
         "x",
         "y",
         "mass",

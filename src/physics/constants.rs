@@ -44,3 +44,7 @@ pub const SLIP_TOLERANCE_N: f64 = 1e-6;
 pub const SLIP_SWEEPS: usize = 200;
 /// An impact slower than this is a touch, not a blow, m/s.
 pub const TOUCH_SPEED_M_S: f64 = 0.3;
+
+/// Time without a new lowest point after which a held worker counts as stopped, s: a swing back
+/// under the anchor takes longer only on ropes that cannot reach lower.
+pub const SETTLED_TIME_S: f64 = 0.5;

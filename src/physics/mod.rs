@@ -32,6 +32,39 @@ pub fn simulate(s: &Scenario) -> Option<Trace> {
     Some(sim.finish())
 }
 
+/// What is asked of one fall among many.
+#[derive(Clone, Copy, Debug, PartialEq, serde::Serialize, serde::Deserialize)]
+pub struct Settled {
+    /// How it ended.
+    pub outcome: Outcome,
+    /// Largest force at the D-ring, N.
+    pub peak_force_n: f64,
+    /// Least room between the worker and what lies below, m; 0 where something was struck.
+    pub room_left_m: f64,
+    /// The run passes its own energy check.
+    pub sound: bool,
+}
+
+/// Runs a fall on a line of the given parameters until its outcome is settled.
+///
+/// # Errors
+/// `None` when [`Scenario::problems`] is not empty.
+pub fn settle(s: &Scenario, params: LineParams) -> Option<Settled> {
+    if !s.problems().is_empty() {
+        return None;
+    }
+    let geometry = Geometry::of(s)?;
+    let mut run = Run::worker_on(s, &geometry, true, params);
+    while !run.is_settled() && !run.step() {}
+    let t = run.finish();
+    Some(Settled {
+        outcome: t.outcome,
+        peak_force_n: t.peak_force_n,
+        room_left_m: if t.outcome == Outcome::Stopped { t.clearance_margin_m.unwrap_or(0.0) } else { 0.0 },
+        sound: t.is_sound(),
+    })
+}
+
 /// A fall in progress, to be advanced in slices. The slices do not change a bit of the result.
 pub struct Simulation {
     run: Run,
@@ -126,9 +159,13 @@ pub struct Run {
 
 impl Run {
     fn worker(s: &Scenario, g: &Geometry, landing: bool) -> Run {
+        Run::worker_on(s, g, landing, LineParams::of(s))
+    }
+
+    fn worker_on(s: &Scenario, g: &Geometry, landing: bool, params: LineParams) -> Run {
         let world = World::worker(s, g, landing);
         let d = world.dring();
-        let line = Line::new(LineParams::of(s), g.anchor, &g.corners, d, g.grab_rope_m);
+        let line = Line::new(params, g.anchor, &g.corners, d, g.grab_rope_m);
         let on_roof = matches!(s.stance, Stance::Roof { .. });
         Run::new(world, line, Some(g.clone()), landing, on_roof, g.grab)
     }
@@ -153,6 +190,15 @@ impl Run {
         let world = World::point_mass(mass_kg, at);
         let line = Line::new(params, anchor, corners, world.dring(), grab_rope_m);
         Run::new(world, line, None, false, false, at)
+    }
+
+    /// Whether the outcome is settled: struck, let go, at rest, or held and past the lowest point.
+    pub fn is_settled(&self) -> bool {
+        let held_s = self.time_s() - self.last_lower_s.max(self.lowest_dring.1);
+        self.end.is_some()
+            || self.struck_below()
+            || !self.line.holds()
+            || (self.free_fall_m.is_some() && held_s > SETTLED_TIME_S)
     }
 
     /// Bodies of any kind under an anchor at the origin with nothing to strike.

@@ -743,6 +743,34 @@ pub fn text(key: Key) -> &'static str {
         Key::ThumbHolesTold => {
             "A matter of the roof, not of the fall. A nail pulled and driven again in the same hole holds less; take fresh wood."
         }
+        Key::SpreadHeading => "How sure is it?",
+        Key::SpreadHint => {
+            "Nobody knows the worker’s mass, the absorber, the rope, the grab, the roof’s edge and the anchor exactly. {all} falls over what they may be, each a whole run, each with its own draw."
+        }
+        Key::SpreadRun => "Run {all} such falls",
+        Key::SpreadStop => "Stop here",
+        Key::SpreadSo => "{done} of {all} falls",
+        Key::SpreadStruck => {
+            "Of {counted} such falls, {struck} come down on something below and {letgo} come off the rope or the anchor."
+        }
+        Key::SpreadRoom => {
+            "Of those that stop, nineteen in twenty leave {low} or more; half leave more than {middle}."
+        }
+        Key::SpreadForce => {
+            "Nineteen in twenty pull with {high} or less on the body; half with less than {middle}."
+        }
+        Key::SpreadMatters => "What matters most: {what}.",
+        Key::SpreadMattersNone => "No single unknown decides it.",
+        Key::SpreadUnsound => "{value} falls failed their own energy check and are left out.",
+        Key::SpreadSeed => "Seed {seed}: the same seed gives the same falls.",
+        Key::SpreadPlot => "Room left below, fall by fall: each bar is a share of the falls.",
+        Key::SpreadBarStruck => "struck or let go",
+        Key::UncMass => "the worker’s mass",
+        Key::UncAbsorber => "the force at which the absorber tears",
+        Key::UncRope => "the rope’s stretch",
+        Key::UncGrab => "how soon the grab grips",
+        Key::UncEdge => "friction over the roof’s edge",
+        Key::UncAnchor => "the anchor’s strength",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

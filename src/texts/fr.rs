@@ -765,6 +765,36 @@ pub fn text(key: Key) -> &'static str {
         Key::ThumbHolesTold => {
             "Affaire de toit, pas de chute. Un clou arraché et replanté dans le même trou tient moins ; prenez du bois frais."
         }
+        Key::SpreadHeading => "Quelle confiance y accorder ?",
+        Key::SpreadHint => {
+            "Personne ne connaît exactement la masse, l’absorbeur, la corde, le coulisseau, l’arête du toit et l’ancrage. {all} chutes sur ce qu’ils peuvent être, chacune un calcul entier, chacune avec son tirage."
+        }
+        Key::SpreadRun => "Lancer {all} chutes semblables",
+        Key::SpreadStop => "Arrêter ici",
+        Key::SpreadSo => "{done} chutes sur {all}",
+        Key::SpreadStruck => {
+            "Sur {counted} chutes semblables, {struck} finissent sur quelque chose en bas et {letgo} se détachent de la corde ou de l’ancrage."
+        }
+        Key::SpreadRoom => {
+            "De celles qui s’arrêtent, dix-neuf sur vingt laissent {low} ou plus ; la moitié laisse plus de {middle}."
+        }
+        Key::SpreadForce => {
+            "Dix-neuf sur vingt tirent avec {high} ou moins sur le corps ; la moitié avec moins de {middle}."
+        }
+        Key::SpreadMatters => "Ce qui compte le plus : {what}.",
+        Key::SpreadMattersNone => "Aucune inconnue ne décide à elle seule.",
+        Key::SpreadUnsound => {
+            "{value} chutes n’ont pas passé leur propre contrôle d’énergie et sont écartées."
+        }
+        Key::SpreadSeed => "Graine {seed} : la même graine donne les mêmes chutes.",
+        Key::SpreadPlot => "Dégagement restant, chute par chute : chaque barre est une part des chutes.",
+        Key::SpreadBarStruck => "heurte ou lâche",
+        Key::UncMass => "la masse de la personne",
+        Key::UncAbsorber => "la force à laquelle l’absorbeur se déchire",
+        Key::UncRope => "l’allongement de la corde",
+        Key::UncGrab => "la course du coulisseau avant de serrer",
+        Key::UncEdge => "le frottement sur l’arête du toit",
+        Key::UncAnchor => "la résistance de l’ancrage",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

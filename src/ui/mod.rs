@@ -11,6 +11,7 @@ mod page;
 mod player;
 mod plot;
 mod setup;
+mod spread;
 mod state;
 mod storage;
 mod verdict;

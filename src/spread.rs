@@ -1,0 +1,260 @@
+//! Many falls: the same set-up over what nobody knows exactly.
+//!
+//! Each fall is a whole run of the engine (not a reduced model) until its outcome is settled, with
+//! one draw of every uncertain input. A fall's draw depends on the seed and its own number alone,
+//! so the falls can be run in any order and in parts. Left out: how inputs hang together.
+
+use crate::physics::equipment::LineParams;
+use crate::physics::trace::Outcome;
+use crate::physics::{Settled, settle};
+use crate::scenario::Scenario;
+use crate::strength;
+use serde::{Deserialize, Serialize};
+
+/// How many falls make a spread.
+pub const FALLS: u32 = 1_000;
+
+/// An input that is not known exactly.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum Uncertain {
+    /// Mass with clothes and tools: standard deviation 3 kg (assumed).
+    Mass,
+    /// Force at which the absorber tears: 0.65 to 0.85 of its class figure (CSA Z259.11-05).
+    AbsorberForce,
+    /// Rope modulus: two thirds to four thirds, the span of EN 1891's limits about their middle.
+    RopeModulus,
+    /// Travel before the grab grips: 0.03 to 0.2 m (assumed).
+    LockingTravel,
+    /// Friction over the roof's edge: 0.2 to 0.4 (assumed).
+    EdgeFriction,
+    /// Strength of the anchor: normal about its mean.
+    AnchorStrength,
+}
+
+impl Uncertain {
+    /// All, in the order of a draw.
+    pub const ALL: [Uncertain; 6] = [
+        Uncertain::Mass,
+        Uncertain::AbsorberForce,
+        Uncertain::RopeModulus,
+        Uncertain::LockingTravel,
+        Uncertain::EdgeFriction,
+        Uncertain::AnchorStrength,
+    ];
+}
+
+/// One fall of a spread.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct SpreadFall {
+    /// Its draw, in the order of [`Uncertain::ALL`], each as a share of its middle.
+    pub draw: [f64; 6],
+    /// How it ended.
+    pub settled: Settled,
+}
+
+/// Normal deviate by Box and Muller (1958), from two uniform ones.
+fn normal(pick: &mut fastrand::Rng) -> f64 {
+    let (u, v) = (1.0 - pick.f64(), pick.f64());
+    libm::sqrt(-2.0 * libm::log(u)) * libm::cos(core::f64::consts::TAU * v)
+}
+
+/// One fall of the spread with this seed; `None` when the set-up has problems.
+pub fn fall(s: &Scenario, seed: u64, number: u32) -> Option<SpreadFall> {
+    let mut pick = fastrand::Rng::with_seed(seed.wrapping_add(u64::from(number).wrapping_mul(0x9e37_79b9)));
+    let between = |pick: &mut fastrand::Rng, a: f64, b: f64| a + (b - a) * pick.f64();
+    let mut drawn = s.clone();
+    let mass_share = 1.0 + 3.0 / s.worker.mass_kg * normal(&mut pick);
+    drawn.worker.mass_kg = (s.worker.mass_kg * mass_share).clamp(40.0, 180.0);
+    let tear_share = between(&mut pick, 0.65, 0.85);
+    let modulus_share = between(&mut pick, 0.654, 1.373);
+    drawn.lifeline.modulus_n = (s.lifeline.modulus_n * modulus_share).clamp(5_000.0, 200_000.0);
+    let mut line = LineParams::of(&drawn);
+    if let Some(a) = &mut line.absorber {
+        a.force_n *= tear_share;
+    }
+    line.grab.locking_travel_m = between(&mut pick, 0.03, 0.2);
+    line.edge_friction = between(&mut pick, 0.2, 0.4);
+    let anchor = strength::anchor(&drawn);
+    // One in twenty lies 1.645 standard deviations under the mean.
+    let spread_n = (anchor.mean.0 - anchor.low.0) / 1.645;
+    let anchor_n = (anchor.mean.0 + spread_n * normal(&mut pick)).max(0.1 * anchor.mean.0);
+    line.anchor_capacity_n = anchor_n;
+    let draw = [
+        drawn.worker.mass_kg / s.worker.mass_kg,
+        tear_share / 0.75,
+        modulus_share,
+        line.grab.locking_travel_m / 0.115,
+        line.edge_friction / 0.3,
+        anchor_n / anchor.mean.0,
+    ];
+    Some(SpreadFall { draw, settled: settle(&drawn, line)? })
+}
+
+/// `count` falls of a spread from number `first` on.
+pub fn falls(s: &Scenario, seed: u64, first: u32, count: u32) -> Vec<SpreadFall> {
+    (first..first.saturating_add(count.min(FALLS))).filter_map(|i| fall(s, seed, i)).collect()
+}
+
+/// Fifth, fiftieth and ninety-fifth percentile.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Band {
+    /// One in twenty lies below.
+    pub low: f64,
+    /// Half lie below.
+    pub middle: f64,
+    /// One in twenty lies above.
+    pub high: f64,
+}
+
+fn band(mut values: Vec<f64>) -> Option<Band> {
+    values.sort_by(f64::total_cmp);
+    let last = values.len().checked_sub(1)?;
+    let at = |share: f64| values[(share * last as f64).round() as usize];
+    Some(Band { low: at(0.05), middle: at(0.5), high: at(0.95) })
+}
+
+/// What many falls say together.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Summary {
+    /// Falls that count: those that pass their own energy check.
+    pub counted: usize,
+    /// Falls that do not.
+    pub unsound: usize,
+    /// Of those that count, how many struck something below.
+    pub struck: usize,
+    /// And how many came off the rope or the anchor.
+    pub let_go: usize,
+    /// Peak force of those that stopped, N.
+    pub force_n: Option<Band>,
+    /// Room left by those that stopped, m.
+    pub room_m: Option<Band>,
+    /// The input whose rank goes most with the room left, and how closely (Spearman, -1 to 1).
+    pub matters: Option<(Uncertain, f64)>,
+}
+
+fn ranks(values: &[f64]) -> Vec<f64> {
+    let mut order: Vec<usize> = (0..values.len()).collect();
+    order.sort_by(|a, b| values[*a].total_cmp(&values[*b]));
+    let mut out = vec![0.0; values.len()];
+    let mut i = 0;
+    while i < order.len() {
+        // Equal values share their mean rank.
+        let mut j = i;
+        while j + 1 < order.len() && values[order[j + 1]] == values[order[i]] {
+            j += 1;
+        }
+        for &k in &order[i..=j] {
+            out[k] = (i + j) as f64 / 2.0;
+        }
+        i = j + 1;
+    }
+    out
+}
+
+/// Rank correlation (Spearman 1904); 0 where one side does not vary.
+pub fn rank_correlation(a: &[f64], b: &[f64]) -> f64 {
+    let (a, b) = (ranks(a), ranks(b));
+    let n = a.len() as f64;
+    let mean = (n - 1.0) / 2.0;
+    let (mut ab, mut aa, mut bb) = (0.0, 0.0, 0.0);
+    for (x, y) in a.iter().zip(&b) {
+        ab += (x - mean) * (y - mean);
+        aa += (x - mean) * (x - mean);
+        bb += (y - mean) * (y - mean);
+    }
+    if aa * bb > 0.0 { ab / libm::sqrt(aa * bb) } else { 0.0 }
+}
+
+/// Sums up falls.
+pub fn summary(all: &[SpreadFall]) -> Summary {
+    let sound: Vec<&SpreadFall> = all.iter().filter(|f| f.settled.sound).collect();
+    let count = |o| sound.iter().filter(|f| f.settled.outcome == o).count();
+    let stopped: Vec<&Settled> =
+        sound.iter().map(|f| &f.settled).filter(|s| s.outcome == Outcome::Stopped).collect();
+    // Struck or let go has no room left at all: it ranks below every stop.
+    let room: Vec<f64> = sound
+        .iter()
+        .map(|f| if f.settled.outcome == Outcome::Stopped { f.settled.room_left_m } else { -1.0 })
+        .collect();
+    let matters = Uncertain::ALL
+        .into_iter()
+        .enumerate()
+        .map(|(i, u)| {
+            let drawn: Vec<f64> = sound.iter().map(|f| f.draw[i]).collect();
+            (u, rank_correlation(&drawn, &room))
+        })
+        .max_by(|a, b| a.1.abs().total_cmp(&b.1.abs()))
+        .filter(|m| sound.len() >= 20 && m.1.abs() >= 0.1);
+    Summary {
+        counted: sound.len(),
+        unsound: all.len() - sound.len(),
+        struck: count(Outcome::Strikes),
+        let_go: count(Outcome::LetGo),
+        force_n: band(stopped.iter().map(|s| s.peak_force_n).collect()),
+        room_m: band(stopped.iter().map(|s| s.room_left_m).collect()),
+        matters,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::physics::simulate;
+    use crate::scenario::{AnchorKind, Arrow};
+
+    #[test]
+    fn a_fall_of_a_spread_depends_on_seed_and_number_alone() {
+        let s = Scenario::default();
+        let whole = falls(&s, 11, 0, 12);
+        let mut parts = falls(&s, 11, 0, 5);
+        parts.extend(falls(&s, 11, 5, 7));
+        assert_eq!(whole, parts);
+        assert_ne!(whole, falls(&s, 12, 0, 12));
+    }
+
+    #[test]
+    fn a_settled_fall_is_the_whole_fall() {
+        for (change, what) in [
+            ((|_| {}) as fn(&mut Scenario), "plain"),
+            (|s| s.grab.above_dring_m = -0.6, "low"),
+            (|s| s.grab.arrow = Arrow::Down, "reversed"),
+            (|s| s.anchor.kind = AnchorKind::VentPipe, "vent"),
+            (|s| s.stance = crate::scenario::Stance::Roof { from_eave_m: 1.0 }, "roof"),
+        ] {
+            let mut s = Scenario::default();
+            change(&mut s);
+            let whole = simulate(&s).expect("falls");
+            let settled = settle(&s, LineParams::of(&s)).expect("falls");
+            assert_eq!(settled.outcome, whole.outcome, "{what}");
+            if settled.outcome == Outcome::Stopped {
+                assert!((settled.peak_force_n / whole.peak_force_n - 1.0).abs() < 1e-9, "{what}");
+                let room = whole.clearance_margin_m.expect("held");
+                assert!((settled.room_left_m - room).abs() < 0.02, "{what}: {} {room}", settled.room_left_m);
+            }
+        }
+    }
+
+    #[test]
+    fn less_room_means_more_strikes_and_a_weak_anchor_lets_go_more_often() {
+        let mut s = Scenario::default();
+        let plain = summary(&falls(&s, 5, 0, 40));
+        assert_eq!((plain.struck, plain.let_go), (0, 0));
+        assert!(plain.room_m.is_some_and(|b| b.low < b.middle && b.middle < b.high));
+        s.house.below = crate::scenario::ORDINARY_OBSTACLE;
+        s.ladder.foot_distance_m = 1.6;
+        s.lanyard.length_m = 1.8;
+        s.grab.above_dring_m = -0.8;
+        assert!(summary(&falls(&s, 5, 0, 40)).struck > 0);
+        let mut s = Scenario::default();
+        s.anchor.kind = AnchorKind::RidgePlateInSheathing;
+        let some = summary(&falls(&s, 5, 0, 60));
+        assert!(some.let_go > 0, "{some:?}");
+    }
+
+    #[test]
+    fn rank_correlation_of_known_lists() {
+        assert!((rank_correlation(&[1.0, 2.0, 3.0, 4.0], &[10.0, 20.0, 35.0, 90.0]) - 1.0).abs() < 1e-12);
+        assert!((rank_correlation(&[1.0, 2.0, 3.0, 4.0], &[9.0, 7.0, 5.0, 1.0]) + 1.0).abs() < 1e-12);
+        assert_eq!(rank_correlation(&[1.0, 1.0, 1.0], &[1.0, 2.0, 3.0]), 0.0);
+    }
+}

@@ -9,6 +9,7 @@ use crate::physics::simulate;
 use crate::physics::trace::Trace;
 use crate::report::{outcome_json, read_scenario};
 use crate::scenario::Scenario;
+use crate::sideways::{Swing, swings};
 use crate::spread::{SpreadFall, falls};
 use serde::{Deserialize, Serialize};
 
@@ -19,6 +20,8 @@ pub enum Ask {
     Fall(Box<Scenario>),
     /// What single changes of a set-up would do to its score.
     Changes(Box<Scenario>),
+    /// The falls along the wall.
+    Swings(Box<Scenario>),
     /// Some of the many falls of a spread: the first one's number, and how many.
     Spread(Box<Scenario>, u64, u32, u32),
     /// The headless program's answer to a scenario file.
@@ -32,6 +35,8 @@ pub enum Answer {
     Fall(Option<Box<Trace>>),
     /// The changes that help, best first.
     Changes(Vec<ChangeEffect>),
+    /// The falls along the wall, by offset.
+    Swings(Vec<Swing>),
     /// Falls of a spread, in order.
     Spread(Vec<SpreadFall>),
     /// One JSON object, or one line that names the field.
@@ -43,6 +48,7 @@ pub fn answer(ask: Ask) -> Answer {
     match ask {
         Ask::Fall(s) => Answer::Fall(simulate(&s).map(Box::new)),
         Ask::Changes(s) => Answer::Changes(effects(&s)),
+        Ask::Swings(s) => Answer::Swings(swings(&s)),
         Ask::Spread(s, seed, first, count) => Answer::Spread(falls(&s, seed, first, count)),
         Ask::Json(text) => Answer::Json(
             read_scenario(&text)

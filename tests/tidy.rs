@@ -55,8 +55,9 @@ fn arrows_between_modules_go_one_way() {
         ("inspection", &["scenario", "strength", "physics", "rules"]),
         ("thumbs", &["units", "scenario", "strength", "physics", "rules"]),
         ("spread", &["units", "scenario", "strength", "physics"]),
+        ("sideways", &["units", "scenario", "strength", "physics"]),
         ("changes", &["scenario", "physics", "scoring", "report"]),
-        ("engine", &["scenario", "physics", "spread", "changes", "report"]),
+        ("engine", &["scenario", "physics", "sideways", "spread", "changes", "report"]),
         (
             "texts",
             &[

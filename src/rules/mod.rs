@@ -63,6 +63,10 @@ pub enum LimitKind {
     TrainingYears,
     /// Height from which a written plan is required, m.
     WrittenPlanHeight,
+    /// Distance along the wall from the anchor's plumb line, m.
+    AnchorOffset,
+    /// Lean of the rope from that line, rad.
+    AnchorLean,
 }
 
 /// How a value stands to its limit.
@@ -101,6 +105,8 @@ pub enum LimitUnit {
     Ratio,
     /// Years of the calendar.
     Years,
+    /// Radians.
+    Rad,
 }
 
 impl LimitUnit {
@@ -108,6 +114,7 @@ impl LimitUnit {
         match self {
             LimitUnit::M => Quantity::Length,
             LimitUnit::N => Quantity::Force,
+            LimitUnit::Rad => Quantity::Angle,
             LimitUnit::Ratio | LimitUnit::Years => Quantity::Ratio,
         }
     }
@@ -314,6 +321,11 @@ pub fn places() -> impl Iterator<Item = &'static Place> {
 /// The place with this identifier.
 pub fn place(id: &str) -> Option<&'static Place> {
     places().find(|p| p.id == id)
+}
+
+/// Room that should be left under the feet, by common practice.
+pub fn reserve() -> Option<&'static Limit> {
+    common(LimitKind::ClearanceReserve)
 }
 
 fn common(what: LimitKind) -> Option<&'static Limit> {

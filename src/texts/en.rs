@@ -771,6 +771,26 @@ pub fn text(key: Key) -> &'static str {
         Key::UncGrab => "how soon the grab grips",
         Key::UncEdge => "friction over the roof’s edge",
         Key::UncAnchor => "the anchor’s strength",
+        Key::SideHeading => "Along the wall",
+        Key::SideHint => {
+            "Move along the wall from the anchor and the rope leans. A slip then ends lower, and swings the worker back under the anchor."
+        }
+        Key::SideOffset => "Distance along the wall",
+        Key::SideWords => {
+            "At {offset} the rope leans {lean}. The fall is {drop}, {extra} more than straight below the anchor, and the worker passes under it at {speed}, as after a drop of {height}."
+        }
+        Key::SideRoom => "Room left under the feet: {value}.",
+        Key::SideMissing => "Under the feet {value} is missing.",
+        Key::SideReach => "At least {reserve} is left as far as {reach} along.",
+        Key::SideReachNone => "Not even straight below the anchor is {reserve} left.",
+        Key::SideLimit => "This place allows {most} or {lean} along; here the smaller is {here}.",
+        Key::SideModel => {
+            "A weight on this rope in the plane of roof and wall unfolded, without friction at the eave. It falls further than the whole worker does."
+        }
+        Key::SideRoof => "Computed for a worker on a ladder.",
+        Key::SideDrawing => {
+            "Front view of the wall: the worker stands {offset} along from the anchor’s plumb line and ends under it, {drop} lower."
+        }
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

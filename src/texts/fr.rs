@@ -795,6 +795,26 @@ pub fn text(key: Key) -> &'static str {
         Key::UncGrab => "la course du coulisseau avant de serrer",
         Key::UncEdge => "le frottement sur l’arête du toit",
         Key::UncAnchor => "la résistance de l’ancrage",
+        Key::SideHeading => "Le long du mur",
+        Key::SideHint => {
+            "Éloignez-vous de l’ancrage le long du mur et la corde penche. Une glissade finit alors plus bas et ramène la personne sous l’ancrage en balancier."
+        }
+        Key::SideOffset => "Distance le long du mur",
+        Key::SideWords => {
+            "À {offset}, la corde penche de {lean}. La chute est de {drop}, {extra} de plus qu’à l’aplomb de l’ancrage, et la personne passe dessous à {speed}, comme après une chute de {height}."
+        }
+        Key::SideRoom => "Dégagement sous les pieds : {value}.",
+        Key::SideMissing => "Il manque {value} sous les pieds.",
+        Key::SideReach => "Il reste au moins {reserve} jusqu’à {reach} le long du mur.",
+        Key::SideReachNone => "Même à l’aplomb de l’ancrage, il ne reste pas {reserve}.",
+        Key::SideLimit => "Cet endroit permet {most} ou {lean} ; ici, la plus petite des deux est {here}.",
+        Key::SideModel => {
+            "Un poids sur cette corde, dans le plan déplié du toit et du mur, sans frottement à l’avant-toit. Il tombe plus bas que la personne entière."
+        }
+        Key::SideRoof => "Calculé pour une personne sur une échelle.",
+        Key::SideDrawing => {
+            "Vue de face du mur : la personne est à {offset} de l’aplomb de l’ancrage et finit dessous, {drop} plus bas."
+        }
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

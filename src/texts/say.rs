@@ -76,6 +76,7 @@ fn limit_unit(l: &Limit) -> Option<Quantity> {
     match l.unit {
         M => Some(Quantity::Length),
         N => Some(Quantity::Force),
+        Rad => Some(Quantity::Angle),
         Ratio | Years => None,
     }
 }

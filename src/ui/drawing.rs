@@ -12,10 +12,13 @@ use crate::texts::Key;
 use crate::units::{FT_M, Quantity, Rounding, Units};
 use leptos::prelude::*;
 
+/// Room beside the dimension lines for their lettering, m.
+const LETTERING_M: f64 = 1.3;
+
 /// Visible part of the plane, m: left, bottom, right, top.
 fn bounds(g: &Geometry, s: &Scenario) -> (f64, f64, f64, f64) {
     let left = g.ridge.x.min(g.anchor.x) - 0.5;
-    let right = g.ladder.foot.x.max(g.eave.x + 1.6).max(g.obstacle.map_or(0.0, |o| o.1)) + 1.1;
+    let right = g.ladder.foot.x.max(g.eave.x + 1.6).max(g.obstacle.map_or(0.0, |o| o.1)) + 1.1 + LETTERING_M;
     let top = (g.ridge.y + 0.5).max(g.soles.y + s.worker.stature_m + 0.3);
     (left, -0.5, right, top)
 }
@@ -174,16 +177,16 @@ fn Figure(scene: Signal<Option<Scene>>, #[prop(optional)] ghost: bool) -> impl I
 }
 
 /// A vertical dimension with extension lines and arrowheads. Lettering stands along the line and
-/// reads from the right (ISO 129-1); over a short one it stands above, ending at the line.
+/// reads from the right (ISO 129-1); at a short one it stands beside the line.
 fn dimension(x: f64, y0: f64, y1: f64, from_x: (f64, f64), label: String) -> AnyView {
     let (a, b) = (y0.max(y1), y0.min(y1));
     let long = a - b > 1.9;
     let place = if long {
         format!("translate({},{}) rotate(-90)", cm(x - 0.09), cm(-(a + b) / 2.0))
     } else {
-        format!("translate({},{})", cm(x + 0.5), cm(-a - 0.12))
+        format!("translate({},{})", cm(x + 0.14), cm(-(a + b) / 2.0 + 0.09))
     };
-    let anchor = if long { "middle" } else { "end" };
+    let anchor = if long { "middle" } else { "start" };
     view! {
         <g class="dim">
             <path class="ext" d=format!("M{} {}L{} {}M{} {}L{} {}", cm(from_x.0), cm(-y0), cm(x + 0.08),
@@ -347,7 +350,7 @@ pub fn Drawing() -> impl IntoView {
         let Some(g) = bench.geometry.get() else { return vec![] };
         let s = bench.scenario.get();
         let (_, _, r, _) = bounds(&g, &s);
-        let x = r - 0.55;
+        let x = r - 0.55 - LETTERING_M;
         let len = |k: Key, m: f64, how: Rounding| {
             reader().f(k, &[("value", &reader().q(Quantity::Length, m, how))])
         };
@@ -378,7 +381,7 @@ pub fn Drawing() -> impl IntoView {
                         ));
                     } else if m <= 0.0 {
                         out.push(
-                            view! { <text class="label" x=cm(x + 0.5) y=cm(0.36) text-anchor="end">
+                            view! { <text class="label" x=cm(r - 0.1) y=cm(0.36) text-anchor="end">
                             {len(Key::DimMissing, -m, Rounding::Up)}</text> }
                             .into_any(),
                         );

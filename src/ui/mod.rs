@@ -11,6 +11,7 @@ mod page;
 mod player;
 mod plot;
 mod setup;
+mod sideways;
 mod spread;
 mod state;
 mod storage;

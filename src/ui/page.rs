@@ -4,6 +4,7 @@ use super::drawing::{Drawing, Storyboard};
 use super::player::{Controls, provide_player};
 use super::plot::Plot;
 use super::setup::SetUp;
+use super::sideways::Sideways;
 use super::spread::Spread;
 use super::state::{Phase, Theme, bench, provide_bench, provide_settings, settings};
 use super::verdict::{Changes, Findings, LockedLine, Predict, Verdict};
@@ -63,7 +64,7 @@ pub fn App() -> impl IntoView {
                 </details>
             </div>
             <div class="side-col">
-                <Show when=shown><Findings /><Changes /><Spread /></Show>
+                <Show when=shown><Findings /><Changes /><Sideways /><Spread /></Show>
                 <SetUp />
                 <Files />
                 <Thumbs />

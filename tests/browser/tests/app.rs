@@ -326,3 +326,21 @@ async fn the_anchor_is_computed_and_rules_of_thumb_stand_beside_numbers() -> Res
     assert!(thumbs.contains("tient en partie") && !thumbs.contains('{'), "{thumbs}");
     finish(page).await
 }
+
+#[tokio::test]
+async fn many_falls_fill_a_sentence_and_can_be_stopped() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    predict_and_play(&page, 0).await?;
+    page.click("#spread").await?;
+    page.wait("#spread-so").await?;
+    let words = page.text(".spread").await?;
+    assert!(words.contains("such falls, 0 come down") && words.contains("What matters most"), "{words}");
+    page.wait("svg.bars rect").await?;
+    // Stopped, the count stands still and the button comes back.
+    page.click(".spread button").await?;
+    page.wait("#spread").await?;
+    let stood = page.text("#spread-so").await?;
+    tokio::time::sleep(std::time::Duration::from_millis(900)).await;
+    assert_eq!(page.text("#spread-so").await?, stood);
+    finish(page).await
+}

@@ -13,6 +13,8 @@ use serde::{Deserialize, Serialize};
 
 /// How many falls make a spread.
 pub const FALLS: u32 = 1_000;
+/// Below this many falls, ranks say nothing of which input matters.
+pub const FEW: usize = 20;
 
 /// An input that is not known exactly.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
@@ -184,7 +186,7 @@ pub fn summary(all: &[SpreadFall]) -> Summary {
             (u, rank_correlation(&drawn, &room))
         })
         .max_by(|a, b| a.1.abs().total_cmp(&b.1.abs()))
-        .filter(|m| sound.len() >= 20 && m.1.abs() >= 0.1);
+        .filter(|m| sound.len() >= FEW && m.1.abs() >= 0.1);
     Summary {
         counted: sound.len(),
         unsound: all.len() - sound.len(),

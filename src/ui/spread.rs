@@ -4,7 +4,7 @@ use super::engine;
 use super::state::{bench, settings};
 use crate::engine::{Answer, Ask};
 use crate::physics::trace::Outcome;
-use crate::spread::{FALLS, SpreadFall, Uncertain, summary};
+use crate::spread::{FALLS, FEW, SpreadFall, Uncertain, summary};
 use crate::texts::Key;
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
@@ -111,10 +111,13 @@ pub fn Spread() -> impl IntoView {
                 let middle = r.q(Quantity::Force, b.middle, Rounding::Up);
                 out.push(r.f(Key::SpreadForce, &[("high", &high), ("middle", &middle)]));
             }
-            out.push(match s.matters {
-                Some((u, _)) => r.f(Key::SpreadMatters, &[("what", r.t(name(u)))]),
-                None => r.t(Key::SpreadMattersNone).to_owned(),
-            });
+            // A few falls say nothing yet of what matters.
+            if s.counted >= FEW {
+                out.push(match s.matters {
+                    Some((u, _)) => r.f(Key::SpreadMatters, &[("what", r.t(name(u)))]),
+                    None => r.t(Key::SpreadMattersNone).to_owned(),
+                });
+            }
             if s.unsound > 0 {
                 out.push(r.f(Key::SpreadUnsound, &[("value", &n(s.unsound))]));
             }

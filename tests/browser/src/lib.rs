@@ -164,6 +164,22 @@ impl Page {
             .await?)
     }
 
+    /// Waits until the text of an element holds these words; the text it stood at when not.
+    ///
+    /// # Errors
+    /// When the words do not come within 20 seconds.
+    pub async fn wait_text(&self, css: &str, words: &str) -> Res {
+        let mut text = String::new();
+        for _ in 0..200 {
+            text = self.text(css).await?;
+            if text.contains(words) {
+                return Ok(());
+            }
+            tokio::time::sleep(Duration::from_millis(100)).await;
+        }
+        Err(format!("no '{words}' in: {text}").into())
+    }
+
     /// Runs a script and returns its value.
     ///
     /// # Errors

@@ -8,7 +8,7 @@
 use serde::{Deserialize, Serialize};
 
 /// The file format's number. Older files keep loading: a missing field takes its default.
-pub const SCHEMA: u32 = 2;
+pub const SCHEMA: u32 = 3;
 
 /// A whole set-up.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -39,6 +39,21 @@ pub struct Scenario {
     pub gear: Gear,
     /// What was settled before anybody climbed.
     pub plan: Plan,
+    /// The weather.
+    pub weather: Weather,
+    /// The overhead line nearby, if there is one.
+    pub power_line: Option<PowerLine>,
+}
+
+/// An overhead power line that runs along the wall.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
+#[serde(default, deny_unknown_fields)]
+pub struct PowerLine {
+    /// Height of its lowest wire above the ground, m.
+    pub height_m: f64,
+    /// Distance of that wire from the wall face, m.
+    pub distance_m: f64,
 }
 
 /// The house in section: the wall face stands at x = 0, the ground at y = 0.
@@ -85,6 +100,10 @@ pub struct Ladder {
     pub foot_distance_m: f64,
     /// Length of the rails, m.
     pub length_m: f64,
+    /// Tied or held at the top, so that it neither slides nor tips.
+    pub tied: bool,
+    /// How far the worker leans out: the body's middle beside the ladder's own, m.
+    pub reach_out_m: f64,
 }
 
 /// Where the worker stands when the slip comes.
@@ -240,6 +259,30 @@ pub struct Chimney {
     pub weight_n_per_m: f64,
     /// Its joints.
     pub mortar: Mortar,
+}
+
+choices! {
+    /// The weather, as far as gear and footing feel it.
+    Weather {
+        /// Dry.
+        Dry,
+        /// Wet.
+        Wet,
+        /// Wet, then frozen.
+        Frozen,
+    }
+}
+
+choices! {
+    /// What is known of an absorber's force.
+    AbsorberClass {
+        /// A steady force that its maker states.
+        Stated,
+        /// CSA Z259.11-05 class E4: 4 kN, 45 to 115 kg.
+        E4,
+        /// CSA Z259.11-05 class E6: 6 kN, 90 to 175 kg.
+        E6,
+    }
 }
 
 choices! {
@@ -478,12 +521,19 @@ pub struct Lanyard {
     pub absorber: Option<Absorber>,
 }
 
-/// An energy absorber: tears at a steady force until it is spent.
+fn stated() -> AbsorberClass {
+    AbsorberClass::Stated
+}
+
+/// An energy absorber: tears until it is spent.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
 #[serde(default, deny_unknown_fields)]
 pub struct Absorber {
-    /// Steady deployment force, N.
+    /// Its class. A file that does not say one states a force.
+    #[serde(default = "stated")]
+    pub class: AbsorberClass,
+    /// Steady deployment force that its maker states, N; read where the class is `stated`.
     pub deploy_force_n: f64,
     /// Most it can tear out, m.
     pub max_extension_m: f64,
@@ -504,6 +554,8 @@ impl Default for Scenario {
             lanyard: Lanyard::default(),
             gear: Gear::default(),
             plan: Plan::default(),
+            weather: Weather::Dry,
+            power_line: None,
         }
     }
 }
@@ -572,13 +624,19 @@ impl Default for House {
 
 impl Default for Ladder {
     fn default() -> Self {
-        Ladder { foot_distance_m: 1.4, length_m: 6.7 }
+        Ladder { foot_distance_m: 1.4, length_m: 6.7, tied: true, reach_out_m: 0.0 }
     }
 }
 
 impl Default for Worker {
     fn default() -> Self {
         Worker { mass_kg: 85.0, stature_m: 1.75, harness: HarnessFit::Snug }
+    }
+}
+
+impl Default for PowerLine {
+    fn default() -> Self {
+        PowerLine { height_m: 7.5, distance_m: 6.0 }
     }
 }
 
@@ -616,8 +674,8 @@ impl Default for Lanyard {
 
 impl Default for Absorber {
     fn default() -> Self {
-        // CSA Z259.11-05 class E4: 4 kN; 1.2 m of extension is from memory.
-        Absorber { deploy_force_n: 4_000.0, max_extension_m: 1.2 }
+        // The 1.2 m of extension is from memory.
+        Absorber { class: AbsorberClass::E4, deploy_force_n: 4_000.0, max_extension_m: 1.2 }
     }
 }
 
@@ -696,7 +754,7 @@ fields! {
         get |s| Some(s.lanyard.length_m), set |s, v| s.lanyard.length_m = v;
     DeployForce, "lanyard.absorber.deploy_force_n", 1_500.0, 8_000.0, 100.0,
         "Absorber deployment force, N.",
-        get |s| s.lanyard.absorber.map(|a| a.deploy_force_n),
+        get |s| s.lanyard.absorber.filter(|a| a.class == AbsorberClass::Stated).map(|a| a.deploy_force_n),
         set |s, v| if let Some(a) = &mut s.lanyard.absorber { a.deploy_force_n = v };
     MaxExtension, "lanyard.absorber.max_extension_m", 0.1, 2.0, 0.05, "Absorber extension, m.",
         get |s| s.lanyard.absorber.map(|a| a.max_extension_m),
@@ -715,6 +773,14 @@ fields! {
         get |s| Some(s.ladder.foot_distance_m), set |s, v| s.ladder.foot_distance_m = v;
     LadderLength, "ladder.length_m", 2.0, 14.0, 0.1, "Ladder length, m.",
         get |s| Some(s.ladder.length_m), set |s, v| s.ladder.length_m = v;
+    ReachOut, "ladder.reach_out_m", 0.0, 1.2, 0.05, "Leaning out beside the ladder, m.",
+        get |s| Some(s.ladder.reach_out_m), set |s, v| s.ladder.reach_out_m = v;
+    LineHeight, "power_line.height_m", 3.0, 20.0, 0.1, "Height of the wire, m.",
+        get |s| s.power_line.map(|l| l.height_m),
+        set |s, v| if let Some(l) = &mut s.power_line { l.height_m = v };
+    LineDistance, "power_line.distance_m", 0.5, 30.0, 0.1, "Distance of the wire from the wall, m.",
+        get |s| s.power_line.map(|l| l.distance_m),
+        set |s, v| if let Some(l) = &mut s.power_line { l.distance_m = v };
     EaveHeight, "house.eave_height_m", 2.2, 12.0, 0.1, "Eave height, m.",
         get |s| Some(s.house.eave_height_m), set |s, v| s.house.eave_height_m = v;
     RoofPitch, "house.roof_pitch_rad", 0.05, 1.1, 0.017_453_292_519_943_295, "Roof slope, rad.",

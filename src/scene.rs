@@ -54,6 +54,8 @@ pub struct Scene {
     pub grab: P,
     /// Direction of the rope at the grab, rad from the vertical.
     pub grab_tilt_rad: f64,
+    /// Foot and tip of the ladder, while it is in the plane of the fall.
+    pub ladder: Option<(P, P)>,
     /// D-ring.
     pub dring: P,
     /// Rope still fast to the anchor.
@@ -94,6 +96,7 @@ pub fn standing_scene(s: &Scenario, g: &Geometry) -> Scene {
         &Sample {
             time_s: 0.0,
             poses: pose.to_vec(),
+            ladder: matches!(s.stance, Stance::Ladder { .. }).then_some((g.ladder.foot, g.ladder.tip)),
             dring,
             grab: g.grab,
             force_n: 0.0,
@@ -150,6 +153,7 @@ pub fn build(s: &Scenario, g: &Geometry, q: &Sample) -> Scene {
         torn_m: q.absorber_m,
         grab: q.grab,
         grab_tilt_rad: tilt,
+        ladder: q.ladder,
         dring: q.dring,
         anchored,
         on_rope: q.on_rope,

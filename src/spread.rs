@@ -4,10 +4,10 @@
 //! one draw of every uncertain input. A fall's draw depends on the seed and its own number alone,
 //! so the falls can be run in any order and in parts. Left out: how inputs hang together.
 
-use crate::physics::equipment::LineParams;
+use crate::physics::equipment::{ABSORBER_SHARE, ABSORBER_SHARE_MIDDLE, AbsorberParams, LineParams};
 use crate::physics::trace::Outcome;
 use crate::physics::{Settled, settle};
-use crate::scenario::Scenario;
+use crate::scenario::{AbsorberClass, Scenario};
 use crate::strength;
 use serde::{Deserialize, Serialize};
 
@@ -21,7 +21,8 @@ pub const FEW: usize = 20;
 pub enum Uncertain {
     /// Mass with clothes and tools: standard deviation 3 kg (assumed).
     Mass,
-    /// Force at which the absorber tears: 0.65 to 0.85 of its class figure (CSA Z259.11-05).
+    /// Force at which the absorber tears: 0.65 to 0.85 of its class figure (CSA Z259.11-05), or so
+    /// far about a stated force.
     AbsorberForce,
     /// Rope modulus: two thirds to four thirds, the span of EN 1891's limits about their middle.
     RopeModulus,
@@ -67,12 +68,16 @@ pub fn fall(s: &Scenario, seed: u64, number: u32) -> Option<SpreadFall> {
     let mut drawn = s.clone();
     let mass_share = 1.0 + 3.0 / s.worker.mass_kg * normal(&mut pick);
     drawn.worker.mass_kg = (s.worker.mass_kg * mass_share).clamp(40.0, 180.0);
-    let tear_share = between(&mut pick, 0.65, 0.85);
+    let tear_share = between(&mut pick, ABSORBER_SHARE.0, ABSORBER_SHARE.1);
+    let stated = s.lanyard.absorber.is_some_and(|a| a.class == AbsorberClass::Stated);
     let modulus_share = between(&mut pick, 0.654, 1.373);
     drawn.lifeline.modulus_n = (s.lifeline.modulus_n * modulus_share).clamp(5_000.0, 200_000.0);
     let mut line = LineParams::of(&drawn);
-    if let Some(a) = &mut line.absorber {
-        a.force_n *= tear_share;
+    line.absorber = AbsorberParams::of(&drawn, tear_share);
+    if let Some(a) = line.absorber.as_mut().filter(|_| stated) {
+        // A stated force is taken as the middle of what such packs do.
+        let share = tear_share / ABSORBER_SHARE_MIDDLE;
+        (a.opening_n, a.force_n) = (a.opening_n * share, a.force_n * share);
     }
     line.grab.locking_travel_m = between(&mut pick, 0.03, 0.2);
     line.edge_friction = between(&mut pick, 0.2, 0.4);
@@ -83,7 +88,7 @@ pub fn fall(s: &Scenario, seed: u64, number: u32) -> Option<SpreadFall> {
     line.anchor_capacity_n = anchor_n;
     let draw = [
         drawn.worker.mass_kg / s.worker.mass_kg,
-        tear_share / 0.75,
+        tear_share / ABSORBER_SHARE_MIDDLE,
         modulus_share,
         line.grab.locking_travel_m / 0.115,
         line.edge_friction / 0.3,
@@ -245,7 +250,7 @@ mod tests {
         s.house.below = crate::scenario::ORDINARY_OBSTACLE;
         s.ladder.foot_distance_m = 1.6;
         s.lanyard.length_m = 1.8;
-        s.grab.above_dring_m = -0.8;
+        s.grab.above_dring_m = -1.4;
         assert!(summary(&falls(&s, 5, 0, 40)).struck > 0);
         let mut s = Scenario::default();
         s.anchor.kind = AnchorKind::RidgePlateInSheathing;

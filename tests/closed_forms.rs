@@ -36,7 +36,7 @@ fn elastic_peak(mass_kg: f64, free_m: f64, rope_m: f64, modulus_n: f64) -> f64 {
 }
 
 fn absorber(force_n: f64) -> Option<AbsorberParams> {
-    Some(AbsorberParams { force_n, max_extension_m: 10.0 })
+    Some(AbsorberParams::steady(force_n, 10.0))
 }
 
 /// Check 1. Kinematics: 1.8288 m -> 5.989 m/s in 0.611 s; 2 s -> 19.61 m.
@@ -106,7 +106,7 @@ fn check_04_constant_force_stop() {
 fn check_05_absorber_by_mass() {
     let run = |mass, force_n, max| {
         let mut l = LineParams::ideal(1e9, 2.0);
-        l.absorber = Some(AbsorberParams { force_n, max_extension_m: max });
+        l.absorber = Some(AbsorberParams::steady(force_n, max));
         drop(mass, 1.8, 2.0, l)
     };
     near(run(100.0, 2_600.0, 9.0).absorber_extension_m, 1.090, 0.01);
@@ -323,7 +323,7 @@ fn a_worker_lying_on_the_roof_does_not_pull_the_rope_through_it() {
     s.house.roof_pitch_rad = 0.193;
     s.house.half_span_m = 4.77;
     s.house.overhang_m = 0.58;
-    s.ladder = Ladder { foot_distance_m: 1.5, length_m: 7.5 };
+    s.ladder = Ladder { foot_distance_m: 1.5, length_m: 7.5, ..Ladder::default() };
     s.stance = Stance::Roof { from_eave_m: 3.3 };
     s.anchor.kind = AnchorKind::RatedEye;
     let t = simulate(&s).expect("runs");

@@ -46,7 +46,7 @@ const SET_UPS: [(&str, Change); 40] = [
     }),
     ("bungalow", |s| {
         s.house.eave_height_m = 3.4;
-        s.ladder = Ladder { foot_distance_m: 0.9, length_m: 4.2 };
+        s.ladder = Ladder { foot_distance_m: 0.9, length_m: 4.2, ..Ladder::default() };
         s.stance = Stance::Ladder { standing_height_m: 1.9 };
         s.grab.above_dring_m = 0.0;
     }),

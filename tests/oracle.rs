@@ -88,7 +88,7 @@ fn oracle(c: &Case, time_s: f64) -> (f64, f64, f64) {
 fn engine(c: &Case, time_s: f64) -> (f64, f64, f64) {
     let mut params = LineParams::ideal(c.modulus_n, c.rope_m);
     params.lanyard_length_m = c.lanyard_m;
-    params.absorber = c.tear.map(|(force_n, max_extension_m)| AbsorberParams { force_n, max_extension_m });
+    params.absorber = c.tear.map(|(force_n, most_m)| AbsorberParams::steady(force_n, most_m));
     let at = p(0.0, c.free_m - c.rope_m - c.lanyard_m);
     let world = if c.masses_kg[1] > 0.0 {
         World::chain(c.masses_kg, c.link_m, c.start_rad, c.inertia_kg_m2, at)

@@ -6,7 +6,8 @@
 
 use super::constants::LINE_DAMPING_RATIO;
 use crate::scenario::{
-    Arrow, Bolt, ConnectorState, Gear, HarnessFit, Latch, PackState, RopeState, Scenario, WebbingState,
+    AbsorberClass, Arrow, Bolt, ConnectorState, Gear, HarnessFit, Latch, PackState, RopeState, Scenario,
+    Weather, WebbingState,
 };
 use crate::strength;
 use crate::units::KN_N;
@@ -26,6 +27,21 @@ pub const GRAB_OPEN_GRIP_N: f64 = 2.0 * KN_N;
 pub const GRAB_OPEN_RELEASE_M: f64 = 0.15;
 /// Friction of rope over a roof edge (check 25 uses 0.3; capstan law).
 pub const EDGE_FRICTION: f64 = 0.3;
+/// Mean force of a tearing absorber as a share of its class figure, least and most (CSA
+/// Z259.11-05: real average 65 to 85 %).
+pub const ABSORBER_SHARE: (f64, f64) = (0.65, 0.85);
+/// The middle of them, for a single fall.
+pub const ABSORBER_SHARE_MIDDLE: f64 = 0.75;
+/// Mean force as a share of the largest (drop tests with 100 kg: Carrion and others, Int. J.
+/// Environ. Res. Public Health 17 (2020) 7647).
+pub const MEAN_TO_PEAK_RATIO: f64 = 0.875;
+/// Tear over which the opening force falls to the mean one, m (assumed).
+pub const ABSORBER_OPENING_M: f64 = 0.1;
+/// What a wet and frozen absorber adds to its force, N (CSA Z259.11-05, from memory).
+pub const FROZEN_ABSORBER_N: f64 = 2.0 * KN_N;
+/// Force with which a pack that tore before pays out what was pushed back into its cover, N
+/// (assumed).
+pub const TORN_PACK_N: f64 = 30.0;
 /// Modulus of the lanyard's webbing, N per unit strain (assumed, stiff beside the rope).
 pub const LANYARD_MODULUS_N: f64 = 150.0 * KN_N;
 /// Stretch of harness and body together, m/N (assumed: 0.1 m at 4 kN).
@@ -99,13 +115,69 @@ pub struct GrabParams {
     pub locks: bool,
 }
 
-/// The absorber as the line sees it: rigid-plastic, then hard.
+/// The absorber as the line sees it: opens at one force, tears on at another, then hard.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct AbsorberParams {
-    /// Deployment force, N.
+    /// Force at which it opens, N; it falls to the next over [`ABSORBER_OPENING_M`].
+    pub opening_n: f64,
+    /// Force at which it tears on, N.
     pub force_n: f64,
     /// Most extension, m.
     pub max_extension_m: f64,
+}
+
+impl AbsorberParams {
+    /// One that opens and tears at the same force.
+    pub fn steady(force_n: f64, max_extension_m: f64) -> AbsorberParams {
+        AbsorberParams { opening_n: force_n, force_n, max_extension_m }
+    }
+
+    /// One of a class whose mean force is `share` of the class figure.
+    pub fn of_class(class_n: f64, share: f64, max_extension_m: f64) -> AbsorberParams {
+        let force_n = share * class_n;
+        AbsorberParams { opening_n: (force_n / MEAN_TO_PEAK_RATIO).min(class_n), force_n, max_extension_m }
+    }
+
+    /// Force at which it tears at an extension, N.
+    pub fn limit_n(&self, extension_m: f64) -> f64 {
+        let left = (1.0 - extension_m / ABSORBER_OPENING_M).max(0.0);
+        self.force_n + (self.opening_n - self.force_n) * left
+    }
+
+    /// The absorber of a scenario, with the mean force at `share` of its class figure (or as
+    /// stated); none where there is none. One that tore before pays out its webbing again, against
+    /// next to nothing.
+    pub fn of(s: &Scenario, share: f64) -> Option<AbsorberParams> {
+        let a = s.lanyard.absorber?;
+        if s.gear.pack == PackState::Deployed {
+            return Some(AbsorberParams::steady(TORN_PACK_N, a.max_extension_m));
+        }
+        // What a wet and frozen pack adds, it adds to opening and tearing alike.
+        let more_n = if s.weather == Weather::Frozen { FROZEN_ABSORBER_N } else { 0.0 };
+        let dry = match class_force_n(a.class) {
+            None => AbsorberParams::steady(a.deploy_force_n, a.max_extension_m),
+            Some(class_n) => AbsorberParams::of_class(class_n, share, a.max_extension_m),
+        };
+        Some(AbsorberParams { opening_n: dry.opening_n + more_n, force_n: dry.force_n + more_n, ..dry })
+    }
+}
+
+/// Figure of an absorber's class, N (CSA Z259.11-05); none where a force is stated.
+pub fn class_force_n(class: AbsorberClass) -> Option<f64> {
+    match class {
+        AbsorberClass::Stated => None,
+        AbsorberClass::E4 => Some(4.0 * KN_N),
+        AbsorberClass::E6 => Some(6.0 * KN_N),
+    }
+}
+
+/// Body masses that an absorber's class is made for, kg (CSA Z259.11-05).
+pub fn class_masses_kg(class: AbsorberClass) -> Option<(f64, f64)> {
+    match class {
+        AbsorberClass::Stated => None,
+        AbsorberClass::E4 => Some((45.0, 115.0)),
+        AbsorberClass::E6 => Some((90.0, 175.0)),
+    }
 }
 
 /// Everything the arrest line is made of.
@@ -196,12 +268,7 @@ impl LineParams {
                 HarnessFit::Snug => HARNESS_SLIDE_SNUG_M,
                 HarnessFit::Loose => HARNESS_SLIDE_LOOSE_M,
             },
-            // A pack that tore before has nothing left to tear.
-            absorber: s
-                .lanyard
-                .absorber
-                .filter(|_| s.gear.pack == PackState::Sound)
-                .map(|a| AbsorberParams { force_n: a.deploy_force_n, max_extension_m: a.max_extension_m }),
+            absorber: AbsorberParams::of(s, ABSORBER_SHARE_MIDDLE),
             grab: GrabParams {
                 drag_n: GRAB_DRAG_N,
                 grip_n,

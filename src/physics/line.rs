@@ -9,18 +9,21 @@
 //! may shrink back to zero within a step, so the order of the sliders does not matter.
 //! Left out: the rope's mass and bending, air, heat.
 
-use super::constants::{SLIP_SWEEPS, SLIP_TOLERANCE_N};
+use super::constants::{SLIP_SWEEPS, SLIP_TOLERANCE_N, TAUT_FORCE_N};
 use super::equipment::LineParams;
 use super::geometry::{P, taut_path};
 use serde::{Deserialize, Serialize};
 
 /// Most corners a rope bends over here: ridge, eave, fascia.
 pub const MAX_CORNERS: usize = 3;
+/// How far past a folded sheet's edge the D-ring is when the rope bends there, m: before that, what
+/// lies over the edge is the harness's own stretch.
+const OVER_EDGE_M: f64 = 0.1;
 const MAX_SEG: usize = MAX_CORNERS + 1;
 /// Floor of a segment's compliance, m/N: a rigid segment would be infinitely stiff.
 const COMPLIANCE_FLOOR_M_PER_N: f64 = 1e-6;
 
-/// Energy in the line, J. All but `elastic_j` only grow.
+/// Energy in the line, J. All but `elastic_j` only grow (damping to within one step's rounding).
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 pub struct LineEnergy {
     /// Stored in stretch.
@@ -46,12 +49,33 @@ impl LineEnergy {
     }
 }
 
+/// A sheet folded at the eave and laid out flat: the rope bends over the edge at one point that can
+/// move along it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Fold {
+    /// Slope of the roof, rad: at the edge the rope turns by a right angle less this.
+    pub pitch_rad: f64,
+}
+
+impl Fold {
+    /// How far the rope turns at the edge, rad.
+    pub fn turn_rad(self) -> f64 {
+        core::f64::consts::FRAC_PI_2 - self.pitch_rad
+    }
+}
+
 /// The line in motion.
 #[derive(Clone, Debug)]
 pub struct Line {
     params: LineParams,
     anchor: P,
     corners: Vec<P>,
+    /// The only corner is an edge of a flat sheet.
+    fold: Option<Fold>,
+    /// How far the rope has dragged along that edge, m.
+    edge_dragged_m: f64,
+    /// Where the rope crossed before its last move, and where the D-ring was then.
+    edge_before: Option<(P, P)>,
     /// Material coordinate at each corner, m; meaningful while the corner is active.
     at_corner_m: [f64; MAX_CORNERS],
     active: [bool; MAX_CORNERS],
@@ -105,6 +129,9 @@ impl Line {
             params,
             anchor,
             corners: corners[..corners.len().min(MAX_CORNERS)].to_vec(),
+            fold: None,
+            edge_dragged_m: 0.0,
+            edge_before: None,
             at_corner_m: [0.0; MAX_CORNERS],
             active: [false; MAX_CORNERS],
             grab_rope_m,
@@ -120,16 +147,82 @@ impl Line {
             link_parted: false,
             at_end: false,
         };
+        line.lay_out(dring);
+        line
+    }
+
+    /// The same on a flat sheet whose edge the rope crosses at `edge`.
+    pub fn folded(params: LineParams, anchor: P, edge: P, fold: Fold, dring: P, grab_rope_m: f64) -> Line {
+        let mut line = Line::new(params, anchor, &[], dring, grab_rope_m);
+        (line.corners, line.fold) = (vec![edge], Some(fold));
+        line.lay_out(dring);
+        line
+    }
+
+    fn lay_out(&mut self, dring: P) {
         let mut total = 0.0;
-        let path = taut_path(anchor, &line.corners, dring);
+        let path = self.path(dring);
         for w in path.windows(2) {
             total += w[0].dist(w[1]);
-            if let Some(i) = line.corners.iter().position(|c| *c == w[1]) {
-                line.active[i] = true;
-                line.at_corner_m[i] = total;
+            if let Some(i) = self.corners.iter().position(|c| *c == w[1]) {
+                self.active[i] = true;
+                self.at_corner_m[i] = total;
             }
         }
-        line
+    }
+
+    /// The points that the taut rope passes.
+    fn path(&self, d: P) -> Vec<P> {
+        match (self.fold, self.corners.first()) {
+            (Some(_), Some(&edge)) if d.y < edge.y - OVER_EDGE_M => vec![self.anchor, edge, d],
+            (Some(_), _) => vec![self.anchor, d],
+            _ => taut_path(self.anchor, &self.corners, d),
+        }
+    }
+
+    /// Where the rope crosses the edge of a folded sheet.
+    pub fn edge(&self) -> Option<P> {
+        self.fold.and_then(|_| self.corners.first().copied())
+    }
+
+    /// Moves that place along the edge, before the fall.
+    pub fn set_edge(&mut self, at: P) {
+        if let Some(c) = self.corners.first_mut() {
+            *c = at;
+        }
+    }
+
+    /// How far the rope has dragged along the edge, m.
+    pub fn edge_dragged_m(&self) -> f64 {
+        self.edge_dragged_m
+    }
+
+    /// Lets the rope slide along a folded sheet's edge where its sideways pull beats the friction:
+    /// one Newton step towards the point where it no longer does.
+    pub fn drag_along_edge(&mut self, d: P) {
+        let (Some(fold), Some(&edge)) = (self.fold, self.corners.first()) else { return };
+        let (l1, l2) = (edge.dist(self.anchor), edge.dist(d));
+        if !self.active[0] || !self.holds() || l1 < 1e-6 || l2 < 1e-6 {
+            return;
+        }
+        let (f1, f2) = (self.last_force_n[0], self.last_force_n[1]);
+        let (s1, s2) = ((self.anchor.x - edge.x) / l1, (d.x - edge.x) / l2);
+        let (a, b) = (f1 * (self.anchor.y - edge.y).abs() / l1, f2 * (d.y - edge.y).abs() / l2);
+        let sideways_n = f1 * s1 + f2 * s2;
+        // What presses the rope on the edge: the two pulls across it, at the angle of the fold.
+        let press_n = libm::sqrt((a * a + b * b - 2.0 * a * b * libm::cos(fold.turn_rad())).max(0.0));
+        let over_n = sideways_n.abs() - self.params.edge_friction * press_n;
+        if over_n <= 0.0 {
+            return;
+        }
+        let end_m = self.total_m();
+        let mid_m = self.at_corner_m[0];
+        let (c1, c2) = (self.compliance(0.0, mid_m, false), self.compliance(mid_m, end_m, true));
+        let stiff = f1 / l1 + f2 / l2 + s1 * s1 / c1 + s2 * s2 / c2;
+        let by_m = (0.5 * over_n / stiff).min(0.02) * sideways_n.signum();
+        self.edge_dragged_m += by_m.abs();
+        self.corners[0].x += by_m;
+        self.edge_before = Some((edge, d));
     }
 
     /// Rope between the anchor and the grab, m.
@@ -159,7 +252,11 @@ impl Line {
     /// Whether a pull is none, or only the drag of a grab that does not lock.
     pub fn is_slack(&self, pull: &Pull) -> bool {
         let running = !self.params.grab.locks && !self.at_end;
-        pull.dring_n <= if running { self.params.grab.drag_n * 1.01 } else { 0.0 }
+        let drag_n = if running { self.params.grab.drag_n } else { 0.0 };
+        // A pack that tore before pays out without holding.
+        let pays_n = self.params.absorber.map_or(0.0, |a| a.opening_n);
+        let pays_n = if pays_n < TAUT_FORCE_N && !self.absorber_spent() { pays_n } else { 0.0 };
+        pull.dring_n <= drag_n.max(pays_n) * 1.01
     }
     /// Whether the line still joins worker and house.
     pub fn holds(&self) -> bool {
@@ -193,7 +290,13 @@ impl Line {
     /// Follows the rope's path to a D-ring at `d`: corners that it now bends over get their share
     /// of material at equal strain, corners it has left give theirs up.
     fn segments(&mut self, d: P) -> Segs {
-        let path = taut_path(self.anchor, &self.corners, d);
+        if let (Some(_), false, Some(edge)) = (self.fold, self.active[0], self.corners.first_mut())
+            && d.y < edge.y - OVER_EDGE_M
+        {
+            // The worker goes over the edge here: the rope crosses it where it runs straight.
+            edge.x = self.anchor.x + (d.x - self.anchor.x) * (edge.y - self.anchor.y) / (d.y - self.anchor.y);
+        }
+        let path = self.path(d);
         let mut now = [false; MAX_CORNERS];
         for q in &path[1..path.len() - 1] {
             if let Some(i) = self.corners.iter().position(|c| c == q) {
@@ -217,7 +320,10 @@ impl Line {
                 }
                 let (a, b, c) = (path[k], path[k + 1], path[k + 2]);
                 let (ux, uy, vx, vy) = (b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y);
-                let phi = libm::atan2((ux * vy - uy * vx).abs(), ux * vx + uy * vy);
+                let phi = match self.fold {
+                    Some(fold) => fold.turn_rad(),
+                    None => libm::atan2((ux * vy - uy * vx).abs(), ux * vx + uy * vy),
+                };
                 s.hold[k] = libm::exp(self.params.edge_friction * phi);
             }
         }
@@ -387,7 +493,7 @@ impl Line {
             if let Some(a) = prm.absorber
                 && abs_left > 0.0
             {
-                slider(l, &mut d_abs, abs_left, a.force_n, 0.0);
+                slider(l, &mut d_abs, abs_left, a.limit_n(self.absorber_m), 0.0);
             }
             if grab_left > 0.0 {
                 let slip = slip0 + d_grab;
@@ -407,7 +513,7 @@ impl Line {
         let e = &mut self.energy;
         let mean = |k: usize| 0.5 * (f[k] + self.last_force_n[k]);
         if let Some(a) = prm.absorber {
-            e.absorber_j += a.force_n * d_abs;
+            e.absorber_j += a.limit_n(self.absorber_m) * d_abs;
         }
         e.harness_j += prm.harness_slide_force_n * d_slide;
         // Rope that moves from tension a to tension b takes its stretch along: per metre of
@@ -422,13 +528,19 @@ impl Line {
             let shift = if k >= kg { d_grab } else { 0.0 };
             self.at_corner_m[segs.corner_of[k]] += shift - u;
         }
+        // The pull's work on a bend that moved along its edge is friction's.
+        if let (2, Some((from, was))) = (n, self.edge_before.take()) {
+            let (to, mid) = (self.corners[0], was.lerp(d, 0.5));
+            let gave = |end: P| from.dist(end) - to.dist(end);
+            e.edge_j += mean(0) * gave(self.anchor) + mean(1) * gave(mid);
+        }
         e.elastic_j = 0.0;
         for k in 0..n {
             let xk = x[k].max(0.0);
             e.elastic_j += 0.5 * xk * xk / c[k];
             let dx = xk - last_x[k];
             // The part of the force that is not elastic, over the stretch it acted along.
-            e.damping_j += ((f[k] - xk / c[k]) * dx).max(0.0);
+            e.damping_j += (mean(k) - 0.5 * (xk + last_x[k]) / c[k]) * dx;
             self.last_elongation_m[k] = xk;
         }
         self.last_force_n = f;

@@ -7,7 +7,9 @@ pub mod body;
 pub mod constants;
 pub mod equipment;
 pub mod geometry;
+pub mod ladder;
 pub mod line;
+pub mod point;
 pub mod trace;
 pub mod world;
 
@@ -15,12 +17,13 @@ use crate::scenario::{Scenario, Stance};
 use constants::*;
 use equipment::LineParams;
 use geometry::{Geometry, P, p, taut_path};
+use ladder::Footing;
 use line::{Line, Pull};
 use trace::{Event, EventKind, Impact, Ledger, Outcome, Sample, Thing, Trace};
 use world::{Touch, World};
 
 /// Version of the physics: a record replays bit for bit on the same version only.
-pub const PHYSICS_VERSION: u32 = 2;
+pub const PHYSICS_VERSION: u32 = 3;
 
 /// Runs a whole fall.
 ///
@@ -50,19 +53,41 @@ pub struct Settled {
 /// # Errors
 /// `None` when [`Scenario::problems`] is not empty.
 pub fn settle(s: &Scenario, params: LineParams) -> Option<Settled> {
-    if !s.problems().is_empty() {
-        return None;
-    }
-    let geometry = Geometry::of(s)?;
-    let mut run = Run::worker_on(s, &geometry, true, params);
-    while !run.is_settled() && !run.step() {}
-    let t = run.finish();
+    let t = settled_trace(s, params)?;
     Some(Settled {
         outcome: t.outcome,
         peak_force_n: t.peak_force_n,
         room_left_m: if t.outcome == Outcome::Stopped { t.clearance_margin_m.unwrap_or(0.0) } else { 0.0 },
         sound: t.is_sound(),
     })
+}
+
+/// The trace of such a fall, as far as it was run.
+///
+/// # Errors
+/// `None` when [`Scenario::problems`] is not empty.
+pub fn settled_trace(s: &Scenario, params: LineParams) -> Option<Trace> {
+    if !s.problems().is_empty() {
+        return None;
+    }
+    let geometry = Geometry::of(s)?;
+    let mut run = Run::worker_on(s, &geometry, true, params);
+    while !run.is_settled() && !run.step() {}
+    Some(run.finish())
+}
+
+/// Room left under the worker if there were no ground to stop the fall, m: negative is how much is
+/// missing. Run until past the lowest point.
+///
+/// # Errors
+/// `None` when [`Scenario::problems`] is not empty, the rope lets go, or the run fails its own
+/// energy check.
+pub fn room_m(s: &Scenario) -> Option<f64> {
+    let geometry = Geometry::of(s).filter(|_| s.problems().is_empty())?;
+    let mut run = Run::worker(s, &geometry, false);
+    while !run.is_settled() && !run.step() {}
+    let (room_m, holds) = (run.lowest_gap_m, run.line.holds());
+    (holds && run.finish().is_sound()).then_some(room_m)
 }
 
 /// A fall in progress, to be advanced in slices. The slices do not change a bit of the result.
@@ -167,7 +192,14 @@ impl Run {
         let d = world.dring();
         let line = Line::new(params, g.anchor, &g.corners, d, g.grab_rope_m);
         let on_roof = matches!(s.stance, Stance::Roof { .. });
-        Run::new(world, line, Some(g.clone()), landing, on_roof, g.grab)
+        let mut run = Run::new(world, line, Some(g.clone()), landing, on_roof, g.grab);
+        // A ladder that does not hold is what begins the fall.
+        match ladder::stand(s, g).map(|q| q.footing) {
+            Some(Footing::SlidesOut) => run.mark(EventKind::LadderSlides, 0.0),
+            Some(Footing::TipsBack | Footing::TipsSideways) => run.mark(EventKind::LadderTips, 0.0),
+            _ => {}
+        }
+        run
     }
 
     /// A point mass under an anchor with nothing to strike: `slack_m` of free fall on a line of
@@ -509,6 +541,7 @@ impl Run {
         self.samples.push(Sample {
             time_s: t,
             poses: self.world.poses(),
+            ladder: self.world.ladder(),
             dring: d,
             grab: self.grab,
             force_n: self.window_force_n,

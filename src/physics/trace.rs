@@ -30,6 +30,10 @@ pub enum Thing {
 pub enum EventKind {
     /// The worker loses footing.
     Slip,
+    /// The ladder slides out.
+    LadderSlides,
+    /// The ladder goes over.
+    LadderTips,
     /// The worker goes over the eave.
     OverEave,
     /// The line goes taut.
@@ -109,6 +113,8 @@ pub struct Sample {
     pub time_s: f64,
     /// Poses of all bodies.
     pub poses: Vec<Pose>,
+    /// Foot and tip of the ladder, while it is in the plane of the fall.
+    pub ladder: Option<(P, P)>,
     /// D-ring.
     pub dring: P,
     /// Grab.
@@ -231,6 +237,7 @@ impl Trace {
                     Pose { at: p.at.lerp(q.at, k), angle_rad: p.angle_rad + turn * k }
                 })
                 .collect(),
+            ladder: a.ladder.zip(b.ladder).map(|(p, q)| (p.0.lerp(q.0, k), p.1.lerp(q.1, k))),
             dring: a.dring.lerp(b.dring, k),
             grab: a.grab.lerp(b.grab, k),
             force_n: mix(a.force_n, b.force_n),
@@ -256,6 +263,10 @@ impl Trace {
                 eat(q.at.x);
                 eat(q.at.y);
                 eat(q.angle_rad);
+            }
+            for q in s.ladder.iter().flat_map(|l| [l.0, l.1]) {
+                eat(q.x);
+                eat(q.y);
             }
             for x in [s.time_s, s.dring.x, s.dring.y, s.grab.x, s.grab.y, s.force_n, s.anchor_n] {
                 eat(x);

@@ -9,9 +9,14 @@
 //! step's gravity taken off, which makes rapier's semi-implicit Euler second-order accurate.
 
 use super::body::{PARTS, Part, Pose, capsules, dring_on_torso, hinges, standing};
-use super::constants::{CONTACT_STABILIZATION, DT_S, LANDING_ITERATIONS, PGS_ITERATIONS, SOLVER_ITERATIONS};
+use super::constants::{
+    CONTACT_STABILIZATION, DT_S, LANDING_ITERATIONS, PGS_ITERATIONS, SOLVER_ITERATIONS, TOUCH_SPEED_M_S,
+};
 use super::equipment::{BODY_FRICTION, ROOF_SLIP_FRICTION, SLIP_DOWN_ROOF_M_S, SLIP_OFF_LADDER_M_S};
 use super::geometry::{Geometry, P, p};
+use super::ladder::{
+    FOOT_SLIDES_M_S, Footing, SLIDING_SHARE, TIPS_RAD_S, foot_friction, mass_kg as ladder_mass_kg, stand,
+};
 use super::trace::Thing;
 use crate::scenario::{Scenario, Stance};
 use crate::units::G_M_S2;
@@ -21,6 +26,18 @@ const WORKER_GROUP: Group = Group::GROUP_1;
 const ARM_GROUP: Group = Group::GROUP_2;
 const LANDING_GROUP: Group = Group::GROUP_3;
 const HOUSE_GROUP: Group = Group::GROUP_4;
+const LADDER_GROUP: Group = Group::GROUP_5;
+/// Radius of the rails, m.
+const RAIL_RADIUS_M: f64 = 0.03;
+
+/// The ladder while it is in the plane of the fall: at rest until it gives way or is struck.
+struct LadderBody {
+    handle: RigidBodyHandle,
+    mass_kg: f64,
+    half_length_m: f64,
+    /// Tied or held: never moves.
+    tied: bool,
+}
 
 /// A contact that carried an impulse in this step.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -55,6 +72,7 @@ pub struct World {
     half_length_m: Vec<f64>,
     radius_m: Vec<f64>,
     masses_kg: Vec<f64>,
+    ladder: Option<LadderBody>,
     near_contact: bool,
     kinetic_j: Option<f64>,
 }
@@ -95,8 +113,8 @@ impl World {
             let Some(c) = collider else { return };
             let friction = if thing == Thing::Roof { ROOF_SLIP_FRICTION } else { BODY_FRICTION };
             let groups = match thing {
-                Thing::Ground | Thing::Obstacle => groups(LANDING_GROUP, body),
-                _ => groups(HOUSE_GROUP, WORKER_GROUP),
+                Thing::Ground | Thing::Obstacle => groups(LANDING_GROUP, body | LADDER_GROUP),
+                _ => groups(HOUSE_GROUP, WORKER_GROUP | LADDER_GROUP),
             };
             let h = w.rapier.insert_collider(
                 c.friction(friction as f32)
@@ -132,14 +150,86 @@ impl World {
         let far_fascia = p(g.far_eave.x, g.fascia.y);
         let roof = [g.ridge, g.eave, g.fascia, far_fascia, g.far_eave].map(v);
         fix(Thing::Roof, ColliderBuilder::convex_hull(&roof));
-        // A worker on the roof has climbed off: the ladder stands aside, out of the fall's plane.
-        let in_plane = matches!(s.stance, Stance::Ladder { .. });
-        fix(
-            Thing::Ladder,
-            in_plane
-                .then(|| ColliderBuilder::capsule_from_endpoints(v(g.ladder.foot), v(g.ladder.tip), 0.03)),
-        );
+        w.stand_ladder(s, g, landing);
         w
+    }
+
+    /// Puts the ladder up, if it is in the plane of the fall: a worker on the roof has climbed off
+    /// it, and one that goes over sideways leaves the plane.
+    fn stand_ladder(&mut self, s: &Scenario, g: &Geometry, landing: bool) {
+        let Some(stand) = stand(s, g).filter(|q| q.footing != Footing::TipsSideways) else { return };
+        let angle = g.ladder.angle_rad();
+        let (sin, cos) = (libm::sin(angle), libm::cos(angle));
+        let length_m = g.ladder.foot.dist(g.ladder.tip);
+        // The rails lie on the support and stand on the ground, not in them.
+        let up = RAIL_RADIUS_M * (1.0 - cos) / sin;
+        let off = p(RAIL_RADIUS_M * sin - up * cos, RAIL_RADIUS_M * cos + up * sin);
+        let half_length_m = (length_m / 2.0 - RAIL_RADIUS_M).max(0.1);
+        let middle = g.ladder.foot.lerp(g.ladder.tip, 0.5);
+        let mass_kg = ladder_mass_kg(g);
+        let half_m = length_m / 2.0;
+        // What it begins with, where it does not hold.
+        let (velocity, turn) = match stand.footing {
+            Footing::SlidesOut => {
+                let turn = FOOT_SLIDES_M_S / (length_m * sin);
+                // Foot out along the ground: the middle follows half as fast, and comes down.
+                (p(FOOT_SLIDES_M_S - turn * half_m * sin, -turn * half_m * cos), turn)
+            }
+            Footing::TipsBack => (p(TIPS_RAD_S * half_m * sin, TIPS_RAD_S * half_m * cos), -TIPS_RAD_S),
+            _ => (p(0.0, 0.0), 0.0),
+        };
+        let moves = matches!(stand.footing, Footing::SlidesOut | Footing::TipsBack);
+        let kind = if moves { RigidBodyBuilder::dynamic() } else { RigidBodyBuilder::fixed() };
+        let body = kind
+            .pose(rapier2d::math::Pose::from_parts(
+                v(p(middle.x + off.x, middle.y + off.y)),
+                // The capsule's own axis is up; the rails lean to the wall.
+                rot(core::f64::consts::FRAC_PI_2 - angle),
+            ))
+            .linvel(v(velocity))
+            .angvel(turn as f32)
+            .additional_mass_properties(MassProperties::new(
+                Vector::ZERO,
+                mass_kg as f32,
+                (mass_kg * length_m * length_m / 12.0) as f32,
+            ))
+            .can_sleep(false);
+        let friction = foot_friction(s.weather) * if moves { SLIDING_SHARE } else { 1.0 };
+        let collider = ColliderBuilder::capsule_y(half_length_m as f32, RAIL_RADIUS_M as f32)
+            .density(0.0)
+            .friction(friction.min(BODY_FRICTION) as f32)
+            .friction_combine_rule(CoefficientCombineRule::Min)
+            .collision_groups(groups(HOUSE_GROUP | LADDER_GROUP, WORKER_GROUP | HOUSE_GROUP | LANDING_GROUP));
+        let (handle, collider) = self.rapier.insert(body, collider);
+        self.things.push((collider, Thing::Ladder));
+        self.ladder = Some(LadderBody { handle, mass_kg, half_length_m: half_m, tied: s.ladder.tied });
+        if !landing {
+            // With nothing to land on, the ladder still stands on something.
+            self.rapier.insert_collider(
+                ColliderBuilder::cuboid(80.0, 1.0)
+                    .translation(v(p(0.0, -1.0)))
+                    .friction(BODY_FRICTION as f32)
+                    .friction_combine_rule(CoefficientCombineRule::Min)
+                    .collision_groups(groups(LANDING_GROUP, LADDER_GROUP)),
+                None,
+            );
+        }
+    }
+
+    /// Foot and tip of the ladder, while it is in the plane.
+    pub fn ladder(&self) -> Option<(P, P)> {
+        let l = self.ladder.as_ref()?;
+        let b = &self.rapier.bodies[l.handle];
+        let (t, r) = (b.translation(), b.rotation());
+        let (dx, dy) = (-f64::from(r.sin()) * l.half_length_m, f64::from(r.cos()) * l.half_length_m);
+        let (x, y) = (f64::from(t.x), f64::from(t.y));
+        Some((p(x - dx, y - dy), p(x + dx, y + dy)))
+    }
+
+    /// Every body that gravity moves, with its mass.
+    fn movers(&self) -> impl Iterator<Item = (RigidBodyHandle, f64)> + '_ {
+        let ladder = self.ladder.iter().map(|l| (l.handle, l.mass_kg));
+        self.parts.iter().copied().zip(self.masses_kg.iter().copied()).chain(ladder)
     }
 
     fn with_bodies(s: &Scenario, g: &Geometry) -> World {
@@ -148,7 +238,12 @@ impl World {
         let caps = capsules(s.worker.mass_kg, st);
         let pose = standing(g.soles, st, &s.stance);
         let slip = match s.stance {
-            Stance::Ladder { .. } => p(SLIP_OFF_LADDER_M_S, 0.0),
+            Stance::Ladder { standing_height_m } => match stand(s, g).map(|q| q.footing) {
+                // The rungs go from under the boots.
+                Some(Footing::SlidesOut) => p(0.0, 0.0),
+                Some(Footing::TipsBack) => p(SLIP_OFF_LADDER_M_S.max(TIPS_RAD_S * standing_height_m), 0.0),
+                _ => p(SLIP_OFF_LADDER_M_S, 0.0),
+            },
             Stance::Roof { .. } => {
                 p(g.down_slope.x * SLIP_DOWN_ROOF_M_S, g.down_slope.y * SLIP_DOWN_ROOF_M_S)
             }
@@ -195,6 +290,7 @@ impl World {
             half_length_m: caps.iter().map(|c| c.half_length_m).collect(),
             radius_m: caps.iter().map(|c| c.radius_m).collect(),
             masses_kg: caps.iter().map(|c| c.mass_kg).collect(),
+            ladder: None,
             near_contact: true,
             kinetic_j: None,
         }
@@ -217,6 +313,7 @@ impl World {
             half_length_m: vec![0.0],
             radius_m: vec![0.0],
             masses_kg: vec![mass_kg],
+            ladder: None,
             near_contact: false,
             kinetic_j: None,
         }
@@ -282,18 +379,12 @@ impl World {
 
     /// Potential energy against y = 0, J.
     pub fn potential_j(&self) -> f64 {
-        self.parts
-            .iter()
-            .zip(&self.masses_kg)
-            .map(|(&h, m)| m * G_M_S2 * f64::from(self.rapier.bodies[h].translation().y))
-            .sum()
+        self.movers().map(|(h, m)| m * G_M_S2 * f64::from(self.rapier.bodies[h].translation().y)).sum()
     }
 
     fn compute_kinetic_j(&self) -> f64 {
-        self.parts
-            .iter()
-            .zip(&self.masses_kg)
-            .map(|(&h, m)| {
+        self.movers()
+            .map(|(h, m)| {
                 let b = &self.rapier.bodies[h];
                 let (lv, w) = (b.linvel(), f64::from(b.angvel()));
                 let i = f64::from(b.mass_properties().local_mprops.principal_inertia());
@@ -357,10 +448,10 @@ impl World {
     /// Advances by one step with the force `pull_n` (N) at the D-ring.
     pub fn step(&mut self, pull_n: P) -> Step {
         let at = self.rapier.bodies[self.parts[0]].position().transform_point(self.dring);
+        // The worker's parts, then the ladder.
         let before: Vec<(Vector, f32)> = self
-            .parts
-            .iter()
-            .map(|&h| (self.rapier.bodies[h].linvel(), self.rapier.bodies[h].angvel()))
+            .movers()
+            .map(|(h, _)| (self.rapier.bodies[h].linvel(), self.rapier.bodies[h].angvel()))
             .collect();
         // Nothing changes a velocity between two steps.
         let kinetic_before_j = self.kinetic_j.unwrap_or_else(|| self.compute_kinetic_j());
@@ -380,11 +471,11 @@ impl World {
         let mut low_j = |f: P, v0: (f64, f64), v1: (f64, f64)| {
             applied_j += DT_S * (f.x * (v0.0 + v1.0) + f.y * (v0.1 + v1.1)) / 2.0;
         };
-        for (i, &h) in self.parts.iter().enumerate() {
+        for (i, (h, mass_kg)) in self.movers().enumerate() {
             let (lv0, w0) = before[i];
             let (lv1, w1) = (self.rapier.bodies[h].linvel(), self.rapier.bodies[h].angvel());
             let (a, b) = ((f64::from(lv0.x), f64::from(lv0.y)), (f64::from(lv1.x), f64::from(lv1.y)));
-            low_j(p(0.0, -self.masses_kg[i] * G_M_S2), a, b);
+            low_j(p(0.0, -mass_kg * G_M_S2), a, b);
             if i == 0 {
                 let r = (f64::from(at.x - com.x), f64::from(at.y - com.y));
                 let spin = |lv: (f64, f64), w: f32| (lv.0 - f64::from(w) * r.1, lv.1 + f64::from(w) * r.0);
@@ -392,8 +483,17 @@ impl World {
             }
         }
         self.near_contact = self.rapier.contact_pairs().any(ContactPair::has_any_active_contact);
+        let touches = if self.near_contact { self.touches(&before) } else { Vec::new() };
+        // A ladder that nobody tied stands until it is struck.
+        if let Some(l) = self.ladder.as_ref().filter(|l| !l.tied)
+            && touches.iter().any(|t| t.thing == Thing::Ladder && t.speed_m_s >= TOUCH_SPEED_M_S)
+            && self.rapier.bodies[l.handle].is_fixed()
+        {
+            let handle = l.handle;
+            self.rapier.bodies[handle].set_body_type(RigidBodyType::Dynamic, true);
+        }
         Step {
-            touches: if self.near_contact { self.touches(&before) } else { Vec::new() },
+            touches,
             constraint_work_j: kinetic_after_j - kinetic_before_j - applied_j,
             kinetic_before_j,
             kinetic_after_j,
@@ -430,7 +530,13 @@ impl World {
                     let at = c.position().transform_point(local);
                     let r = at - self.rapier.bodies[self.parts[part]].translation();
                     let (lv, w) = before[part];
-                    let vel = Vector::new(lv.x - w * r.y, lv.y + w * r.x);
+                    let mut vel = Vector::new(lv.x - w * r.y, lv.y + w * r.x);
+                    if let (Thing::Ladder, Some(l), Some((lv, w))) =
+                        (thing, &self.ladder, before.get(self.parts.len()))
+                    {
+                        let r = at - self.rapier.bodies[l.handle].translation();
+                        vel -= Vector::new(lv.x - w * r.y, lv.y + w * r.x);
+                    }
                     // The normal points from collider 1 to collider 2.
                     let toward = vel.dot(m.data.normal) * if first { 1.0 } else { -1.0 };
                     speed = Some(speed.unwrap_or(0.0).max(f64::from(toward)));

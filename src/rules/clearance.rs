@@ -5,7 +5,8 @@
 //! fixed anchors do not know.
 
 use crate::physics::equipment::{
-    GRAB_LOCKING_TRAVEL_M, HARNESS_COMPLIANCE_M_PER_N, HARNESS_SLIDE_LOOSE_M, HARNESS_SLIDE_SNUG_M,
+    ABSORBER_SHARE, AbsorberParams, GRAB_LOCKING_TRAVEL_M, HARNESS_COMPLIANCE_M_PER_N, HARNESS_SLIDE_LOOSE_M,
+    HARNESS_SLIDE_SNUG_M,
 };
 use crate::scenario::{HarnessFit, Scenario};
 
@@ -29,7 +30,8 @@ pub fn free_fall_m(lanyard_m: f64, above_m: f64) -> f64 {
 
 /// Room needed under the feet of a set-up, m, with the grab `above_m` over the D-ring.
 pub fn needed_under_feet_m(s: &Scenario, above_m: f64, reserve_m: f64) -> f64 {
-    let (tear_m, force_n) = s.lanyard.absorber.map_or((0.0, 0.0), |a| (a.max_extension_m, a.deploy_force_n));
+    let (tear_m, force_n) =
+        AbsorberParams::of(s, ABSORBER_SHARE.1).map_or((0.0, 0.0), |a| (a.max_extension_m, a.opening_n));
     let slide_m = match s.worker.harness {
         HarnessFit::Snug => HARNESS_SLIDE_SNUG_M,
         HarnessFit::Loose => HARNESS_SLIDE_LOOSE_M,

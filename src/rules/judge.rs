@@ -5,8 +5,9 @@ use super::{
     AnchorLimit, BreakingLoadN, Comparison, Duty, DutyKind, Finding, FindingCode, Limit, LimitKind, Method,
     Needs, Place, Severity, Value, clearance, common,
 };
-use crate::physics::equipment::{link_strength_n, rope_strength_n};
+use crate::physics::equipment::{class_masses_kg, link_strength_n, rope_strength_n};
 use crate::physics::geometry::Geometry;
+use crate::physics::ladder::{self, Footing};
 use crate::physics::trace::{EventKind, Outcome, Thing, Trace};
 use crate::scenario::{
     AnchorChosenBy, AnchorKind, Arrow, Bolt, ConnectorState, HarnessFit, LabelState, Latch, Mortar,
@@ -91,7 +92,9 @@ pub fn advice(f: &Finding) -> Option<Advice> {
         | C::TrainingExpired
         | C::MortarWeak
         | C::GearLabel => Some(Advice::StopAndAsk),
-        C::AnchorCapacity | C::AnchorAllowable | C::AnchorFactor | C::ClearanceSum if unmet => {
+        C::AnchorCapacity | C::AnchorAllowable | C::AnchorFactor | C::ClearanceSum | C::PowerLine
+            if unmet =>
+        {
             Some(Advice::StopAndAsk)
         }
         _ => None,
@@ -198,6 +201,15 @@ fn gear(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place) 
     when(s.grab.bolt == Bolt::Loose, C::BoltLoose, Major);
     when(!s.lifeline.end_knot, C::EndKnotMissing, Minor);
     when(s.worker.harness == HarnessFit::Loose, C::HarnessLoose, Minor);
+    if let Some((least, most)) = s.lanyard.absorber.and_then(|a| class_masses_kg(a.class))
+        && !(least..=most).contains(&s.worker.mass_kg)
+    {
+        out.push(Finding::new(C::AbsorberMass, Major).value(
+            Quantity::Mass,
+            s.worker.mass_kg,
+            Rounding::Nearest,
+        ));
+    }
     if t.absorber_spent {
         out.push(Finding::new(C::AbsorberSpent, Major).value(
             Quantity::Length,
@@ -327,6 +339,35 @@ fn ladder_and_height(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place
                 Rounding::Nearest,
             )
         });
+    }
+    if let Some(stand) = ladder::stand(s, &g) {
+        let assumed = |code, severity| Finding::new(code, severity).assumed();
+        match stand.footing {
+            Footing::SlidesOut => out.push(
+                assumed(C::LadderSlides, Major).value(Quantity::Ratio, stand.needed, Rounding::Up).other(
+                    Quantity::Ratio,
+                    stand.has,
+                    Rounding::Down,
+                ),
+            ),
+            Footing::TipsBack => out.push(assumed(C::LadderTips, Major)),
+            Footing::Holds | Footing::TipsSideways => {}
+        }
+        if stand.off_middle_m > ladder::HALF_WIDTH_M {
+            let severity = if s.ladder.tied { Minor } else { Major };
+            out.push(
+                assumed(C::LadderReach, severity)
+                    .value(Quantity::Length, stand.off_middle_m, Rounding::Up)
+                    .other(Quantity::Length, ladder::HALF_WIDTH_M, Rounding::Down),
+            );
+        }
+        if !s.ladder.tied {
+            out.push(Finding::new(C::LadderUntied, Minor));
+        }
+    }
+    let approach = place.limit(LimitKind::ApproachDistance).or_else(|| common(LimitKind::ApproachDistance));
+    if let (Some(l), Some(m)) = (approach, ladder::nearest_to_wire_m(s, &g)) {
+        out.push(Finding::against(C::PowerLine, m, l, Critical));
     }
     if let Some(l) = place.limit(LimitKind::TriggerHeight) {
         let height_m = working_height_m(s, &g);

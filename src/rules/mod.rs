@@ -17,7 +17,7 @@ use serde::{Deserialize, Serialize};
 use std::sync::OnceLock;
 
 /// Version of the rules data and of [`judge`].
-pub const RULES_VERSION: u32 = 2;
+pub const RULES_VERSION: u32 = 3;
 
 static FILES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/src/rules/places");
 
@@ -67,6 +67,8 @@ pub enum LimitKind {
     AnchorOffset,
     /// Lean of the rope from that line, rad.
     AnchorLean,
+    /// Distance kept from an overhead power line, m.
+    ApproachDistance,
 }
 
 /// How a value stands to its limit.
@@ -406,6 +408,12 @@ finding_codes! {
     GearLabel, "The harness label is missing.";
     AbsorberExtension, "Tear-out against a type-test limit.";
     ArrestDistance, "Whole arrest against a type-test limit.";
+    LadderSlides, "The ladder's foot needs more friction than it has.";
+    LadderTips, "The ladder tips back over its foot.";
+    LadderReach, "The worker leans out past a rail.";
+    LadderUntied, "The ladder is neither tied nor held.";
+    PowerLine, "Nearest that the ladder can come to an overhead wire.";
+    AbsorberMass, "The worker's mass against the absorber's class.";
 }
 
 /// A number and how it is shown.

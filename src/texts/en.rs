@@ -781,16 +781,91 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::SideRoom => "Room left under the feet: {value}.",
         Key::SideMissing => "Under the feet {value} is missing.",
-        Key::SideReach => "At least {reserve} is left as far as {reach} along.",
-        Key::SideReachNone => "Not even straight below the anchor is {reserve} left.",
+        Key::SideReach => {
+            "At least {reserve} is left, and the swing stays under {fast}, as far as {reach} along."
+        }
+        Key::SideReachNone => {
+            "Not even straight below the anchor is {reserve} left with a swing under {fast}."
+        }
         Key::SideLimit => "This place allows {most} or {lean} along; here the smaller is {here}.",
         Key::SideModel => {
-            "A weight on this rope in the plane of roof and wall unfolded, without friction at the eave. It falls further than the whole worker does."
+            "Computed on a weight at the D-ring in roof and wall unfolded flat, with the rope free to slide along the edge: the longest swing. Nothing gives way."
         }
-        Key::SideRoof => "Computed for a worker on a ladder.",
+        Key::SideRoof => {
+            "Nothing to compute here: the D-ring is above the eave, or a run failed its own energy check."
+        }
         Key::SideDrawing => {
             "Front view of the wall: the worker stands {offset} along from the anchor’s plumb line and ends under it, {drop} lower."
         }
+        Key::WeatherLabel => "Weather",
+        Key::WeatherDry => "dry",
+        Key::WeatherWet => "wet",
+        Key::WeatherFrozen => "wet, then frozen",
+        Key::AbsorberClassLabel => "Class of the absorber",
+        Key::ClassStated => "states its force",
+        Key::ClassE4 => "E4 (4 kN)",
+        Key::ClassE6 => "E6 (6 kN)",
+        Key::LadderTiedLabel => "Top of the ladder",
+        Key::LadderTiedYes => "tied",
+        Key::LadderTiedNo => "not tied",
+        Key::ReachOut => "Leaning out to the side",
+        Key::WireLabel => "Power line nearby",
+        Key::WireNo => "none",
+        Key::WireYes => "overhead",
+        Key::LineHeight => "Height of the lowest wire",
+        Key::LineDistance => "Wire’s distance from the wall",
+        Key::PartAround => "Weather and wires",
+        Key::LabelWire => "power line",
+        Key::Event(EventKind::LadderSlides) => "the ladder’s foot slides out",
+        Key::Event(EventKind::LadderTips) => "the ladder goes over",
+        Key::Title(FindingCode::LadderSlides) => "The ladder slides out",
+        Key::Says(FindingCode::LadderSlides) => {
+            "The foot needs a friction of {value}; this ground gives about {other}. The ladder’s slide is what begins the fall."
+        }
+        Key::Change(FindingCode::LadderSlides) => {
+            "Set the foot at a quarter to a third of the length, on dry and firm ground, and tie the top."
+        }
+        Key::Title(FindingCode::LadderTips) => "The ladder tips back",
+        Key::Says(FindingCode::LadderTips) => {
+            "It stands so steep that worker and ladder together weigh behind its foot."
+        }
+        Key::Change(FindingCode::LadderTips) => {
+            "Bring the foot out to a quarter to a third of the length, and tie the top."
+        }
+        Key::Title(FindingCode::LadderReach) => "Reaching too far",
+        Key::Says(FindingCode::LadderReach) => {
+            "Leaning out puts the common centre of mass {value} from the ladder’s middle, outside the rail at {other}."
+        }
+        Key::Change(FindingCode::LadderReach) => {
+            "Climb down and move the ladder: keep the belt buckle between the rails (common practice)."
+        }
+        Key::Title(FindingCode::LadderUntied) => "Ladder not tied",
+        Key::Says(FindingCode::LadderUntied) => "Nothing but friction keeps the ladder in place.",
+        Key::Change(FindingCode::LadderUntied) => {
+            "Tie the top, or have it held while you tie it (common practice)."
+        }
+        Key::Title(FindingCode::PowerLine) => "Power line",
+        Key::Says(FindingCode::PowerLine) => {
+            "While it is raised, moved or falls, the ladder can come within {value} of the wire; the approach distance is {limit}."
+        }
+        Key::SaysMet(FindingCode::PowerLine) => {
+            "Raised, moved or fallen, the ladder stays {value} from the wire; the approach distance is {limit}."
+        }
+        Key::Change(FindingCode::PowerLine) => {
+            "Stop and ask: have the line’s owner cut it off or move it, or use a shorter ladder elsewhere."
+        }
+        Key::Title(FindingCode::AbsorberMass) => "Absorber and body mass",
+        Key::Says(FindingCode::AbsorberMass) => {
+            "{value} is outside the masses this class of absorber is made for."
+        }
+        Key::Change(FindingCode::AbsorberMass) => "Use an absorber of the class made for this mass.",
+        Key::SideHeld => {
+            "With the edge’s friction (0.3, assumed): {drop} down, {speed} under the anchor; the rope saws {dragged} along the edge."
+        }
+        Key::SideStays => "The worker stays on the roof.",
+        Key::SideThing => "Something in the way (corner, downspout), from the anchor’s line",
+        Key::SideThingHit => "The swing meets it at {speed}, like a drop from {height}.",
+        Key::SideThingMiss => "The swing does not get there.",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

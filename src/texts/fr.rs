@@ -805,16 +805,93 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::SideRoom => "Dégagement sous les pieds : {value}.",
         Key::SideMissing => "Il manque {value} sous les pieds.",
-        Key::SideReach => "Il reste au moins {reserve} jusqu’à {reach} le long du mur.",
-        Key::SideReachNone => "Même à l’aplomb de l’ancrage, il ne reste pas {reserve}.",
+        Key::SideReach => {
+            "Il reste au moins {reserve}, et le balancement reste sous {fast}, jusqu’à {reach} le long du mur."
+        }
+        Key::SideReachNone => {
+            "Même à l’aplomb de l’ancrage, il ne reste pas {reserve} avec un balancement sous {fast}."
+        }
         Key::SideLimit => "Cet endroit permet {most} ou {lean} ; ici, la plus petite des deux est {here}.",
         Key::SideModel => {
-            "Un poids sur cette corde, dans le plan déplié du toit et du mur, sans frottement à l’avant-toit. Il tombe plus bas que la personne entière."
+            "Calculé sur une masse à l’anneau en D, toit et mur dépliés à plat, la corde libre de glisser le long de l’arête : le plus long balancement. Rien ne cède."
         }
-        Key::SideRoof => "Calculé pour une personne sur une échelle.",
+        Key::SideRoof => {
+            "Rien à calculer ici : l’anneau en D est au-dessus de l’avant-toit, ou un calcul a échoué à son propre contrôle d’énergie."
+        }
         Key::SideDrawing => {
             "Vue de face du mur : la personne est à {offset} de l’aplomb de l’ancrage et finit dessous, {drop} plus bas."
         }
+        Key::WeatherLabel => "Temps",
+        Key::WeatherDry => "sec",
+        Key::WeatherWet => "mouillé",
+        Key::WeatherFrozen => "mouillé, puis gelé",
+        Key::AbsorberClassLabel => "Classe de l’absorbeur",
+        Key::ClassStated => "force indiquée",
+        Key::ClassE4 => "E4 (4 kN)",
+        Key::ClassE6 => "E6 (6 kN)",
+        Key::LadderTiedLabel => "Haut de l’échelle",
+        Key::LadderTiedYes => "attaché",
+        Key::LadderTiedNo => "non attaché",
+        Key::ReachOut => "Corps penché de côté",
+        Key::WireLabel => "Ligne électrique à proximité",
+        Key::WireNo => "aucune",
+        Key::WireYes => "aérienne",
+        Key::LineHeight => "Hauteur du fil le plus bas",
+        Key::LineDistance => "Distance entre le fil et le mur",
+        Key::PartAround => "Temps et fils",
+        Key::LabelWire => "ligne électrique",
+        Key::Event(EventKind::LadderSlides) => "le pied de l’échelle glisse",
+        Key::Event(EventKind::LadderTips) => "l’échelle bascule",
+        Key::Title(FindingCode::LadderSlides) => "L’échelle glisse",
+        Key::Says(FindingCode::LadderSlides) => {
+            "Le pied a besoin d’un frottement de {value}; ce sol en donne environ {other}. C’est la glissade de l’échelle qui commence la chute."
+        }
+        Key::Change(FindingCode::LadderSlides) => {
+            "Placer le pied au quart ou au tiers de la longueur, sur un sol ferme et sec, et attacher le haut."
+        }
+        Key::Title(FindingCode::LadderTips) => "L’échelle bascule en arrière",
+        Key::Says(FindingCode::LadderTips) => {
+            "Elle est si droite que le poids du travailleur et de l’échelle tombe derrière son pied."
+        }
+        Key::Change(FindingCode::LadderTips) => {
+            "Écarter le pied au quart ou au tiers de la longueur, et attacher le haut."
+        }
+        Key::Title(FindingCode::LadderReach) => "Bras trop loin",
+        Key::Says(FindingCode::LadderReach) => {
+            "Penché ainsi, le centre de masse commun est à {value} du milieu de l’échelle, au-delà du montant, à {other}."
+        }
+        Key::Change(FindingCode::LadderReach) => {
+            "Descendre et déplacer l’échelle : garder la boucle de ceinture entre les montants (pratique courante)."
+        }
+        Key::Title(FindingCode::LadderUntied) => "Échelle non attachée",
+        Key::Says(FindingCode::LadderUntied) => "Seul le frottement retient l’échelle.",
+        Key::Change(FindingCode::LadderUntied) => {
+            "Attacher le haut, ou faire tenir l’échelle pendant ce temps (pratique courante)."
+        }
+        Key::Title(FindingCode::PowerLine) => "Ligne électrique",
+        Key::Says(FindingCode::PowerLine) => {
+            "Levée, déplacée ou en tombant, l’échelle peut venir à {value} du fil; la distance d’approche minimale est de {limit}."
+        }
+        Key::SaysMet(FindingCode::PowerLine) => {
+            "Levée, déplacée ou tombée, l’échelle reste à {value} du fil; la distance d’approche minimale est de {limit}."
+        }
+        Key::Change(FindingCode::PowerLine) => {
+            "Arrêter et demander : faire couper ou déplacer la ligne par son propriétaire, ou travailler ailleurs avec une échelle plus courte."
+        }
+        Key::Title(FindingCode::AbsorberMass) => "Absorbeur et masse du corps",
+        Key::Says(FindingCode::AbsorberMass) => {
+            "{value} est hors des masses prévues pour cette classe d’absorbeur."
+        }
+        Key::Change(FindingCode::AbsorberMass) => {
+            "Prendre un absorbeur de la classe prévue pour cette masse."
+        }
+        Key::SideHeld => {
+            "Avec le frottement de l’arête (0,3, supposé) : {drop} de chute, {speed} sous l’ancrage; la corde scie {dragged} le long de l’arête."
+        }
+        Key::SideStays => "La personne reste sur le toit.",
+        Key::SideThing => "Objet sur le passage (coin, descente pluviale), depuis l’aplomb de l’ancrage",
+        Key::SideThingHit => "Le balancement l’atteint à {speed}, comme une chute de {height}.",
+        Key::SideThingMiss => "Le balancement ne va pas jusque-là.",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

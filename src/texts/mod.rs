@@ -92,6 +92,8 @@ keys! {
     GearSummary ThumbsHeading ThumbsHint ThumbHolds ThumbPartly ThumbUnknown ThumbHarness ThumbHarnessTold ThumbAnchor ThumbAnchorTold ThumbForce ThumbForceTold ThumbAbsorber ThumbAbsorberTold ThumbBelow ThumbBelowTold ThumbFace ThumbFaceTold ThumbNails ThumbNailsTold ThumbLook ThumbLookTold ThumbArrow ThumbArrowTold ThumbLow ThumbLowTold ThumbChimney ThumbChimneyTold ThumbHoles ThumbHolesTold
     SpreadHeading SpreadHint SpreadRun SpreadStop SpreadSo SpreadStruck SpreadRoom SpreadForce SpreadMatters SpreadMattersNone SpreadUnsound SpreadSeed SpreadPlot SpreadBarStruck UncMass UncAbsorber UncRope UncGrab UncEdge UncAnchor
     SideHeading SideHint SideOffset SideWords SideRoom SideMissing SideReach SideReachNone SideLimit SideModel SideRoof SideDrawing
+    WeatherLabel WeatherDry WeatherWet WeatherFrozen AbsorberClassLabel ClassStated ClassE4 ClassE6 LadderTiedLabel LadderTiedYes LadderTiedNo ReachOut WireLabel WireNo WireYes LineHeight LineDistance PartAround LabelWire
+    SideHeld SideStays SideThing SideThingHit SideThingMiss
     SaveFile OpenFile CopyLink LinkCopied FileBad Kept NotKept
 }
 

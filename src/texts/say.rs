@@ -3,6 +3,7 @@
 use super::{Key, Lang, fill, limit_quantity, number, quantity, quantity_against, text};
 use crate::changes::Change;
 use crate::inspection::{GearPart, Look};
+use crate::physics::equipment::{ABSORBER_SHARE_MIDDLE, AbsorberParams};
 use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::report::Report;
 use crate::rules::{Bilingual, Duty, Finding, FindingCode, Limit, Severity};
@@ -122,16 +123,14 @@ pub fn why(r: Reader, rep: &Report, f: &Finding) -> Option<String> {
         FindingCode::PeakForce | FindingCode::AbsorberSpent | FindingCode::AbsorberExtension => {
             let rope = len(t.rope_stretch_m);
             let torn = len(t.absorber_extension_m);
-            match s.lanyard.absorber {
+            match AbsorberParams::of(s, ABSORBER_SHARE_MIDDLE) {
                 Some(a) if t.absorber_spent => {
                     r.f(Key::WhyForceSpent, &[("length", &len(a.max_extension_m))])
                 }
                 Some(a) if t.absorber_extension_m > 1e-3 => {
-                    r.f(Key::WhyForceAbsorber, &[("force", &force(a.deploy_force_n)), ("length", &torn)])
+                    r.f(Key::WhyForceAbsorber, &[("force", &force(a.force_n)), ("length", &torn)])
                 }
-                Some(a) if s.gear.pack == PackState::Sound => {
-                    r.f(Key::WhyForceWhole, &[("force", &force(a.deploy_force_n)), ("length", &rope)])
-                }
+                Some(a) => r.f(Key::WhyForceWhole, &[("force", &force(a.opening_n)), ("length", &rope)]),
                 _ => r.f(Key::WhyForceRope, &[("length", &rope)]),
             }
         }
@@ -395,6 +394,9 @@ pub fn field(f: Field) -> (Key, Quantity) {
         Field::FromEave => (Key::FromEave, Length),
         Field::LadderFoot => (Key::LadderFoot, Length),
         Field::LadderLength => (Key::LadderLength, Length),
+        Field::ReachOut => (Key::ReachOut, Length),
+        Field::LineHeight => (Key::LineHeight, Length),
+        Field::LineDistance => (Key::LineDistance, Length),
         Field::EaveHeight => (Key::EaveHeight, Length),
         Field::RoofPitch => (Key::RoofPitch, Angle),
         Field::HalfSpan => (Key::HalfSpan, Length),

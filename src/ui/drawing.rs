@@ -6,7 +6,7 @@ use super::state::{Phase, bench, settings};
 use crate::physics::body::{PARTS, Part};
 use crate::physics::geometry::{FASCIA_DEPTH_M, Geometry, LadderTop, P, p};
 use crate::physics::trace::{EventKind, Outcome};
-use crate::scenario::{Arrow, Latch, Scenario, Stance};
+use crate::scenario::{Arrow, Latch, PowerLine, Scenario};
 use crate::scene::{Sag, Scene, build, standing_scene};
 use crate::texts::Key;
 use crate::units::{FT_M, Quantity, Rounding, Units};
@@ -20,7 +20,16 @@ fn bounds(g: &Geometry, s: &Scenario) -> (f64, f64, f64, f64) {
     let left = g.ridge.x.min(g.anchor.x) - 0.5;
     let right = g.ladder.foot.x.max(g.eave.x + 1.6).max(g.obstacle.map_or(0.0, |o| o.1)) + 1.1 + LETTERING_M;
     let top = (g.ridge.y + 0.5).max(g.soles.y + s.worker.stature_m + 0.3);
+    // A wire near enough to matter is drawn.
+    let (right, top) = match s.power_line.filter(|w| wire_is_drawn(g, w)) {
+        Some(w) => (right.max(w.distance_m + 1.0), top.max(w.height_m + 0.8)),
+        None => (right, top),
+    };
     (left, -0.5, right, top)
+}
+
+fn wire_is_drawn(g: &Geometry, w: &PowerLine) -> bool {
+    w.distance_m < g.ladder.foot.x + 12.0 && w.height_m < g.ridge.y + 8.0
 }
 
 fn cm(x: f64) -> f64 {
@@ -236,20 +245,6 @@ fn House(g: Geometry, s: Scenario) -> impl IntoView {
     let sill = (g.fascia.y - 2.0).max(0.8);
     let window = path(&[p(0.0, sill), p(0.0, sill + 1.1)]);
     let floor = (g.fascia.y > 4.6).then(|| path(&[p(l - 1.0, 2.75), p(0.0, 2.75)]));
-    let lad = &g.ladder;
-    let aside = matches!(s.stance, Stance::Roof { .. });
-    let n = (lad.foot.dist(lad.tip) / 0.305) as usize;
-    let rungs = (1..=n)
-        .map(|i| {
-            let q = lad.foot.lerp(lad.tip, i as f64 * 0.305 / lad.foot.dist(lad.tip));
-            view! { <circle class="rung" r="2.2" cx=cm(q.x) cy=cm(q.y) /> }
-        })
-        .collect_view();
-    let feet = (lad.top == LadderTop::Wall).then(|| {
-        view! {
-            <circle class="rung" r="4" cx=cm(lad.support.x + 0.03) cy=cm(lad.support.y) />
-        }
-    });
     let deck = g.obstacle.map(|(x0, x1, top)| {
         view! {
             <g class="deck">
@@ -262,6 +257,24 @@ fn House(g: Geometry, s: Scenario) -> impl IntoView {
         view! {
             <text class="label" text-anchor="middle" x=cm((x0 + x1) / 2.0) y=cm(-top / 2.0 + 0.1)>
                 {settings.s(Key::LabelDeck)}</text>
+        }
+    });
+    let wire = s.power_line.filter(|w| wire_is_drawn(&g, w)).map(|w| {
+        let reach_m = g.ladder.foot.dist(g.ladder.tip);
+        let (fx, top) = (g.ladder.foot.x, reach_m);
+        // As far as the ladder's top can come while it turns about its foot.
+        let reach =
+            format!("M{} {}A{} {} 0 0 0 {} 0", cm(fx), cm(top), cm(reach_m), cm(reach_m), cm(fx + reach_m));
+        view! {
+            <path class="reach" d=reach />
+            <path class="thin" d=path(&[p(w.distance_m, 0.0), p(w.distance_m, w.height_m + 0.4)]) />
+            <circle class="wire" r="9" cx=cm(w.distance_m) cy=cm(w.height_m) />
+        }
+    });
+    let wire_label = s.power_line.filter(|w| wire_is_drawn(&g, w)).map(|w| {
+        view! {
+            <text class="label" text-anchor="end" x=cm(w.distance_m - 0.2) y=cm(-w.height_m - 0.15)>
+                {settings.s(Key::LabelWire)}</text>
         }
     });
     let chimney = (s.anchor.kind == crate::scenario::AnchorKind::ChimneySling).then(|| {
@@ -304,15 +317,40 @@ fn House(g: Geometry, s: Scenario) -> impl IntoView {
             <path class="window" d=window />
             <path class="ground" d=ground />
             {deck}
-            <g class="ladder" class:aside=aside>
-                <path d=path(&[lad.foot, lad.tip]) />
-                {rungs}{feet}
-            </g>
-            {gutter}{plate}
+            {gutter}{plate}{wire}
             <circle class="anchor" r="7" cx=cm(a.x) cy=cm(a.y + 0.06) />
         </g>
-        {deck_label}
+        {deck_label}{wire_label}
     }
+}
+
+/// The ladder, where it is now. Out of the fall's plane it is drawn faint.
+#[component]
+fn LadderShape(scene: Memo<Option<Scene>>) -> impl IntoView {
+    let bench = bench();
+    let rails = Memo::new(move |_| {
+        bench.geometry.with(|g| {
+            let l = g.as_ref()?.ladder;
+            Some((l.foot, l.tip, l.top == LadderTop::Wall))
+        })
+    });
+    let place = move || {
+        let (foot, tip, _) = rails.get()?;
+        let now = scene.with(|s| s.as_ref().and_then(|s| s.ladder)).unwrap_or((foot, tip));
+        let turn = (now.1.y - now.0.y).atan2(now.1.x - now.0.x).to_degrees();
+        Some(format!("translate({},{}) rotate({turn:.2})", cm(now.0.x), cm(now.0.y)))
+    };
+    let aside = move || scene.with(|s| s.as_ref().is_some_and(|s| s.ladder.is_none()));
+    let shape = move || {
+        let (foot, tip, on_wall) = rails.get()?;
+        let length_m = foot.dist(tip);
+        let rungs = (1..=(length_m / 0.305) as usize)
+            .map(|i| view! { <circle class="rung" r="2.2" cx=cm(i as f64 * 0.305) cy="0" /> })
+            .collect_view();
+        let pad = on_wall.then(|| view! { <circle class="rung" r="4" cx=cm(length_m) cy="0" /> });
+        Some(view! { <path d=format!("M0 0H{}", cm(length_m)) />{rungs}{pad} })
+    };
+    view! { <g class="ladder" class:aside=aside transform=place>{shape}</g> }
 }
 
 /// The whole drawing.
@@ -457,6 +495,7 @@ pub fn Drawing() -> impl IntoView {
             </defs>
             {house}
             <g transform="scale(1,-1)">
+                <LadderShape scene=scene />
                 <Show when=move || ghost.with(Option::is_some)>
                     <Figure scene=Signal::derive(move || ghost.get()) ghost=true />
                 </Show>

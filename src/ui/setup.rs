@@ -4,13 +4,18 @@ use super::forms::{Choice, Count, Day, NumberField};
 use super::gear::{AnchorSection, GearCheck};
 use super::state::{bench, settings};
 use crate::scenario::{
-    Absorber, AnchorChosenBy, AnchorKind, Arrow, Below, Bolt, FastenerKind, Field, HarnessFit, Latch,
-    MOST_FASTENERS_PER_SIDE, Moisture, Mortar, ORDINARY_OBSTACLE, OtherMethod, RescuePlan, Scenario, Species,
-    Stance,
+    Absorber, AbsorberClass, AnchorChosenBy, AnchorKind, Arrow, Below, Bolt, FastenerKind, Field, HarnessFit,
+    Latch, MOST_FASTENERS_PER_SIDE, Moisture, Mortar, ORDINARY_OBSTACLE, OtherMethod, PowerLine, RescuePlan,
+    Scenario, Species, Stance, Weather,
 };
 use crate::texts::{Key, say};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
+
+/// The classes in the order of the form: the ordinary one first.
+const CLASSES: [AbsorberClass; 3] = [AbsorberClass::E4, AbsorberClass::E6, AbsorberClass::Stated];
+/// The weathers' names, in the order of [`Weather::ALL`].
+const WEATHERS: [Key; 3] = [Key::WeatherDry, Key::WeatherWet, Key::WeatherFrozen];
 
 /// One part of the system: a summary that tells today's choice, opening to its controls.
 #[component]
@@ -122,6 +127,8 @@ pub fn SetUp() -> impl IntoView {
     let is_deck = move || bench.scenario.with(|s| matches!(s.house.below, Below::Obstacle { .. }));
     let absorber = move || bench.scenario.with(has_absorber);
     let absorber = Memo::new(move |_| absorber());
+    let stated = Memo::new(move |_| bench.scenario.with(|s| Field::DeployForce.get(s).is_some()));
+    let has_wire = Memo::new(move |_| bench.scenario.with(|s| s.power_line.is_some()));
     let is_roof = Memo::new(move |_| is_roof());
     let is_deck = Memo::new(move |_| is_deck());
     let finer = settings.s(Key::MoreChoices);
@@ -195,8 +202,12 @@ pub fn SetUp() -> impl IntoView {
                     get=|s| usize::from(!has_absorber(s))
                     set=|s, i| s.lanyard.absorber = (i == 0).then(Absorber::default) />
                 <Show when=move || absorber.get()>
+                    <Choice name="class" label=Key::AbsorberClassLabel
+                        options=vec![Key::ClassE4, Key::ClassE6, Key::ClassStated]
+                        get=|s| s.lanyard.absorber.map_or(0, |a| at(&CLASSES, a.class))
+                        set=|s, i| if let (Some(a), Some(c)) = (&mut s.lanyard.absorber, CLASSES.get(i)) { a.class = *c } />
                     <details class="finer"><summary>{finer}</summary>
-                        <NumberField field=Field::DeployForce />
+                        <Show when=move || stated.get()><NumberField field=Field::DeployForce /></Show>
                         <NumberField field=Field::MaxExtension /></details>
                 </Show>
             </PartCard>
@@ -241,6 +252,10 @@ pub fn SetUp() -> impl IntoView {
                     r.q(Quantity::Angle, crate::physics::geometry::ladder_line(s).map_or(0.0, |l| l.angle_rad()), Rounding::Nearest))>
                 <NumberField field=Field::LadderFoot slider=true />
                 <NumberField field=Field::LadderLength />
+                <Choice name="tied" label=Key::LadderTiedLabel
+                    options=vec![Key::LadderTiedYes, Key::LadderTiedNo]
+                    get=|s| usize::from(!s.ladder.tied) set=|s, i| s.ladder.tied = i == 0 />
+                <NumberField field=Field::ReachOut slider=true />
             </PartCard>
 
             <PartCard number=9 title=Key::PartHouse
@@ -263,7 +278,24 @@ pub fn SetUp() -> impl IntoView {
                     <NumberField field=Field::Overhang /></details>
             </PartCard>
 
-            <PartCard number=10 title=Key::PartPlan
+            <PartCard number=10 title=Key::PartAround
+                summary=|r, s| format!("{}, {} {}", r.t(WEATHERS[at(Weather::ALL, s.weather)]),
+                    r.t(Key::WireLabel).to_lowercase(),
+                    r.t(if s.power_line.is_some() { Key::WireYes } else { Key::WireNo }))>
+                <Choice name="weather" label=Key::WeatherLabel options=WEATHERS.to_vec()
+                    get=|s| at(Weather::ALL, s.weather)
+                    set=|s, i| if let Some(x) = Weather::ALL.get(i) { s.weather = *x } />
+                <Choice name="wire" label=Key::WireLabel
+                    options=vec![Key::WireNo, Key::WireYes]
+                    get=|s| usize::from(s.power_line.is_some())
+                    set=|s, i| s.power_line = (i == 1).then(PowerLine::default) />
+                <Show when=move || has_wire.get()>
+                    <NumberField field=Field::LineHeight />
+                    <NumberField field=Field::LineDistance />
+                </Show>
+            </PartCard>
+
+            <PartCard number=11 title=Key::PartPlan
                 summary=|r, s| format!("{} {}", r.t(Key::RescueLabel).to_lowercase(), r.t(match s.plan.rescue {
                     RescuePlan::NoPlan => Key::RescueNone,
                     RescuePlan::Spoken => Key::RescueSpoken,

@@ -3,32 +3,37 @@
 use super::engine;
 use super::state::{bench, settings};
 use crate::engine::{Answer, Ask};
-use crate::rules::{LimitKind, place, reserve};
+use crate::rules::{HARD_SWING_M_S, LimitKind, place, reserve};
 use crate::sideways::{FURTHEST_M, STEP_M, Swing, offset_within_m, reach_m};
 use crate::texts::Key;
 use crate::units::{G_M_S2, Quantity, Rounding};
 use leptos::prelude::*;
 
-/// Front view: anchor on the roof, eave, wall; the rope where the worker stands and where the swing
-/// ends. Widths and heights in metres, `down` from the anchor to the D-ring.
-fn front(w: Swing, down_m: f64, roof_m: f64, label: String) -> impl IntoView {
+/// Front view: anchor on the roof, eave, wall; the rope where the worker stands, the way of the
+/// D-ring, and the rope at the end of it. Widths and heights in metres.
+fn front(w: &Swing, roof_m: f64, thing_m: f64, label: String) -> impl IntoView {
     let cm = |x: f64| (x * 100.0).round();
-    let (right, bottom) = (FURTHEST_M + 0.8, down_m + w.drop_m.max(2.0) + 1.2);
+    let down_m = w.free.path.first().map_or(1.0, |q| q.down_m);
+    let lowest_m = w.free.path.iter().fold(down_m, |a, q| a.max(q.down_m));
+    let left = w.free.path.iter().fold(thing_m.min(0.0), |a, q| a.min(q.x_m)) - 0.7;
+    let (right, bottom) = (w.offset_m.max(thing_m).max(3.0) + 0.8, lowest_m + 1.4);
     let stand = (w.offset_m, down_m);
-    let end = (0.0, down_m + w.drop_m);
-    // The rope runs straight in this plane: down until it is taut, then round the anchor.
-    let r = end.1;
-    let taut_m = (r * r - w.offset_m * w.offset_m).max(0.0).sqrt().max(down_m);
-    let arc = format!(
-        "M{} {}V{}A{} {} 0 0 1 {} {}",
-        cm(stand.0),
-        cm(stand.1),
-        cm(taut_m),
-        cm(r),
-        cm(r),
-        cm(end.0),
-        cm(end.1)
-    );
+    // Where it passes under the anchor, or as low as it gets.
+    let end = w
+        .free
+        .path
+        .iter()
+        .find(|q| q.x_m <= 0.0)
+        .or_else(|| w.free.path.iter().max_by(|a, b| a.down_m.total_cmp(&b.down_m)))
+        .map_or(stand, |q| (q.x_m.max(0.0), q.down_m));
+    let way: String = w
+        .free
+        .path
+        .iter()
+        .enumerate()
+        .map(|(i, q)| format!("{}{} {}", if i == 0 { "M" } else { "L" }, cm(q.x_m), cm(q.down_m)))
+        .collect();
+    let sawn = format!("M{} {}H{}", cm(w.held.edge_m.0), cm(roof_m), cm(w.held.edge_m.1));
     let figure = |x: f64, y: f64| {
         format!(
             "M{0} {1}v45M{0} {2}l-16 45M{0} {2}l16 45M{3} {4}h36",
@@ -39,15 +44,18 @@ fn front(w: Swing, down_m: f64, roof_m: f64, label: String) -> impl IntoView {
             cm(y) + 12.0
         )
     };
+    let wide = cm(right - left);
     view! {
-        <svg class="front" viewBox=format!("-120 -40 {} {}", cm(right) + 120.0, cm(bottom) + 40.0) role="img" aria-label=label>
-            <rect class="roofplane" x="-110" y="-20" width=cm(right) + 100.0 height=cm(roof_m) + 20.0 />
-            <rect class="wallplane" x="-110" y=cm(roof_m) width=cm(right) + 100.0 height=cm(bottom - roof_m) />
-            <path class="eave" d=format!("M-110 {0}H{1}", cm(roof_m), cm(right) - 10.0) />
+        <svg class="front" viewBox=format!("{} -40 {} {}", cm(left), wide, cm(bottom) + 40.0) role="img" aria-label=label>
+            <rect class="roofplane" x=cm(left) y="-40" width=wide height=cm(roof_m) + 40.0 />
+            <rect class="wallplane" x=cm(left) y=cm(roof_m) width=wide height=cm(bottom - roof_m) />
+            <path class="eave" d=format!("M{} {}H{}", cm(left), cm(roof_m), cm(right)) />
             <path class="plumb" d=format!("M0 0V{}", cm(bottom)) />
+            <path class="thing" d=format!("M{0} {1}V{2}", cm(thing_m), cm(roof_m), cm(bottom)) />
             <path class="rope" d=format!("M0 0L{} {}", cm(stand.0), cm(stand.1)) />
             <path class="rope gone" d=format!("M0 0L{} {}", cm(end.0), cm(end.1)) />
-            <path class="swing" d=arc />
+            <path class="swing" d=way />
+            <path class="sawn" d=sawn />
             <path class="figure" d=figure(stand.0, stand.1) />
             <circle class="figure" cx=cm(stand.0) cy=cm(stand.1) - 14.0 r="13" />
             <path class="figure gone" d=figure(end.0, end.1) />
@@ -62,6 +70,7 @@ fn front(w: Swing, down_m: f64, roof_m: f64, label: String) -> impl IntoView {
 pub fn Sideways() -> impl IntoView {
     let (bench, settings) = (bench(), settings());
     let offset = RwSignal::new(2.0_f64);
+    let thing = RwSignal::new(-0.5_f64);
     let all = RwSignal::new(None::<Vec<Swing>>);
     let asked = bench.scenario.get_untracked();
     engine::ask(&Ask::Swings(Box::new(asked)), move |answer| {
@@ -69,37 +78,54 @@ pub fn Sideways() -> impl IntoView {
             let _ = all.try_set(Some(swings));
         }
     });
-    let to = move |x: f64| offset.set(((x / STEP_M).round() * STEP_M).clamp(0.0, FURTHEST_M));
     let body = move || {
         let r = settings.reader();
         let swings = all.get()?;
         if swings.is_empty() {
             return Some(view! { <p>{r.t(Key::SideRoof)}</p> }.into_any());
         }
-        let w = *swings.get((offset.get() / STEP_M).round() as usize)?;
+        let w = swings.get((offset.get() / STEP_M).round() as usize)?;
         let len = |x: f64, how| r.q(Quantity::Length, x, how);
+        let fast = |v: f64| r.q(Quantity::Speed, v, Rounding::Up);
+        let like = |v: f64| len(v * v / (2.0 * G_M_S2), Rounding::Up);
         let words = r.f(
             Key::SideWords,
             &[
                 ("offset", &len(w.offset_m, Rounding::Nearest)),
                 ("lean", &r.q(Quantity::Angle, w.lean_rad, Rounding::Up)),
-                ("drop", &len(w.drop_m, Rounding::Up)),
+                ("drop", &len(w.free.drop_m, Rounding::Up)),
                 ("extra", &len(w.extra_m.max(0.0), Rounding::Up)),
-                ("speed", &r.q(Quantity::Speed, w.speed_m_s, Rounding::Up)),
-                ("height", &len(w.speed_m_s * w.speed_m_s / (2.0 * G_M_S2), Rounding::Up)),
+                ("speed", &fast(w.free.speed_m_s)),
+                ("height", &like(w.free.speed_m_s)),
             ],
         );
-        let room = if w.room_m >= 0.0 {
-            r.f(Key::SideRoom, &[("value", &len(w.room_m, Rounding::Down))])
-        } else {
-            r.f(Key::SideMissing, &[("value", &len(-w.room_m, Rounding::Up))])
+        let held = r.f(
+            Key::SideHeld,
+            &[
+                ("drop", &len(w.held.drop_m, Rounding::Up)),
+                ("speed", &fast(w.held.speed_m_s)),
+                ("dragged", &len(w.held.dragged_m, Rounding::Up)),
+            ],
+        );
+        let met = match w.free.speed_at_m_s(thing.get()) {
+            Some(v) => r.f(Key::SideThingHit, &[("speed", &fast(v)), ("height", &like(v))]),
+            None => r.t(Key::SideThingMiss).to_owned(),
+        };
+        let room = match w.room_m() {
+            Some(m) if m >= 0.0 => r.f(Key::SideRoom, &[("value", &len(m, Rounding::Down))]),
+            Some(m) => r.f(Key::SideMissing, &[("value", &len(-m, Rounding::Up))]),
+            None => r.t(Key::SideStays).to_owned(),
         };
         let kept = reserve();
         let reach = kept.map(|l| {
             let reserve = r.limit(l);
-            match reach_m(&swings, l.value) {
-                Some(m) => r.f(Key::SideReach, &[("reserve", &reserve), ("reach", &len(m, Rounding::Down))]),
-                None => r.f(Key::SideReachNone, &[("reserve", &reserve)]),
+            let speed = r.q(Quantity::Speed, HARD_SWING_M_S, Rounding::Nearest);
+            match reach_m(&swings, l.value, HARD_SWING_M_S) {
+                Some(m) => r.f(
+                    Key::SideReach,
+                    &[("reserve", &reserve), ("fast", &speed), ("reach", &len(m, Rounding::Down))],
+                ),
+                None => r.f(Key::SideReachNone, &[("reserve", &reserve), ("fast", &speed)]),
             }
         });
         // The lean at one metre gives the height of anchor over D-ring.
@@ -122,13 +148,15 @@ pub fn Sideways() -> impl IntoView {
         let roof_m = bench.geometry.with(|g| g.as_ref().map_or(1.0, |g| g.anchor.dist(g.eave)));
         let label = r.f(
             Key::SideDrawing,
-            &[("offset", &len(w.offset_m, Rounding::Nearest)), ("drop", &len(w.drop_m, Rounding::Up))],
+            &[("offset", &len(w.offset_m, Rounding::Nearest)), ("drop", &len(w.free.drop_m, Rounding::Up))],
         );
         Some(
             view! {
-                {front(w, down_m, roof_m, label)}
+                {front(w, roof_m, thing.get(), label)}
                 <p id="side-words">{words}</p>
                 <p>{room}</p>
+                <p>{held}</p>
+                <p id="side-met">{met}</p>
                 {reach.map(|t| view! { <p><strong>{t}</strong></p> })}
                 {own.map(|(t, s)| view! { <p>{t}</p><p class="source">{s}</p> })}
                 <p class="fine">{r.t(Key::SideModel)}</p>
@@ -136,25 +164,35 @@ pub fn Sideways() -> impl IntoView {
             .into_any(),
         )
     };
-    let shown = move || settings.reader().q(Quantity::Length, offset.get(), Rounding::Nearest);
     view! {
         <section class="findings sideways" aria-labelledby="side-h">
             <h2 id="side-h">{settings.s(Key::SideHeading)}</h2>
             <p class="hint">{settings.s(Key::SideHint)}</p>
-            <div class="number">
-                <label for="side-offset">{settings.s(Key::SideOffset)}": "{shown}</label>
-                <div class="row">
-                    <button type="button" class="step" on:click=move |_| to(offset.get_untracked() - STEP_M)
-                        aria-label=move || format!("{} −", settings.t(Key::SideOffset))>"−"</button>
-                    <input id="side-offset" type="range" min="0" max=FURTHEST_M step=STEP_M
-                        aria-valuetext=shown
-                        prop:value=move || offset.get().to_string()
-                        on:input=move |ev| { if let Ok(x) = event_target_value(&ev).parse::<f64>() { to(x) } } />
-                    <button type="button" class="step" on:click=move |_| to(offset.get_untracked() + STEP_M)
-                        aria-label=move || format!("{} +", settings.t(Key::SideOffset))>"+"</button>
-                </div>
-            </div>
+            <Along id="side-offset" label=Key::SideOffset value=offset range=(0.0, FURTHEST_M) />
+            <Along id="side-thing" label=Key::SideThing value=thing range=(-4.0, FURTHEST_M) />
             {body}
         </section>
+    }
+}
+
+/// A distance along the wall: slider and buttons.
+#[component]
+fn Along(id: &'static str, label: Key, value: RwSignal<f64>, range: (f64, f64)) -> impl IntoView {
+    let settings = settings();
+    let to = move |x: f64| value.set(((x / STEP_M).round() * STEP_M).clamp(range.0, range.1));
+    let shown = move || settings.reader().q(Quantity::Length, value.get(), Rounding::Nearest);
+    view! {
+        <div class="number">
+            <label for=id>{settings.s(label)}": "{shown}</label>
+            <div class="row">
+                <button type="button" class="step" on:click=move |_| to(value.get_untracked() - STEP_M)
+                    aria-label=move || format!("{} −", settings.t(label))>"−"</button>
+                <input id=id type="range" min=range.0 max=range.1 step=STEP_M aria-valuetext=shown
+                    prop:value=move || value.get().to_string()
+                    on:input=move |ev| { if let Ok(x) = event_target_value(&ev).parse::<f64>() { to(x) } } />
+                <button type="button" class="step" on:click=move |_| to(value.get_untracked() + STEP_M)
+                    aria-label=move || format!("{} +", settings.t(label))>"+"</button>
+            </div>
+        </div>
     }
 }

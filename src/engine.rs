@@ -5,6 +5,7 @@
 //! `physics::simulate`; it asks here. Messages are postcard bytes, which keep every bit of a float.
 
 use crate::changes::{ChangeEffect, effects};
+use crate::map::{Knot, Map, MapKind, go_on};
 use crate::physics::simulate;
 use crate::physics::trace::Trace;
 use crate::report::{outcome_json, read_scenario};
@@ -12,6 +13,9 @@ use crate::scenario::Scenario;
 use crate::sideways::{Swing, swings};
 use crate::spread::{SpreadFall, falls};
 use serde::{Deserialize, Serialize};
+
+/// Runs of a map between two answers: a fifth of a second of work.
+const RUNS_AT_ONCE: usize = 9;
 
 /// A question.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -24,6 +28,8 @@ pub enum Ask {
     Swings(Box<Scenario>),
     /// Some of the many falls of a spread: the first one's number, and how many.
     Spread(Box<Scenario>, u64, u32, u32),
+    /// A map, a little further than the runs already made.
+    Map(Box<Scenario>, MapKind, Vec<Knot>),
     /// The headless program's answer to a scenario file.
     Json(String),
 }
@@ -39,6 +45,8 @@ pub enum Answer {
     Swings(Vec<Swing>),
     /// Falls of a spread, in order.
     Spread(Vec<SpreadFall>),
+    /// The map so far, its runs, and whether it is done.
+    Map(Option<Box<Map>>, Vec<Knot>, bool),
     /// One JSON object, or one line that names the field.
     Json(Result<String, String>),
 }
@@ -50,6 +58,10 @@ pub fn answer(ask: Ask) -> Answer {
         Ask::Changes(s) => Answer::Changes(effects(&s)),
         Ask::Swings(s) => Answer::Swings(swings(&s)),
         Ask::Spread(s, seed, first, count) => Answer::Spread(falls(&s, seed, first, count)),
+        Ask::Map(s, kind, mut done) => {
+            let (map, finished) = go_on(&s, kind, &mut done, RUNS_AT_ONCE);
+            Answer::Map(map.map(Box::new), done, finished)
+        }
         Ask::Json(text) => Answer::Json(
             read_scenario(&text)
                 .and_then(|s| serde_json::to_string(&outcome_json(&s)).map_err(|e| e.to_string())),

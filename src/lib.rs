@@ -1,7 +1,7 @@
 //! Shortfall: a fall-arrest training simulator. The map of the crate.
 //!
 //! Arrows go one way: each module may use those before it, never those after.
-//! `units <- scenario <- strength <- physics <- rules <- scoring <- report`, with `scene`, `link`, `inspection`, `thumbs`, `sideways`, `spread`, `changes`, `engine` beside them;
+//! `units <- scenario <- strength <- physics <- rules <- scoring <- report`, with `scene`, `link`, `inspection`, `thumbs`, `sideways`, `spread`, `map`, `changes`, `engine` beside them;
 //! `texts` sees only codes and numbers; `ui` sees all, nothing sees `ui`. `tests/tidy.rs` checks it.
 
 #![warn(missing_docs)]
@@ -10,6 +10,7 @@ pub mod changes;
 pub mod engine;
 pub mod inspection;
 pub mod link;
+pub mod map;
 pub mod physics;
 pub mod report;
 pub mod rules;

@@ -145,9 +145,12 @@ proptest! {
     }
 }
 
-/// Two thousand random set-ups that can be built. What the law says of one is checked by `law`;
+/// Two thousand random set-ups that can be built, each after `mend`. What the law says of one is checked by `law`;
 /// what it returns is counted.
-fn over_set_ups(law: impl Fn(&Scenario) -> Result<bool, TestCaseError>) -> (u32, u32) {
+fn over_set_ups(
+    mend: fn(&mut Scenario),
+    law: impl Fn(&Scenario) -> Result<bool, TestCaseError>,
+) -> (u32, u32) {
     let config = ProptestConfig {
         cases: 2000,
         failure_persistence: None,
@@ -155,7 +158,8 @@ fn over_set_ups(law: impl Fn(&Scenario) -> Result<bool, TestCaseError>) -> (u32,
         ..ProptestConfig::default()
     };
     let (counted, all) = (Cell::new(0), Cell::new(0));
-    let run = TestRunner::new(config).run(&set_up(), |s| {
+    let run = TestRunner::new(config).run(&set_up(), |mut s| {
+        mend(&mut s);
         prop_assume!(s.problems().is_empty());
         all.set(all.get() + 1);
         counted.set(counted.get() + u32::from(law(&s)?));
@@ -169,46 +173,56 @@ fn over_set_ups(law: impl Fn(&Scenario) -> Result<bool, TestCaseError>) -> (u32,
 /// only when it is taut, and (but for a few that are not graded) no energy comes from nowhere.
 #[test]
 fn every_possible_fall_ends_in_finite_numbers() {
-    let (sound, all) = over_set_ups(|s| {
-        let g = Geometry::of(s).expect("no problems");
-        let t = settled_trace(s, LineParams::of(s)).expect("no problems");
-        prop_assert!(t.duration_s() <= 8.0 + DT_S);
-        for q in &t.samples {
-            prop_assert!(q.force_n.is_finite() && q.force_n >= 0.0 && q.anchor_n >= 0.0);
+    let (sound, all) = over_set_ups(
+        |_| {},
+        |s| {
+            let g = Geometry::of(s).expect("no problems");
+            let t = settled_trace(s, LineParams::of(s)).expect("no problems");
+            prop_assert!(t.duration_s() <= 8.0 + DT_S);
+            for q in &t.samples {
+                prop_assert!(q.force_n.is_finite() && q.force_n >= 0.0 && q.anchor_n >= 0.0);
+                prop_assert!(
+                    q.poses
+                        .iter()
+                        .all(|p| p.at.x.is_finite() && p.at.y.is_finite() && p.angle_rad.is_finite())
+                );
+                // A sample holds the largest force of four steps, in which the D-ring moves 6 cm at most.
+                let slack_m =
+                    q.grab_rope_m + q.below_grab_m - path_length(&taut_path(g.anchor, &g.corners, q.dring));
+                prop_assert!(slack_m < 0.06 || q.force_n == 0.0, "{} N at {slack_m} m of slack", q.force_n);
+            }
+            prop_assert!(t.joint_gap_m < 0.01, "joint gap {}", t.joint_gap_m);
+            prop_assert!(t.energy_residual.is_finite());
+            let l = t.ledger.line;
             prop_assert!(
-                q.poses.iter().all(|p| p.at.x.is_finite() && p.at.y.is_finite() && p.angle_rad.is_finite())
+                [l.elastic_j, l.absorber_j, l.grab_j, l.harness_j, l.edge_j, l.lost_j]
+                    .iter()
+                    .all(|e| *e >= 0.0)
             );
-            // A sample holds the largest force of four steps, in which the D-ring moves 6 cm at most.
-            let slack_m =
-                q.grab_rope_m + q.below_grab_m - path_length(&taut_path(g.anchor, &g.corners, q.dring));
-            prop_assert!(slack_m < 0.06 || q.force_n == 0.0, "{} N at {slack_m} m of slack", q.force_n);
-        }
-        prop_assert!(t.joint_gap_m < 0.01, "joint gap {}", t.joint_gap_m);
-        prop_assert!(t.energy_residual.is_finite());
-        let l = t.ledger.line;
-        prop_assert!(
-            [l.elastic_j, l.absorber_j, l.grab_j, l.harness_j, l.edge_j, l.lost_j].iter().all(|e| *e >= 0.0)
-        );
-        Ok(t.is_sound())
-    });
+            Ok(t.is_sound())
+        },
+    );
     assert!(f64::from(sound) >= 0.97 * f64::from(all), "{sound} of {all} pass their own energy check");
 }
 
 /// A stronger anchor never turns a hold into a failure; and the same set-up gives the same bits.
 #[test]
 fn a_stronger_anchor_never_lets_go_of_what_a_weaker_one_held() {
-    let (held, all) = over_set_ups(|s| {
-        let line = LineParams::of(s);
-        let before = settled_trace(s, line).expect("no problems");
-        let line = LineParams { anchor_capacity_n: 1.3 * line.anchor_capacity_n, ..line };
-        let after = settled_trace(s, line).expect("no problems");
-        let lets_go = |t: &Trace| t.time_of(EventKind::AnchorFails).is_some();
-        prop_assert!(lets_go(&before) || !lets_go(&after));
-        if !lets_go(&before) {
-            prop_assert_eq!(before.hash(), after.hash());
-        }
-        Ok(!lets_go(&before))
-    });
+    let (held, all) = over_set_ups(
+        |_| {},
+        |s| {
+            let line = LineParams::of(s);
+            let before = settled_trace(s, line).expect("no problems");
+            let line = LineParams { anchor_capacity_n: 1.3 * line.anchor_capacity_n, ..line };
+            let after = settled_trace(s, line).expect("no problems");
+            let lets_go = |t: &Trace| t.time_of(EventKind::AnchorFails).is_some();
+            prop_assert!(lets_go(&before) || !lets_go(&after));
+            if !lets_go(&before) {
+                prop_assert_eq!(before.hash(), after.hash());
+            }
+            Ok(!lets_go(&before))
+        },
+    );
     assert!(held > all / 3 && held < all, "{held} of {all} anchors held");
 }
 
@@ -217,10 +231,20 @@ fn a_stronger_anchor_never_lets_go_of_what_a_weaker_one_held() {
 /// matter of the grab alone.)
 #[test]
 fn raising_the_grab_never_lengthens_the_free_fall() {
-    let (both, _) = over_set_ups(|s| {
+    let mend = |s: &mut Scenario| {
+        if matches!(s.stance, Stance::Roof { .. }) {
+            s.stance = Stance::Ladder { standing_height_m: (s.house.eave_height_m - 1.8).max(0.4) };
+        }
+        s.anchor.kind = AnchorKind::RatedEye;
+        s.grab = RopeGrab {
+            above_dring_m: s.grab.above_dring_m.min(s.lanyard.length_m - 0.2),
+            ..RopeGrab::default()
+        };
+    };
+    let (both, all) = over_set_ups(mend, |s| {
         let mut higher = s.clone();
         higher.grab.above_dring_m += 0.15;
-        if !higher.problems().is_empty() || matches!(s.stance, Stance::Roof { .. }) {
+        if !higher.problems().is_empty() {
             return Ok(false);
         }
         let run = |s: &Scenario| settled_trace(s, LineParams::of(s)).expect("no problems");
@@ -237,5 +261,5 @@ fn raising_the_grab_never_lengthens_the_free_fall() {
         );
         Ok(true)
     });
-    assert!(both > 100, "{both}");
+    assert!(both > all / 4, "{both} of {all} compared");
 }

@@ -13,11 +13,11 @@ pub const LADDER_KG_PER_M: f64 = 2.3;
 /// Half the distance between the rails, m (assumed).
 pub const HALF_WIDTH_M: f64 = 0.2;
 /// Friction between feet and firm ground, dry (assumed, as the next two).
-pub const FOOT_FRICTION_DRY: f64 = 0.5;
+pub const DRY_FOOT_FRICTION: f64 = 0.5;
 /// The same on wet ground or wet boards.
-pub const FOOT_FRICTION_WET: f64 = 0.3;
+pub const WET_FOOT_FRICTION: f64 = 0.3;
 /// The same on ice.
-pub const FOOT_FRICTION_ICE: f64 = 0.1;
+pub const ICE_FOOT_FRICTION: f64 = 0.1;
 /// Sliding friction of the feet as a share of what holds them at rest (assumed).
 pub const SLIDING_SHARE: f64 = 0.6;
 /// Speed of the foot when a ladder that does not hold begins to slide, m/s (assumed).
@@ -75,9 +75,9 @@ pub fn reactions(angle_rad: f64, support_m: f64, top: LadderTop, loads: &[Load])
 /// Friction that the feet can rely on.
 pub fn foot_friction(weather: Weather) -> f64 {
     match weather {
-        Weather::Dry => FOOT_FRICTION_DRY,
-        Weather::Wet => FOOT_FRICTION_WET,
-        Weather::Frozen => FOOT_FRICTION_ICE,
+        Weather::Dry => DRY_FOOT_FRICTION,
+        Weather::Wet => WET_FOOT_FRICTION,
+        Weather::Frozen => ICE_FOOT_FRICTION,
     }
 }
 
@@ -102,9 +102,9 @@ pub struct Stand {
     /// How it would stand if it were not tied.
     pub untied: Footing,
     /// Friction that the foot needs.
-    pub needed: f64,
+    pub needed_friction: f64,
     /// Friction that it has.
-    pub has: f64,
+    pub has_friction: f64,
     /// Distance of the common centre of mass from the ladder's middle, m.
     pub off_middle_m: f64,
 }
@@ -142,7 +142,7 @@ pub fn stand(s: &Scenario, g: &Geometry) -> Option<Stand> {
         Footing::Holds
     };
     let footing = if s.ladder.tied { Footing::Holds } else { untied };
-    Some(Stand { footing, untied, needed: needed.max(0.0), has, off_middle_m })
+    Some(Stand { footing, untied, needed_friction: needed.max(0.0), has_friction: has, off_middle_m })
 }
 
 /// Nearest that any part of the ladder, or a worker's hand at its top, comes to the overhead wire

@@ -344,11 +344,9 @@ fn ladder_and_height(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place
         let assumed = |code, severity| Finding::new(code, severity).assumed();
         match stand.footing {
             Footing::SlidesOut => out.push(
-                assumed(C::LadderSlides, Major).value(Quantity::Ratio, stand.needed, Rounding::Up).other(
-                    Quantity::Ratio,
-                    stand.has,
-                    Rounding::Down,
-                ),
+                assumed(C::LadderSlides, Major)
+                    .value(Quantity::Ratio, stand.needed_friction, Rounding::Up)
+                    .other(Quantity::Ratio, stand.has_friction, Rounding::Down),
             ),
             Footing::TipsBack => out.push(assumed(C::LadderTips, Major)),
             Footing::Holds | Footing::TipsSideways => {}

@@ -866,6 +866,24 @@ pub fn text(key: Key) -> &'static str {
         Key::SideThing => "Something in the way (corner, downspout), from the anchor’s line",
         Key::SideThingHit => "The swing meets it at {speed}, like a drop from {height}.",
         Key::SideThingMiss => "The swing does not get there.",
+        Key::MapHeading => "Where there is room",
+        Key::MapHint => "The same gear at other heights. Pick a place on the map and load it.",
+        Key::MapByGrab => "Grab height and standing height",
+        Key::MapByOffset => "Distance along the wall and standing height",
+        Key::MapLadderOnly => "Drawn for a worker on a ladder.",
+        Key::MapCell => "{name} {across}, standing at {up}: {says}",
+        Key::MapLoad => "Load this set-up",
+        Key::MapGoing => "{runs} whole falls so far; the map gets finer.",
+        Key::MapTrust => {
+            "Drawn from {runs} whole falls and a quick sum between them; at the places checked in between it was off by {off} at most."
+        }
+        Key::MapImpossible => "cannot be built",
+        Key::MapUnknown => "not shown: the quick sum is off here",
+        Key::MapMissing => "comes down on what is below",
+        Key::MapShort => "room, but under the {reserve} reserve",
+        Key::MapEnough => "the reserve or more",
+        Key::MapOne => "1 m (3.3 ft) or more",
+        Key::MapTwo => "2 m (6.6 ft) or more",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

@@ -892,6 +892,24 @@ pub fn text(key: Key) -> &'static str {
         Key::SideThing => "Objet sur le passage (coin, descente pluviale), depuis l’aplomb de l’ancrage",
         Key::SideThingHit => "Le balancement l’atteint à {speed}, comme une chute de {height}.",
         Key::SideThingMiss => "Le balancement ne va pas jusque-là.",
+        Key::MapHeading => "Où il reste du dégagement",
+        Key::MapHint => "Le même équipement à d’autres hauteurs. Choisir un point de la carte et le charger.",
+        Key::MapByGrab => "Hauteur du coulisseau et hauteur des pieds",
+        Key::MapByOffset => "Distance le long du mur et hauteur des pieds",
+        Key::MapLadderOnly => "Tracée pour une personne sur une échelle.",
+        Key::MapCell => "{name} {across}, pieds à {up} : {says}",
+        Key::MapLoad => "Charger ce montage",
+        Key::MapGoing => "{runs} chutes entières jusqu’ici; la carte s’affine.",
+        Key::MapTrust => {
+            "Tracée à partir de {runs} chutes entières et d’un calcul rapide entre elles; aux points vérifiés, l’écart est d’au plus {off}."
+        }
+        Key::MapImpossible => "impossible à monter",
+        Key::MapUnknown => "non montré : le calcul rapide ne convient pas ici",
+        Key::MapMissing => "tombe jusqu’en bas",
+        Key::MapShort => "dégagement, mais sous la réserve de {reserve}",
+        Key::MapEnough => "la réserve ou plus",
+        Key::MapOne => "1 m (3,3 pi) ou plus",
+        Key::MapTwo => "2 m (6,6 pi) ou plus",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

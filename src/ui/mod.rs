@@ -7,6 +7,7 @@ mod drawing;
 mod engine;
 mod forms;
 mod gear;
+mod map;
 mod page;
 mod player;
 mod plot;

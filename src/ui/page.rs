@@ -1,6 +1,7 @@
 //! The page: header with the settings, the scene, the set-up beside it, the cautions below.
 
 use super::drawing::{Drawing, Storyboard};
+use super::map::RoomMap;
 use super::player::{Controls, provide_player};
 use super::plot::Plot;
 use super::setup::SetUp;
@@ -64,7 +65,7 @@ pub fn App() -> impl IntoView {
                 </details>
             </div>
             <div class="side-col">
-                <Show when=shown><Findings /><Changes /><Sideways /><Spread /></Show>
+                <Show when=shown><Findings /><Changes /><Sideways /><RoomMap /><Spread /></Show>
                 <SetUp />
                 <Files />
                 <Thumbs />

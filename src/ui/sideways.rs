@@ -69,7 +69,7 @@ fn front(w: &Swing, roof_m: f64, thing_m: f64, label: String) -> impl IntoView {
 #[component]
 pub fn Sideways() -> impl IntoView {
     let (bench, settings) = (bench(), settings());
-    let offset = RwSignal::new(2.0_f64);
+    let offset = bench.along;
     let thing = RwSignal::new(-0.5_f64);
     let all = RwSignal::new(None::<Vec<Swing>>);
     let asked = bench.scenario.get_untracked();

@@ -117,6 +117,8 @@ pub struct Bench {
     pub effects: RwSignal<Option<Vec<ChangeEffect>>>,
     /// The parts looked over before the climb, and whether each was passed as fit.
     pub looked: RwSignal<Vec<(GearPart, bool)>>,
+    /// Distance along the wall that is looked at, m.
+    pub along: RwSignal<f64>,
     /// What the live region says.
     pub said: RwSignal<String>,
     /// What became of the last file or link, as a sentence.
@@ -144,6 +146,7 @@ pub fn provide_bench(s: Settings) -> Bench {
         ghost: RwSignal::new(None),
         effects: RwSignal::new(None),
         looked: RwSignal::new(vec![]),
+        along: RwSignal::new(2.0),
         said: RwSignal::new(String::new()),
         notice: RwSignal::new(notice),
         kept: RwSignal::new(true),

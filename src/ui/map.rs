@@ -1,0 +1,312 @@
+//! Where there is room: a map over two choices, filled by the engine from coarse to fine, and a
+//! cursor that tells a cell and loads it.
+
+use super::engine;
+use super::state::{bench, settings};
+use crate::engine::{Answer, Ask};
+use crate::map::{COLUMNS, Cell, Knot, Map, MapKind, ROWS, cell_scenario};
+use crate::rules::reserve;
+use crate::scenario::Stance;
+use crate::texts::Key;
+use crate::units::{Quantity, Rounding};
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+
+/// Side of a cell in the drawing.
+const SIDE: f64 = 3.6;
+
+/// How a cell is drawn: worst first.
+const CLASSES: [(&str, Key); 7] = [
+    ("impossible", Key::MapImpossible),
+    ("unknown", Key::MapUnknown),
+    ("r0", Key::MapMissing),
+    ("r1", Key::MapShort),
+    ("r2", Key::MapEnough),
+    ("r3", Key::MapOne),
+    ("r4", Key::MapTwo),
+];
+
+fn class(c: Cell, reserve_m: f64) -> usize {
+    match c {
+        Cell::Impossible => 0,
+        Cell::Unknown => 1,
+        Cell::Room(m) if m < 0.0 => 2,
+        Cell::Room(m) if m < reserve_m => 3,
+        Cell::Room(m) if m < 1.0 => 4,
+        Cell::Room(m) if m < 2.0 => 5,
+        Cell::Room(_) => 6,
+    }
+}
+
+/// One path for each class, from runs of equal cells.
+fn fills(map: &Map, reserve_m: f64) -> [String; 7] {
+    let mut out: [String; 7] = Default::default();
+    for r in 0..ROWS {
+        let y = (ROWS - 1 - r) as f64 * SIDE;
+        let row = &map.cells[r * COLUMNS..(r + 1) * COLUMNS];
+        let mut from = 0;
+        for c in 1..=COLUMNS {
+            let k = class(row[from], reserve_m);
+            if c == COLUMNS || class(row[c], reserve_m) != k {
+                let (x, w) = (from as f64 * SIDE, (c - from) as f64 * SIDE);
+                out[k].push_str(&format!("M{x:.1} {y:.1}h{w:.1}v{SIDE}h-{w:.1}z"));
+                from = c;
+            }
+        }
+    }
+    out
+}
+
+/// The line of no room, by marching squares between the middles of the cells.
+fn zero_line(map: &Map) -> String {
+    let at = |c: usize, r: usize| match map.cells[r * COLUMNS + c] {
+        Cell::Room(m) => Some(m),
+        _ => None,
+    };
+    let mut out = String::new();
+    for r in 0..ROWS - 1 {
+        for c in 0..COLUMNS - 1 {
+            let corners = [(c, r), (c + 1, r), (c + 1, r + 1), (c, r + 1)];
+            let Some(m) = corners.iter().map(|&(c, r)| at(c, r)).collect::<Option<Vec<_>>>() else {
+                continue;
+            };
+            let mut cuts = Vec::new();
+            for k in 0..4 {
+                let (a, b) = (m[k], m[(k + 1) % 4]);
+                if (a < 0.0) != (b < 0.0) {
+                    let f = a / (a - b);
+                    let ((x0, y0), (x1, y1)) = (corners[k], corners[(k + 1) % 4]);
+                    let mix = |p: usize, q: usize| p as f64 + (q as f64 - p as f64) * f + 0.5;
+                    cuts.push((mix(x0, x1) * SIDE, (ROWS as f64 - mix(y0, y1)) * SIDE));
+                }
+            }
+            for pair in cuts.chunks_exact(2) {
+                out.push_str(&format!(
+                    "M{:.1} {:.1}L{:.1} {:.1}",
+                    pair[0].0, pair[0].1, pair[1].0, pair[1].1
+                ));
+            }
+        }
+    }
+    out
+}
+
+/// The part of the page with the map.
+#[component]
+pub fn RoomMap() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let kind = RwSignal::new(MapKind::GrabAndHeight);
+    let map = RwSignal::new(None::<Map>);
+    let runs = RwSignal::new(0_usize);
+    let going = RwSignal::new(0_u32);
+    let turn = StoredValue::new(0_u32);
+    let cursor = RwSignal::new((COLUMNS / 2, ROWS / 2));
+    on_cleanup(move || {
+        let _ = going.try_set(0);
+    });
+
+    /// Asks for the next few runs while this turn goes on.
+    fn part(
+        s: Box<crate::scenario::Scenario>,
+        kind: MapKind,
+        mine: u32,
+        done: Vec<Knot>,
+        to: (RwSignal<u32>, RwSignal<Option<Map>>, RwSignal<usize>),
+    ) {
+        let (going, map, runs) = to;
+        engine::ask(&Ask::Map(s.clone(), kind, done), move |answer| {
+            if going.try_get_untracked() != Some(mine) {
+                return;
+            }
+            let Some(Answer::Map(drawn, done, finished)) = answer else { return going.set(0) };
+            runs.set(done.len());
+            let none = drawn.is_none();
+            map.set(drawn.map(|m| *m));
+            if finished || none {
+                going.set(0);
+            } else {
+                part(s, kind, mine, done, to);
+            }
+        });
+    }
+    let start = move |k: MapKind| {
+        turn.update_value(|t| *t += 1);
+        kind.set(k);
+        map.set(None);
+        runs.set(0);
+        going.set(turn.get_value());
+        // The cursor begins at today's set-up.
+        part(Box::new(bench.scenario.get_untracked()), k, turn.get_value(), Vec::new(), (going, map, runs));
+    };
+    let here = move |m: &Map| {
+        let s = bench.scenario.get();
+        let Stance::Ladder { standing_height_m } = s.stance else { return (0.5, 0.5) };
+        let across = match kind.get() {
+            MapKind::GrabAndHeight => s.grab.above_dring_m,
+            MapKind::OffsetAndHeight => bench.along.get(),
+        };
+        m.sides.share(across, standing_height_m)
+    };
+    let reserve_m = reserve().map_or(0.6, |l| l.value);
+    let pair = move |m: &Map| {
+        let (c, r) = cursor.get();
+        m.sides.at((c as f64 + 0.5) / COLUMNS as f64, (r as f64 + 0.5) / ROWS as f64)
+    };
+    let len = move |x: f64, how| settings.reader().q(Quantity::Length, x, how);
+    let across_key = move || match kind.get() {
+        MapKind::GrabAndHeight => Key::GrabHeight,
+        MapKind::OffsetAndHeight => Key::SideOffset,
+    };
+    let told = move || {
+        map.with(|m| {
+            let m = m.as_ref()?;
+            let (across, up) = pair(m);
+            let r = settings.reader();
+            let (c, row) = cursor.get();
+            let says = match m.cells[row * COLUMNS + c] {
+                Cell::Room(x) if x < 0.0 => r.f(Key::SideMissing, &[("value", &len(-x, Rounding::Up))]),
+                Cell::Room(x) => r.f(Key::SideRoom, &[("value", &len(x, Rounding::Down))]),
+                Cell::Impossible => r.t(Key::MapImpossible).to_owned(),
+                Cell::Unknown => r.t(Key::MapUnknown).to_owned(),
+            };
+            Some(r.f(
+                Key::MapCell,
+                &[
+                    ("name", r.t(across_key())),
+                    ("across", &len(across, Rounding::Nearest)),
+                    ("up", &len(up, Rounding::Nearest)),
+                    ("says", &says),
+                ],
+            ))
+        })
+    };
+    let load = move |_| {
+        let Some(p) = map.with_untracked(|m| m.as_ref().map(pair)) else { return };
+        let k = kind.get_untracked();
+        if k == MapKind::OffsetAndHeight {
+            bench.along.set((p.0 / crate::sideways::STEP_M).round() * crate::sideways::STEP_M);
+        }
+        // To the centimetre: a set-up that a person can read back.
+        let cm = |x: f64| (x * 100.0).round() / 100.0;
+        bench.edit(|s| *s = cell_scenario(s, k, (cm(p.0), cm(p.1))));
+    };
+    let point = move |ev: web_sys::MouseEvent| {
+        let Some(el) = ev.current_target().and_then(|t| t.dyn_into::<web_sys::Element>().ok()) else {
+            return;
+        };
+        let b = el.get_bounding_client_rect();
+        let (u, v) = (
+            (f64::from(ev.client_x()) - b.left()) / b.width(),
+            1.0 - (f64::from(ev.client_y()) - b.top()) / b.height(),
+        );
+        let cell = |k: f64, n: usize| ((k * n as f64).max(0.0) as usize).min(n - 1);
+        cursor.set((cell(u, COLUMNS), cell(v, ROWS)));
+    };
+    let picture = move || {
+        map.with(|m| {
+            let m = m.as_ref()?;
+            let paths = fills(m, reserve_m)
+                .into_iter()
+                .zip(CLASSES)
+                .map(|(d, (name, _))| view! { <path class=name d=d /> })
+                .collect_view();
+            let (x, y) = here(m);
+            let (w, h) = (COLUMNS as f64 * SIDE, ROWS as f64 * SIDE);
+            let mark = format!("M{} {}l0 -9l0 18M{} {}h18", x * w, (1.0 - y) * h, x * w - 9.0, (1.0 - y) * h);
+            let cross = move || {
+                let (c, r) = cursor.get();
+                let (x, y) = ((c as f64 + 0.5) * SIDE, (ROWS as f64 - r as f64 - 0.5) * SIDE);
+                format!("M{x} 0V{h}M0 {y}H{w}")
+            };
+            let (left, right) = (len(m.sides.across.0, Rounding::Nearest), len(m.sides.across.1, Rounding::Nearest));
+            let (low, high) = (len(m.sides.up.0, Rounding::Nearest), len(m.sides.up.1, Rounding::Nearest));
+            Some(view! {
+                <div class="mapbox">
+                    <p class="axis up"><span>{high}</span><span>{settings.s(Key::StandingHeight)}</span><span>{low}</span></p>
+                    <svg class="map" viewBox=format!("0 0 {w} {h}") role="img" aria-label=told on:click=point>
+                        <defs>
+                            <pattern id="m-no" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+                                <rect class="back" width="7" height="7" /><path d="M0 0V7" />
+                            </pattern>
+                            <pattern id="m-few" width="8" height="8" patternUnits="userSpaceOnUse">
+                                <rect class="back" width="8" height="8" /><circle cx="4" cy="4" r="1.3" />
+                            </pattern>
+                            <pattern id="m-un" width="8" height="8" patternUnits="userSpaceOnUse">
+                                <path d="M0 0L8 8M8 0L0 8" />
+                            </pattern>
+                        </defs>
+                        {paths}
+                        <path class="zero" d=zero_line(m) />
+                        <path class="cross" d=cross />
+                        <path class="mark" d=mark.clone() /><path class="mark in" d=mark />
+                    </svg>
+                    <p class="axis across"><span>{left}</span><span>{move || settings.t(across_key())}</span><span>{right}</span></p>
+                </div>
+                <ul class="key">{CLASSES.into_iter().rev().map(|(name, key)| view! {
+                    <li><svg viewBox="0 0 20 14" aria-hidden="true"><path class=name d="M0 0h20v14h-20z" /></svg>
+                        {move || settings.reader().f(key, &[("reserve", &reserve().map_or(String::new(), |l| settings.reader().limit(l)))])}</li>
+                }).collect_view()}</ul>
+            })
+        })
+    };
+    let axis = move |id: &'static str, name: Signal<&'static str>, up: bool| {
+        let n = if up { ROWS } else { COLUMNS };
+        let get = move || if up { cursor.get().1 } else { cursor.get().0 };
+        let set = move |x: usize| {
+            cursor.update(|c| if up { c.1 = x.min(ROWS - 1) } else { c.0 = x.min(COLUMNS - 1) })
+        };
+        let shown = move || {
+            map.with(|m| {
+                m.as_ref().map_or(String::new(), |m| {
+                    let p = pair(m);
+                    len(if up { p.1 } else { p.0 }, Rounding::Nearest)
+                })
+            })
+        };
+        view! {
+            <div class="number">
+                <label for=id>{name}": "{shown}</label>
+                <div class="row">
+                    <button type="button" class="step" aria-label=move || format!("{} −", name.get())
+                        on:click=move |_| set(get().saturating_sub(1))>"−"</button>
+                    <input id=id type="range" min="0" max=n - 1 step="1" aria-valuetext=shown
+                        prop:value=move || get().to_string()
+                        on:input=move |ev| { if let Ok(x) = event_target_value(&ev).parse::<usize>() { set(x) } } />
+                    <button type="button" class="step" aria-label=move || format!("{} +", name.get())
+                        on:click=move |_| set(get() + 1)>"+"</button>
+                </div>
+            </div>
+        }
+    };
+    let across_name = Signal::derive(move || settings.t(across_key()));
+    let up_name = settings.s(Key::StandingHeight);
+    let trust = move || {
+        map.with(|m| m.as_ref().and_then(|m| m.off_by_m)).map(|off| {
+            settings
+                .reader()
+                .f(Key::MapTrust, &[("runs", &runs.get().to_string()), ("off", &len(off, Rounding::Up))])
+        })
+    };
+    let on_ladder = move || bench.scenario.with(|s| matches!(s.stance, Stance::Ladder { .. }));
+    view! {
+        <section class="findings roommap" aria-labelledby="map-h">
+            <h2 id="map-h">{settings.s(Key::MapHeading)}</h2>
+            <p class="hint">{settings.s(Key::MapHint)}</p>
+            <Show when=on_ladder fallback=move || view! { <p>{settings.s(Key::MapLadderOnly)}</p> }>
+                <div class="row buttons">
+                    <button type="button" id="map-grab" on:click=move |_| start(MapKind::GrabAndHeight)>{settings.s(Key::MapByGrab)}</button>
+                    <button type="button" id="map-side" on:click=move |_| start(MapKind::OffsetAndHeight)>{settings.s(Key::MapByOffset)}</button>
+                </div>
+            </Show>
+            {picture}
+            <Show when=move || map.with(Option::is_some)>
+                {axis("map-across", across_name, false)}
+                {axis("map-up", up_name, true)}
+                <p id="map-told" aria-live="polite">{told}</p>
+                <button type="button" id="map-load" on:click=load>{settings.s(Key::MapLoad)}</button>
+                <p class="fine">{move || if going.get() == 0 { trust() } else {
+                    Some(settings.reader().f(Key::MapGoing, &[("runs", &runs.get().to_string())])) }}</p>
+            </Show>
+        </section>
+    }
+}

@@ -4,8 +4,8 @@
 //! all at rest at the lowest point) plus a correction: what whole runs at a few knots say beyond
 //! the sum, spread between the knots in straight lines. A whole run in the middle of each patch
 //! between four knots checks it; a patch that is off by more than [`TRUSTED_M`] is cut in four with
-//! knots of its own and checked again, and what is still off is not shown. Left out: set-ups in
-//! which the rope lets go.
+//! knots of its own and checked again, and once more; what is still off is not shown. Left out:
+//! set-ups in which the rope lets go.
 
 use crate::physics::equipment::LineParams;
 use crate::physics::geometry::Geometry;
@@ -20,10 +20,9 @@ pub const COLUMNS: usize = 80;
 /// See [`COLUMNS`].
 pub const ROWS: usize = 50;
 /// Steps of the lattice along either side on which whole runs are made.
-pub const LATTICE: usize = 16;
-/// Lattice steps along a side of a patch, and of a quarter of one.
-const PATCH: usize = 4;
-const QUARTER: usize = 2;
+pub const LATTICE: usize = 32;
+/// Lattice steps along a side of a patch, and of what it is cut into where it is off.
+const SIZES: [usize; 3] = [8, 4, 2];
 /// Error of the map, at a place where it was checked, up to which it is shown around there, m.
 pub const TRUSTED_M: f64 = 0.1;
 
@@ -281,10 +280,19 @@ impl Runs<'_> {
         (0..=LATTICE).map(|j| (0..=LATTICE).map(|i| self.beyond(i, j)).collect()).collect()
     }
 
-    /// Corrections at the corners of every square of `size` steps.
-    fn corners(&self, table: &[Vec<Option<f64>>], size: usize) -> Vec<Vec<Option<f64>>> {
+    /// Corrections at the corners of every square of `size` steps: runs that check a coarser square
+    /// are corners of the finer ones.
+    fn corners(&self, size: usize) -> Vec<Vec<Option<f64>>> {
+        let mut table = self.table();
+        for (j, row) in table.iter_mut().enumerate() {
+            for (i, k) in row.iter_mut().enumerate() {
+                if i % size != 0 || j % size != 0 {
+                    *k = None;
+                }
+            }
+        }
         let n = LATTICE / size;
-        (0..=n).map(|j| (0..=n).map(|i| self.corner(table, i * size, j * size)).collect()).collect()
+        (0..=n).map(|j| (0..=n).map(|i| self.corner(&table, i * size, j * size)).collect()).collect()
     }
 
     /// The sum with the correction of the square it lies in.
@@ -311,6 +319,27 @@ impl Runs<'_> {
     }
 }
 
+/// Squares of one size: corrections at their corners, and how each fares at its check.
+struct Level {
+    corners: Vec<Vec<Option<f64>>>,
+    checks: Vec<Vec<Check>>,
+}
+
+fn levels(runs: &Runs) -> Vec<Level> {
+    SIZES
+        .iter()
+        .map(|&size| {
+            let (corners, n) = (runs.corners(size), LATTICE / size);
+            let checks = (0..n).map(|j| (0..n).map(|i| runs.check(&corners, i, j)).collect()).collect();
+            Level { corners, checks }
+        })
+        .collect()
+}
+
+fn is_off(c: Check) -> bool {
+    matches!(c, Check::Off(m) if m > TRUSTED_M)
+}
+
 /// The places to run next: coarse knots, the rest of the knots, the checks of the patches, then knots
 /// and checks of the quarters of those that are off. Empty when the map is done.
 pub fn next_places(s: &Scenario, kind: MapKind, done: &[Knot]) -> Vec<Place> {
@@ -324,54 +353,39 @@ pub fn next_places(s: &Scenario, kind: MapKind, done: &[Knot]) -> Vec<Place> {
             .flat_map(move |j| (from..=LATTICE).step_by(step).map(move |i| (i, j)))
             .collect()
     };
-    for all in [grid(0, 2 * PATCH), grid(0, PATCH), grid(PATCH / 2, PATCH)] {
+    for all in [grid(0, 2 * SIZES[0]), grid(0, SIZES[0]), grid(SIZES[0] / 2, SIZES[0])] {
         let left = missing(all);
         if !left.is_empty() {
             return left;
         }
     }
-    let corners = runs.corners(&coarse(&runs), PATCH);
-    let mut finer = Vec::new();
-    let n = LATTICE / PATCH;
-    for j in 0..n {
-        for i in 0..n {
-            if matches!(runs.check(&corners, i, j), Check::Off(m) if m > TRUSTED_M) {
-                let (a, b) = (i * PATCH, j * PATCH);
-                let knots = (0..=PATCH).step_by(QUARTER);
-                finer.extend(knots.clone().flat_map(|y| knots.clone().map(move |x| (a + x, b + y))));
-                finer.extend([1, 3].into_iter().flat_map(|y| [1, 3].map(|x| (a + x, b + y))));
+    let levels = levels(&runs);
+    for (k, &finer) in SIZES.iter().enumerate().skip(1) {
+        let (coarse, above) = (SIZES[k - 1], &levels[..k]);
+        let n = LATTICE / coarse;
+        let mut wanted = Vec::new();
+        for (j, i) in (0..n).flat_map(|j| (0..n).map(move |i| (j, i))) {
+            // Off here, and in every larger square around.
+            let off = above
+                .iter()
+                .zip(SIZES)
+                .all(|(l, size)| is_off(l.checks[j * coarse / size][i * coarse / size]));
+            if off {
+                let (a, b) = (i * coarse, j * coarse);
+                let knots = (0..=coarse).step_by(finer);
+                wanted.extend(knots.clone().flat_map(|y| knots.clone().map(move |x| (a + x, b + y))));
+                let checks = (finer / 2..coarse).step_by(finer);
+                wanted.extend(checks.clone().flat_map(|y| checks.clone().map(move |x| (a + x, b + y))));
             }
         }
-    }
-    finer.sort_unstable();
-    finer.dedup();
-    missing(finer)
-}
-
-/// Corrections at the knots of the patches alone: checks do not correct.
-fn coarse(runs: &Runs) -> Vec<Vec<Option<f64>>> {
-    let mut table = runs.table();
-    for (j, row) in table.iter_mut().enumerate() {
-        for (i, k) in row.iter_mut().enumerate() {
-            if i % PATCH != 0 || j % PATCH != 0 {
-                *k = None;
-            }
+        wanted.sort_unstable();
+        wanted.dedup();
+        let left = missing(wanted);
+        if !left.is_empty() {
+            return left;
         }
     }
-    table
-}
-
-/// The same with the knots of the quarters.
-fn fine(runs: &Runs) -> Vec<Vec<Option<f64>>> {
-    let mut table = runs.table();
-    for (j, row) in table.iter_mut().enumerate() {
-        for (i, k) in row.iter_mut().enumerate() {
-            if i % QUARTER != 0 || j % QUARTER != 0 {
-                *k = None;
-            }
-        }
-    }
-    table
+    Vec::new()
 }
 
 /// Makes up to `count` more runs and draws the map; true when nothing is left to run.
@@ -384,29 +398,28 @@ pub fn go_on(s: &Scenario, kind: MapKind, done: &mut Vec<Knot>, count: usize) ->
 /// Draws a map from the runs made so far.
 pub fn draw(s: &Scenario, kind: MapKind, knots: &[Knot]) -> Option<Map> {
     let runs = Runs::of(s, kind, knots)?;
-    let (by_patch, by_quarter) = (runs.corners(&coarse(&runs), PATCH), runs.corners(&fine(&runs), QUARTER));
-    let n = LATTICE / PATCH;
-    let check = |c: &[Vec<Option<f64>>], n: usize| -> Vec<Vec<Check>> {
-        (0..n).map(|j| (0..n).map(|i| runs.check(c, i, j)).collect()).collect()
-    };
-    let (patches, quarters) = (check(&by_patch, n), check(&by_quarter, 2 * n));
+    let levels = levels(&runs);
     let mut off_by_m: Option<f64> = None;
     let mut cells = Vec::with_capacity(COLUMNS * ROWS);
     for r in 0..ROWS {
         for c in 0..COLUMNS {
             let (across, up) = ((c as f64 + 0.5) / COLUMNS as f64, (r as f64 + 0.5) / ROWS as f64);
-            let at = |n: usize| ((across * n as f64) as usize, (up * n as f64) as usize);
-            let ((i, j), (a, b)) = (at(n), at(2 * n));
-            let (off, corners) = match (patches[j][i], quarters[b][a]) {
-                (Check::Off(m), q) if m > TRUSTED_M => (Some(q), &by_quarter),
-                (p, _) => (matches!(p, Check::Off(_)).then_some(p), &by_patch),
+            // The largest square around the cell whose check holds; before it was checked, the
+            // largest of all.
+            let check = |l: &Level| {
+                let n = l.checks.len();
+                l.checks[(up * n as f64) as usize][(across * n as f64) as usize]
             };
-            let room = runs.corrected(corners, across, up);
-            cells.push(match (room, off) {
-                (Some(_), Some(Check::Open)) => Cell::Unknown,
-                (Some(_), Some(Check::Off(m))) if m > TRUSTED_M => Cell::Unknown,
-                (Some(room_m), off) => {
-                    if let Some(Check::Off(m)) = off {
+            let (level, found) = match levels.iter().find(|l| !is_off(check(l))) {
+                Some(l) => (l, check(l)),
+                None => (&levels[0], check(&levels[0])),
+            };
+            // A square cut from one that was off is shown only once it was checked itself.
+            let open = found == Check::Open && !std::ptr::eq(level, &levels[0]);
+            cells.push(match (runs.corrected(&level.corners, across, up), found) {
+                (Some(_), _) if open || is_off(found) => Cell::Unknown,
+                (Some(room_m), found) => {
+                    if let Check::Off(m) = found {
                         off_by_m = Some(off_by_m.unwrap_or(0.0).max(m));
                     }
                     Cell::Room(room_m)

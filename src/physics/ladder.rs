@@ -2,7 +2,8 @@
 //!
 //! The ladder leans on a wall (the push is square to the wall) or on the eave's edge (square to the
 //! rails), both without friction: against the worker. Foot friction is all that keeps it from
-//! sliding out. Left out: bending, rungs, levellers, soft ground, a helper at the foot.
+//! sliding out. In a fall the boots leave the rungs at once; what happens to the ladder then is for the rigid
+//! bodies. Left out: bending, rungs, levellers, soft ground, a helper at the foot.
 
 use super::geometry::{BODY_OFF_LADDER_M, Geometry, LadderTop};
 use crate::scenario::{Scenario, Stance, Weather};
@@ -20,8 +21,9 @@ pub const WET_FOOT_FRICTION: f64 = 0.3;
 pub const ICE_FOOT_FRICTION: f64 = 0.1;
 /// Sliding friction of the feet as a share of what holds them at rest (assumed).
 pub const SLIDING_SHARE: f64 = 0.6;
-/// Speed of the foot when a ladder that does not hold begins to slide, m/s (assumed).
-pub const FOOT_SLIDES_M_S: f64 = 0.3;
+/// Speed of a sliding foot when the boots leave the rungs, m/s (assumed: until then the worker's
+/// weight drives it).
+pub const FOOT_SLIDES_M_S: f64 = 1.5;
 /// Turning speed of a ladder that begins to tip, rad/s (assumed).
 pub const TIPS_RAD_S: f64 = 0.2;
 

@@ -523,6 +523,9 @@ impl Line {
         e.grab_j += freed(0.5 * (g0 + grip(slip0 + d_grab))) * d_grab;
         for k in 0..l {
             let u = fwd[k] - back[k];
+            // Past the grab it is the lanyard that runs over the edge.
+            let modulus_n = if to[k] > self.grab_rope_m { prm.lanyard_modulus_n } else { prm.rope_modulus_n };
+            let freed = |t: f64| t + 0.5 * t * t / modulus_n;
             e.edge_j += ((freed(mean(k + 1)) - freed(mean(k))) * u).max(0.0);
             // Slip puts rope in before the grab; what lies past it moves on.
             let shift = if k >= kg { d_grab } else { 0.0 };

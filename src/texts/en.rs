@@ -198,7 +198,7 @@ pub fn text(key: Key) -> &'static str {
             "Version {app}, physics {physics}, rules {rules}. Energy off by {residual} in this run."
         }
         Key::ModelNote => {
-            "A worker of nine linked bodies falls in the plane of the drawing, on a line of rope, grab, lanyard, absorber and harness. Left out: sideways swing, rope weight, wind. The ladder does not move."
+            "A worker of nine linked bodies falls in the plane of the drawing, on a line of rope, grab, lanyard, absorber and harness. Left out: sideways swing, rope weight, wind. A ladder that is not tied moves when it does not hold or is struck."
         }
         Key::Faster => "Speed",
         Key::SaveFile => "Save the set-up as a file",
@@ -863,7 +863,7 @@ pub fn text(key: Key) -> &'static str {
             "With the edge’s friction (0.3, assumed): {drop} down, {speed} under the anchor; the rope saws {dragged} along the edge."
         }
         Key::SideStays => "The worker stays on the roof.",
-        Key::SideThing => "Something in the way (corner, downspout), from the anchor’s line",
+        Key::SideThing => "Something in the way (corner, downspout, dormer, chimney), from the anchor’s line",
         Key::SideThingHit => "The swing meets it at {speed}, like a drop from {height}.",
         Key::SideThingMiss => "The swing does not get there.",
         Key::MapHeading => "Where there is room",
@@ -884,6 +884,9 @@ pub fn text(key: Key) -> &'static str {
         Key::MapEnough => "the reserve or more",
         Key::MapOne => "1 m (3.3 ft) or more",
         Key::MapTwo => "2 m (6.6 ft) or more",
+        Key::SideHeldShort => {
+            "With the edge’s friction (0.3, assumed): {drop} down, held where the rope bends over the edge and not swung under the anchor; the rope saws {dragged} along the edge."
+        }
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

@@ -198,7 +198,7 @@ pub fn text(key: Key) -> &'static str {
             "Version {app}, physique {physics}, règles {rules}. Écart d’énergie de {residual} dans cette simulation."
         }
         Key::ModelNote => {
-            "Une personne de neuf corps articulés tombe dans le plan du dessin, sur une liaison faite de corde, coulisseau, cordon, absorbeur et harnais. Sont omis : le balancement latéral, le poids de la corde, le vent. L’échelle ne bouge pas."
+            "Une personne de neuf corps articulés tombe dans le plan du dessin, sur une liaison faite de corde, coulisseau, cordon, absorbeur et harnais. Sont omis : le balancement latéral, le poids de la corde, le vent. Une échelle non attachée bouge si elle ne tient pas ou si elle est heurtée."
         }
         Key::Faster => "Vitesse",
         Key::SaveFile => "Enregistrer le montage",
@@ -889,7 +889,9 @@ pub fn text(key: Key) -> &'static str {
             "Avec le frottement de l’arête (0,3, supposé) : {drop} de chute, {speed} sous l’ancrage; la corde scie {dragged} le long de l’arête."
         }
         Key::SideStays => "La personne reste sur le toit.",
-        Key::SideThing => "Objet sur le passage (coin, descente pluviale), depuis l’aplomb de l’ancrage",
+        Key::SideThing => {
+            "Objet sur le passage (coin, descente pluviale, lucarne, cheminée), depuis l’aplomb de l’ancrage"
+        }
         Key::SideThingHit => "Le balancement l’atteint à {speed}, comme une chute de {height}.",
         Key::SideThingMiss => "Le balancement ne va pas jusque-là.",
         Key::MapHeading => "Où il reste du dégagement",
@@ -910,6 +912,9 @@ pub fn text(key: Key) -> &'static str {
         Key::MapEnough => "la réserve ou plus",
         Key::MapOne => "1 m (3,3 pi) ou plus",
         Key::MapTwo => "2 m (6,6 pi) ou plus",
+        Key::SideHeldShort => {
+            "Avec le frottement de l’arête (0,3, supposé) : {drop} de chute, retenue au pli de la corde sans balancer jusque sous l’ancrage; la corde scie {dragged} le long de l’arête."
+        }
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

@@ -95,6 +95,7 @@ keys! {
     WeatherLabel WeatherDry WeatherWet WeatherFrozen AbsorberClassLabel ClassStated ClassE4 ClassE6 LadderTiedLabel LadderTiedYes LadderTiedNo ReachOut WireLabel WireNo WireYes LineHeight LineDistance PartAround LabelWire
     SideHeld SideStays SideThing SideThingHit SideThingMiss
     MapHeading MapHint MapByGrab MapByOffset MapLadderOnly MapCell MapLoad MapGoing MapTrust MapImpossible MapUnknown MapMissing MapShort MapEnough MapOne MapTwo
+    SideHeldShort
     SaveFile OpenFile CopyLink LinkCopied FileBad Kept NotKept
 }
 

@@ -289,7 +289,8 @@ pub fn RoomMap() -> impl IntoView {
     };
     let on_ladder = move || bench.scenario.with(|s| matches!(s.stance, Stance::Ladder { .. }));
     view! {
-        <section class="findings roommap" aria-labelledby="map-h">
+        <section class="findings roommap" aria-labelledby="map-h"
+            data-done=move || (going.get() == 0 && map.with(Option::is_some)).to_string()>
             <h2 id="map-h">{settings.s(Key::MapHeading)}</h2>
             <p class="hint">{settings.s(Key::MapHint)}</p>
             <Show when=on_ladder fallback=move || view! { <p>{settings.s(Key::MapLadderOnly)}</p> }>

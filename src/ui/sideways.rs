@@ -10,13 +10,15 @@ use crate::units::{G_M_S2, Quantity, Rounding};
 use leptos::prelude::*;
 
 /// Front view: anchor on the roof, eave, wall; the rope where the worker stands, the way of the
-/// D-ring, and the rope at the end of it. Widths and heights in metres.
-fn front(w: &Swing, roof_m: f64, thing_m: f64, label: String) -> impl IntoView {
+/// D-ring, the rope at the end of it, and how far along the eave one may go. Widths and heights in
+/// metres.
+fn front(w: &Swing, roof_m: f64, thing_m: f64, reach_m: Option<f64>, label: String) -> impl IntoView {
     let cm = |x: f64| (x * 100.0).round();
     let down_m = w.free.path.first().map_or(1.0, |q| q.down_m);
     let lowest_m = w.free.path.iter().fold(down_m, |a, q| a.max(q.down_m));
-    let left = w.free.path.iter().fold(thing_m.min(0.0), |a, q| a.min(q.x_m)) - 0.7;
-    let (right, bottom) = (w.offset_m.max(thing_m).max(3.0) + 0.8, lowest_m + 1.4);
+    let left = w.free.path.iter().fold(thing_m.min(-reach_m.unwrap_or(0.0)), |a, q| a.min(q.x_m)) - 0.7;
+    let (right, bottom) =
+        (w.offset_m.max(thing_m).max(reach_m.unwrap_or(0.0)).max(3.0) + 0.8, lowest_m + 1.4);
     let stand = (w.offset_m, down_m);
     // Where it passes under the anchor, or as low as it gets.
     let end = w
@@ -33,6 +35,15 @@ fn front(w: &Swing, roof_m: f64, thing_m: f64, label: String) -> impl IntoView {
         .enumerate()
         .map(|(i, q)| format!("{}{} {}", if i == 0 { "M" } else { "L" }, cm(q.x_m), cm(q.down_m)))
         .collect();
+    // On the roof it may be a dormer's cheek or a chimney.
+    let thing_top_m = if down_m < roof_m { 0.2 } else { roof_m };
+    let band = reach_m.map(|m| {
+        let (x, y) = (cm(m), cm(roof_m));
+        view! {
+            <path class="band" d=format!("M{} {y}H{x}", -x) />
+            <path class="band end" d=format!("M{x} {}v36M{} {}v36", y - 18.0, -x, y - 18.0) />
+        }
+    });
     let sawn = format!("M{} {}H{}", cm(w.held.edge_m.0), cm(roof_m), cm(w.held.edge_m.1));
     let figure = |x: f64, y: f64| {
         format!(
@@ -50,8 +61,9 @@ fn front(w: &Swing, roof_m: f64, thing_m: f64, label: String) -> impl IntoView {
             <rect class="roofplane" x=cm(left) y="-40" width=wide height=cm(roof_m) + 40.0 />
             <rect class="wallplane" x=cm(left) y=cm(roof_m) width=wide height=cm(bottom - roof_m) />
             <path class="eave" d=format!("M{} {}H{}", cm(left), cm(roof_m), cm(right)) />
+            {band}
             <path class="plumb" d=format!("M0 0V{}", cm(bottom)) />
-            <path class="thing" d=format!("M{0} {1}V{2}", cm(thing_m), cm(roof_m), cm(bottom)) />
+            <path class="thing" d=format!("M{0} {1}V{2}", cm(thing_m), cm(thing_top_m), cm(bottom)) />
             <path class="rope" d=format!("M0 0L{} {}", cm(stand.0), cm(stand.1)) />
             <path class="rope gone" d=format!("M0 0L{} {}", cm(end.0), cm(end.1)) />
             <path class="swing" d=way />
@@ -99,8 +111,9 @@ pub fn Sideways() -> impl IntoView {
                 ("height", &like(w.free.speed_m_s)),
             ],
         );
+        let passes = w.held.speed_m_s > 0.0;
         let held = r.f(
-            Key::SideHeld,
+            if passes { Key::SideHeld } else { Key::SideHeldShort },
             &[
                 ("drop", &len(w.held.drop_m, Rounding::Up)),
                 ("speed", &fast(w.held.speed_m_s)),
@@ -117,10 +130,11 @@ pub fn Sideways() -> impl IntoView {
             None => r.t(Key::SideStays).to_owned(),
         };
         let kept = reserve();
+        let furthest = kept.and_then(|l| reach_m(&swings, l.value, HARD_SWING_M_S));
         let reach = kept.map(|l| {
             let reserve = r.limit(l);
             let speed = r.q(Quantity::Speed, HARD_SWING_M_S, Rounding::Nearest);
-            match reach_m(&swings, l.value, HARD_SWING_M_S) {
+            match furthest {
                 Some(m) => r.f(
                     Key::SideReach,
                     &[("reserve", &reserve), ("fast", &speed), ("reach", &len(m, Rounding::Down))],
@@ -152,7 +166,7 @@ pub fn Sideways() -> impl IntoView {
         );
         Some(
             view! {
-                {front(w, roof_m, thing.get(), label)}
+                {front(w, roof_m, thing.get(), furthest, label)}
                 <p id="side-words">{words}</p>
                 <p>{room}</p>
                 <p>{held}</p>

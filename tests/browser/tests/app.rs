@@ -287,7 +287,7 @@ async fn a_worn_rope_is_found_and_taken_out_of_service() -> Res {
 #[tokio::test]
 async fn stop_and_ask_is_an_answer_and_one_change_keeps_its_promise() -> Res {
     let page = Page::open(LAPTOP).await?;
-    open_part(&page, 10).await?;
+    open_part(&page, 11).await?;
     choose(&page, "rescue", 0).await?;
     predict_and_play(&page, 4).await?;
     let said = page.text(".instead").await?;
@@ -344,5 +344,60 @@ async fn many_falls_fill_a_sentence_and_can_be_stopped() -> Res {
     let stood = page.text("#spread-so").await?;
     tokio::time::sleep(std::time::Duration::from_millis(900)).await;
     assert_eq!(page.text("#spread-so").await?, stood);
+    finish(page).await
+}
+
+#[tokio::test]
+async fn a_map_is_drawn_told_by_keys_and_loaded() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    predict_and_play(&page, 0).await?;
+    page.click("#map-grab").await?;
+    page.wait(".roommap[data-done=true]").await?;
+    let before = page.text("#map-told").await?;
+    assert!(before.contains("Room left under the feet"), "{before}");
+    assert!(page.text(".roommap .fine").await?.contains("whole falls"));
+    let up = page.wait("#map-up").await?;
+    for _ in 0..12 {
+        up.send_keys(Key::Up).await?;
+    }
+    let after = page.text("#map-told").await?;
+    assert_ne!(before, after);
+    // Loaded, it is a set-up to predict and play; its room is what the map said, within its word.
+    let number = |t: &str| -> Res<f64> {
+        let digits: String = t.chars().take_while(|c| c.is_ascii_digit() || *c == '.').collect();
+        digits.parse().map_err(|e| format!("{e} in {t}").into())
+    };
+    let said = number(after.split("feet: ").nth(1).unwrap_or(""))?;
+    page.click("#map-load").await?;
+    page.wait("#play").await?;
+    predict_and_play(&page, 0).await?;
+    let findings = page.text(".findings").await?;
+    let line = findings.lines().find(|l| l.contains("m left, ")).unwrap_or("");
+    let left = number(line)?;
+    assert!((left - said).abs() < 0.12, "map {said}, fall {left}");
+    finish(page).await
+}
+
+#[tokio::test]
+async fn a_wet_ladder_that_nobody_tied_slides_out() -> Res {
+    let s = r#"{"schema":3,"weather":"wet","ladder":{"foot_distance_m":3.6,"tied":false},"lanyard":{"length_m":1.6}}"#;
+    let page = Page::open_at(
+        LAPTOP,
+        &format!("#s={}", s.replace('"', "%22").replace('{', "%7B").replace('}', "%7D")),
+    )
+    .await?;
+    predict_and_play(&page, 0).await?;
+    let findings = page.text(".findings").await?;
+    assert!(findings.contains("The ladder slides out") && findings.contains("Ladder not tied"), "{findings}");
+    assert!(page.text("#scene-words").await.is_ok());
+    page.js("document.querySelector('.words').open = true").await?;
+    assert!(page.text("#scene-words").await?.contains("the ladder’s foot slides out"));
+    // Drawn where it went, not where it stood.
+    let moved =
+        page.js("return document.querySelector('.drawing .ladder').getAttribute('transform')").await?;
+    page.js("document.querySelector('.player input[type=range]').value = 0; document.querySelector('.player input[type=range]').dispatchEvent(new Event('input'))").await?;
+    let stood =
+        page.js("return document.querySelector('.drawing .ladder').getAttribute('transform')").await?;
+    assert_ne!(moved, stood);
     finish(page).await
 }

@@ -1,5 +1,5 @@
 //! The engine and the player in headless Chromium: simulated seconds a second, a whole fall's
-//! time, script time of a frame while playing, size of the first load.
+//! time, script time of a frame while playing, a map's time, size of the first load.
 
 use browser_tests::{LAPTOP, Page, Res, root};
 use thirtyfour::prelude::*;
@@ -9,6 +9,12 @@ const TIME_FALL: &str = "const f = window.wasmBindings.fall_json; const [s, done
     (async () => { await f(s); const t = []; let out;\
     for (let i = 0; i < 15; i++) { const a = performance.now(); out = await f(s); t.push(performance.now() - a); }\
     t.sort((x, y) => x - y); const e = JSON.parse(out).events; done([t[7], e[e.length - 1].time_s]); })();";
+
+/// Draws a map; when it first shows and when it is done, ms.
+const TIME_MAP: &str = "const done = arguments[0]; const a = performance.now(); let first = 0;\
+    document.querySelector('#map-grab').click(); const look = () => { const now = performance.now() - a;\
+    if (!first && document.querySelector('svg.map')) first = now;\
+    if (document.querySelector('.roommap[data-done=true]')) done([first, now]); else setTimeout(look, 4); }; look();";
 
 #[tokio::main]
 async fn main() -> Res {
@@ -42,6 +48,18 @@ async fn main() -> Res {
         v[0],
         v[1].as_f64().unwrap_or(0.0),
         v[2].as_f64().unwrap_or(0.0)
+    );
+
+    page.js("document.querySelector('.player .main').click()").await?;
+    page.wait("#map-grab").await?;
+    // The falls that the verdict asks for come first.
+    tokio::time::sleep(std::time::Duration::from_secs(4)).await;
+    let v = page.driver.execute_async(TIME_MAP, vec![]).await?;
+    let at = |i: usize| v.json()[i].as_f64().unwrap_or(0.0);
+    println!(
+        "\nmap of 4,000 cells: first drawn after {:.0} ms, whole and checked after {:.0} ms",
+        at(0),
+        at(1)
     );
 
     let (mut first, mut engine) = (0, 0);

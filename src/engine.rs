@@ -8,7 +8,10 @@ use crate::changes::{ChangeEffect, effects};
 use crate::map::{Knot, Map, MapKind, go_on};
 use crate::physics::simulate;
 use crate::physics::trace::Trace;
+use crate::quiz::{Answered, Blueprint, Form, form};
+use crate::records::{Doubt, Header, Import, Record, Refused, archive, csv, import, xapi};
 use crate::report::{outcome_json, read_scenario};
+use crate::roster::crew;
 use crate::scenario::Scenario;
 use crate::sideways::{Swing, swings};
 use crate::spread::{SpreadFall, falls};
@@ -16,6 +19,17 @@ use serde::{Deserialize, Serialize};
 
 /// Runs of a map between two answers: a fifth of a second of work.
 const RUNS_AT_ONCE: usize = 9;
+
+/// A way to write records.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Writing {
+    /// The app's own JSON.
+    Archive,
+    /// CSV for a spreadsheet.
+    Csv,
+    /// xAPI statements.
+    Xapi,
+}
 
 /// A question.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -30,6 +44,18 @@ pub enum Ask {
     Spread(Box<Scenario>, u64, u32, u32),
     /// A map, a little further than the runs already made.
     Map(Box<Scenario>, MapKind, Vec<Knot>),
+    /// The form of a blueprint.
+    Form(Blueprint),
+    /// A record of a finished form: header, answers, end, and whether the clock was set back.
+    Seal(Box<Header>, Vec<Answered>, String, bool),
+    /// What is doubtful about a record, and its form drawn again.
+    Reopen(Box<Record>),
+    /// Records (and the crew's list) as text.
+    Write(Writing, Vec<Record>, Vec<String>),
+    /// A file of records against those held, by identifier.
+    Import(String, Vec<String>),
+    /// Names from a pasted list.
+    Crew(String),
     /// The headless program's answer to a scenario file.
     Json(String),
 }
@@ -47,6 +73,18 @@ pub enum Answer {
     Spread(Vec<SpreadFall>),
     /// The map so far, its runs, and whether it is done.
     Map(Option<Box<Map>>, Vec<Knot>, bool),
+    /// A form.
+    Form(Box<Form>),
+    /// A sealed record.
+    Record(Box<Record>),
+    /// What is doubtful, and the form.
+    Reopened(Option<Doubt>, Box<Form>),
+    /// A text.
+    Text(String),
+    /// What an import would do, or why it is refused.
+    Import(Result<Import, Refused>),
+    /// Names.
+    Crew(Vec<String>),
     /// One JSON object, or one line that names the field.
     Json(Result<String, String>),
 }
@@ -62,6 +100,18 @@ pub fn answer(ask: Ask) -> Answer {
             let (map, finished) = go_on(&s, kind, &mut done, RUNS_AT_ONCE);
             Answer::Map(map.map(Box::new), done, finished)
         }
+        Ask::Form(from) => Answer::Form(Box::new(form(&from))),
+        Ask::Seal(header, answers, finished, back) => {
+            Answer::Record(Box::new(Record::seal(*header, answers, &finished, back)))
+        }
+        Ask::Reopen(r) => Answer::Reopened(r.doubt(), Box::new(form(&r.header.from))),
+        Ask::Write(how, all, crew) => Answer::Text(match how {
+            Writing::Archive => archive(&all, &crew),
+            Writing::Csv => csv(&all),
+            Writing::Xapi => xapi(&all),
+        }),
+        Ask::Import(text, held) => Answer::Import(import(&text, &held)),
+        Ask::Crew(text) => Answer::Crew(crew(&text)),
         Ask::Json(text) => Answer::Json(
             read_scenario(&text)
                 .and_then(|s| serde_json::to_string(&outcome_json(&s)).map_err(|e| e.to_string())),
@@ -89,6 +139,28 @@ pub fn unpack<T: for<'a> Deserialize<'a>>(bytes: &[u8]) -> Result<(u32, T), post
 mod tests {
     use super::*;
     use crate::scenario::Stance;
+
+    #[test]
+    fn a_form_and_its_record_cross_to_the_page_and_back() {
+        let from = Blueprint { seed: 4, place: "on".to_owned(), again: vec![] };
+        let there = |ask: Ask| -> Answer {
+            let (_, ask) = unpack::<Ask>(&pack(1, &ask).expect("packs")).expect("unpacks");
+            unpack::<Answer>(&pack(1, &answer(ask)).expect("packs")).expect("unpacks").1
+        };
+        let Answer::Form(f) = there(Ask::Form(from.clone())) else { unreachable!("no form") };
+        assert_eq!(*f, form(&from));
+        let given = crate::quiz::items::Given::One(0);
+        let answers: Vec<Answered> = f.items.iter().map(|q| Answered::of(q, given.clone())).collect();
+        let header =
+            Header::new("Noor Field", "", "en", from, f.items.len() as u32, 0.8, "2026-05-04T09:00:00Z");
+        let Answer::Record(r) =
+            there(Ask::Seal(Box::new(header), answers, "2026-05-04T09:10:00Z".to_owned(), false))
+        else {
+            unreachable!("no record")
+        };
+        assert!(r.is_whole());
+        assert!(matches!(there(Ask::Reopen(r)), Answer::Reopened(None, again) if again == f));
+    }
 
     #[test]
     fn a_fall_crosses_to_the_page_bit_for_bit() {

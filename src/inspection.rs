@@ -5,9 +5,11 @@ use crate::rules::FindingCode;
 use crate::scenario::{
     AnchorKind, Arrow, Bolt, ConnectorState, LabelState, Latch, PackState, RopeState, Scenario, WebbingState,
 };
+use serde::{Deserialize, Serialize};
 
 /// A part to look at, in the order of the system from the anchor down.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum GearPart {
     /// The anchor's fasteners, seen from below.
     Fasteners,
@@ -135,7 +137,8 @@ impl GearPart {
         }
     }
 
-    fn spoil(self, s: &mut Scenario, pick: &mut fastrand::Rng) {
+    /// Puts a fault in it.
+    pub fn spoil(self, s: &mut Scenario, pick: &mut fastrand::Rng) {
         match self {
             GearPart::Fasteners => s.anchor.fasteners.missed = pick.u32(1..=s.anchor.fasteners.per_side),
             GearPart::Rope => s.gear.rope = [RopeState::Frayed, RopeState::Knotted][pick.usize(..2)],

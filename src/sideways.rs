@@ -221,6 +221,21 @@ pub fn reach_m(all: &[Swing], reserve_m: f64, fastest_m_s: f64) -> Option<f64> {
         .map(|w| w.offset_m)
 }
 
+/// The same for a set-up, running no further than it has to.
+pub fn reach_of_m(s: &Scenario, reserve_m: f64, fastest_m_s: f64) -> Option<f64> {
+    let ground = Ground::of(s)?;
+    let straight_m = ground.fall(s, 0.0, false)?.drop_m;
+    let mut reach_m = None;
+    for i in 0..=(FURTHEST_M / STEP_M).round() as usize {
+        let w = one(&ground, s, i as f64 * STEP_M, straight_m)?;
+        match self::reach_m(&[w], reserve_m, fastest_m_s) {
+            None => break,
+            further => reach_m = further,
+        }
+    }
+    reach_m
+}
+
 /// Offset at which both of a place's limits are still kept, m: a distance, and a lean (the smaller
 /// of the two, against the worker).
 pub fn offset_within_m(most_m: f64, lean_rad: f64, down_m: f64) -> f64 {
@@ -353,5 +368,6 @@ mod tests {
         let low = reach_m(&swings(&s), 0.6, 9.0);
         assert!(high > low, "{high:?} {low:?}");
         assert!(reach_m(&swings(&Scenario::default()), 0.6, 2.0) < high);
+        assert_eq!(reach_of_m(&Scenario::default(), 0.6, 9.0), high);
     }
 }

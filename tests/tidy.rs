@@ -2,6 +2,7 @@
 //! unwrap outside tests, paths named in the docs, places in both languages, no 'safe' as a verdict.
 
 use shortfall::physics::trace::{EventKind, Outcome};
+use shortfall::quiz::items::{AfterCase, ItemKind, Step};
 use shortfall::rules::FindingCode;
 use shortfall::scenario::AnchorKind;
 use shortfall::texts::{Key, Lang, places_in, text};
@@ -57,8 +58,17 @@ fn arrows_between_modules_go_one_way() {
         ("spread", &["units", "scenario", "strength", "physics"]),
         ("sideways", &["units", "scenario", "strength", "physics"]),
         ("changes", &["scenario", "physics", "scoring", "report"]),
+        ("quiz", &["scenario", "strength", "physics", "rules", "inspection", "sideways"]),
+        ("roster", &["units", "quiz", "records"]),
+        ("records", &["physics", "rules", "report", "quiz"]),
         ("map", &["units", "scenario", "physics", "sideways"]),
-        ("engine", &["scenario", "physics", "map", "sideways", "spread", "changes", "report"]),
+        (
+            "engine",
+            &[
+                "scenario", "physics", "map", "quiz", "records", "roster", "sideways", "spread", "changes",
+                "report",
+            ],
+        ),
         (
             "texts",
             &[
@@ -71,6 +81,7 @@ fn arrows_between_modules_go_one_way() {
                 "thumbs",
                 "changes",
                 "report",
+                "quiz",
             ],
         ),
     ];
@@ -99,9 +110,17 @@ fn the_page_never_calls_the_engine_itself() {
     // It would pull the rigid bodies into the first load.
     for (name, text) in sources("src/ui") {
         let text = code(&text);
-        for bad in
-            ["simulate", "Simulation", "Report::run", "outcome_json", "physics::Run", "go_on", "run_room_m"]
-        {
+        for bad in [
+            "simulate",
+            "Simulation",
+            "Report::run",
+            "outcome_json",
+            "physics::Run",
+            "go_on",
+            "run_room_m",
+            "quiz::form",
+            "::crew(",
+        ] {
             assert!(!text.contains(bad), "{name} calls {bad}");
         }
     }
@@ -180,6 +199,15 @@ fn all_keys() -> Vec<Key> {
     }
     all.extend(AnchorKind::ALL.map(Key::Anchor));
     all.extend([Outcome::Stopped, Outcome::Strikes, Outcome::LetGo].map(Key::Outcome));
+    for k in ItemKind::ALL {
+        all.extend([Key::ItemName(*k), Key::Stem(*k)]);
+    }
+    all.extend(Step::ALL.iter().map(|s| Key::Step(*s)));
+    for c in AfterCase::ALL {
+        all.push(Key::AfterStem(*c));
+        all.extend((0..3).map(|n| Key::AfterChoice(*c, n)));
+        all.extend((1..3).map(|n| Key::AfterWhy(*c, n)));
+    }
     all.extend([EventKind::Slip, EventKind::Taut, EventKind::PeakForce, EventKind::Rest].map(Key::Event));
     all
 }

@@ -8,6 +8,7 @@
 use super::geometry::{BODY_OFF_LADDER_M, Geometry, LadderTop};
 use crate::scenario::{Scenario, Stance, Weather};
 use crate::units::G_M_S2;
+use serde::{Deserialize, Serialize};
 
 /// Mass of a metre of ladder, kg (assumed: 150 N over 6.7 m).
 pub const LADDER_KG_PER_M: f64 = 2.3;
@@ -84,7 +85,8 @@ pub fn foot_friction(weather: Weather) -> f64 {
 }
 
 /// How a ladder stands under its worker.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Footing {
     /// It holds.
     Holds,

@@ -17,6 +17,7 @@ use crate::strength::{self, Ground};
 use crate::units::{Quantity, Rounding, date, years_on};
 use FindingCode as C;
 use Severity::{Critical, Good, Major, Minor, Note};
+use serde::{Deserialize, Serialize};
 
 impl Finding {
     fn new(code: FindingCode, severity: Severity) -> Finding {
@@ -72,7 +73,8 @@ impl Finding {
 pub const HARD_SWING_M_S: f64 = 3.0;
 
 /// An answer other than 'go ahead'.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Advice {
     /// Use another method.
     OtherMethod,

@@ -330,6 +330,11 @@ pub fn reserve() -> Option<&'static Limit> {
     common(LimitKind::ClearanceReserve)
 }
 
+/// Distance kept from a power line, by common practice.
+pub fn approach() -> Option<&'static Limit> {
+    common(LimitKind::ApproachDistance)
+}
+
 fn common(what: LimitKind) -> Option<&'static Limit> {
     all().iter().find(|p| p.id == "common")?.limit(what)
 }

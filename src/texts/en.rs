@@ -2,6 +2,7 @@
 
 use super::Key;
 use crate::physics::trace::{EventKind, Outcome, Thing};
+use crate::quiz::items::{AfterCase, ItemKind, Step};
 use crate::rules::FindingCode;
 use crate::scenario::{AnchorKind, ProblemCode};
 
@@ -887,6 +888,193 @@ pub fn text(key: Key) -> &'static str {
         Key::SideHeldShort => {
             "With the edge’s friction (0.3, assumed): {drop} down, held where the rope bends over the edge and not swung under the anchor; the rope saws {dragged} along the edge."
         }
+        Key::NavBench => "Try a set-up",
+        Key::NavQuiz => "Quiz",
+        Key::NavCrew => "Crew",
+        Key::ItemName(ItemKind::Ends) => "How the fall ends",
+        Key::ItemName(ItemKind::Higher) => "Which stops higher",
+        Key::ItemName(ItemKind::PutGrab) => "Placing the grab",
+        Key::ItemName(ItemKind::Fault) => "Looking over the gear",
+        Key::ItemName(ItemKind::Steps) => "Order of the steps",
+        Key::ItemName(ItemKind::PickAnchor) => "Choosing the anchor",
+        Key::ItemName(ItemKind::Room) => "Room to stop",
+        Key::ItemName(ItemKind::Along) => "Along the wall",
+        Key::ItemName(ItemKind::Method) => "The right method",
+        Key::ItemName(ItemKind::After) => "After the stop",
+        Key::ItemName(ItemKind::Footing) => "The ladder’s footing",
+        Key::ItemName(ItemKind::Wire) => "Power lines",
+        Key::Stem(ItemKind::Ends) => "The worker slips here. How does it end?",
+        Key::Stem(ItemKind::Higher) => {
+            "Two set-ups, alike but for one thing. In which does the worker stop higher?"
+        }
+        Key::Stem(ItemKind::PutGrab) => {
+            "Put the grab at a height where the free fall stays at or under {limit}."
+        }
+        Key::Stem(ItemKind::Fault) => "You look over the gear. Which part must not be used as it is?",
+        Key::Stem(ItemKind::Steps) => "Put these steps in order, the first on top.",
+        Key::Stem(ItemKind::PickAnchor) => "Three places to tie to. Which one is an anchor for this job?",
+        Key::Stem(ItemKind::Room) => "The worker slips here. Is there room to stop?",
+        Key::Stem(ItemKind::Along) => {
+            "How far along the wall from the anchor’s line may one work? Take the furthest at which {reserve} is left below and the swing stays under {fast}."
+        }
+        Key::Stem(ItemKind::Method) => "Before anybody climbs: what now?",
+        Key::Stem(ItemKind::After) => "What now?",
+        Key::Stem(ItemKind::Footing) => {
+            "Nobody has tied this ladder. How does it stand with the worker on it?"
+        }
+        Key::Stem(ItemKind::Wire) => "There is a power line beside this ladder. May it be used here?",
+        Key::Step(Step::AskMethod) => "Ask whether another method would do",
+        Key::Step(Step::WalkSite) => "Walk the site: wires, ground, what stands below",
+        Key::Step(Step::PlanRescue) => "Settle the rescue, in writing",
+        Key::Step(Step::LookOverGear) => "Look over every part of the gear",
+        Key::Step(Step::PlaceLadder) => "Set the ladder’s foot and tie its top",
+        Key::Step(Step::SetAnchor) => "Set the anchor in the framing",
+        Key::Step(Step::HangLifeline) => "Hang the lifeline, a knot at its end",
+        Key::Step(Step::PutOnHarness) => "Put the harness on and draw it up",
+        Key::Step(Step::ClampGrab) => "Clamp the grab on the rope, arrow to the anchor",
+        Key::Step(Step::ClipLanyard) => "Clip the lanyard to the D-ring",
+        Key::Step(Step::TugTest) => "Pull down on the grab to test it",
+        Key::Step(Step::BeginWork) => "Begin to work, moving the grab up as you climb",
+        Key::AfterStem(AfterCase::HangsAwake) => {
+            "The fall is stopped. The worker hangs in the harness and talks to you."
+        }
+        Key::AfterStem(AfterCase::HangsStill) => {
+            "The fall is stopped. The worker hangs in the harness and does not move."
+        }
+        Key::AfterStem(AfterCase::NoPlan) => {
+            "The gear is ready. Nobody has settled how a worker who hangs would be brought down."
+        }
+        Key::AfterStem(AfterCase::DownAndFine) => {
+            "After ten minutes in the harness the worker is on the ground and says that nothing hurts."
+        }
+        Key::AfterStem(AfterCase::GearAfter) => {
+            "The harness, lanyard, grab and rope that caught the fall look fine."
+        }
+        Key::AfterStem(AfterCase::WhyItHappened) => "Everybody is well again. The wall is not finished.",
+        Key::AfterChoice(AfterCase::HangsAwake, 0) => {
+            "Start the planned rescue at once, call the emergency number, have the worker keep the legs moving."
+        }
+        Key::AfterChoice(AfterCase::HangsAwake, 1) => {
+            "Call the emergency number and wait: hanging in a harness does no harm."
+        }
+        Key::AfterChoice(AfterCase::HangsAwake, 2) => "Two of you pull the worker up by the rope.",
+        Key::AfterChoice(AfterCase::HangsStill, 0) => {
+            "Call for help, bring the worker down by the plan at once, then first aid, airway first."
+        }
+        Key::AfterChoice(AfterCase::HangsStill, 1) => "Climb out to the worker as you are: seconds count.",
+        Key::AfterChoice(AfterCase::HangsStill, 2) => "Touch nothing until the emergency services are there.",
+        Key::AfterChoice(AfterCase::NoPlan, 0) => {
+            "Nobody climbs until the rescue is settled and the crew knows it."
+        }
+        Key::AfterChoice(AfterCase::NoPlan, 1) => "Go ahead: the emergency number is the plan.",
+        Key::AfterChoice(AfterCase::NoPlan, 2) => "Go ahead with the most experienced worker.",
+        Key::AfterChoice(AfterCase::DownAndFine, 0) => {
+            "Medical help all the same, and somebody stays until it comes."
+        }
+        Key::AfterChoice(AfterCase::DownAndFine, 1) => "A rest in the shade, then back to work.",
+        Key::AfterChoice(AfterCase::DownAndFine, 2) => "Send the worker home for the day.",
+        Key::AfterChoice(AfterCase::GearAfter, 0) => {
+            "Take all of it out of service and tag it; a competent person or the maker judges."
+        }
+        Key::AfterChoice(AfterCase::GearAfter, 1) => "Use it again: it has just proved itself.",
+        Key::AfterChoice(AfterCase::GearAfter, 2) => "Change the absorber and go on with the rest.",
+        Key::AfterChoice(AfterCase::WhyItHappened, 0) => {
+            "Stop, report, find out why, and teach again before work goes on."
+        }
+        Key::AfterChoice(AfterCase::WhyItHappened, 1) => {
+            "Finish the wall, then talk about it in the evening."
+        }
+        Key::AfterChoice(AfterCase::WhyItHappened, 2) => "Tell the worker to be more careful.",
+        Key::AfterWhy(AfterCase::HangsAwake, 1) => {
+            "Hanging still, blood pools in the legs within minutes. The crew’s own rescue starts at once; the emergency services come on top."
+        }
+        Key::AfterWhy(AfterCase::HangsAwake, 2) => {
+            "Hauling by hand fails and puts two more people at the edge. The plan says who does what, with which gear."
+        }
+        Key::AfterWhy(AfterCase::HangsStill, 1) => {
+            "A second fall makes two to rescue. Rescuers are tied in too."
+        }
+        Key::AfterWhy(AfterCase::HangsStill, 2) => "Minutes decide for someone who hangs without moving.",
+        Key::AfterWhy(AfterCase::NoPlan, 1) => {
+            "Help from outside may be half an hour away. Someone who hangs does not have it."
+        }
+        Key::AfterWhy(AfterCase::NoPlan, 2) => "Experience does not bring anybody down from a rope.",
+        Key::AfterWhy(AfterCase::DownAndFine, 1) => "What hanging and a sudden stop do can show hours later.",
+        Key::AfterWhy(AfterCase::DownAndFine, 2) => "Alone at home nobody sees what shows later.",
+        Key::AfterWhy(AfterCase::GearAfter, 1) => "What a fall does to fibres and metal cannot be seen.",
+        Key::AfterWhy(AfterCase::GearAfter, 2) => {
+            "Rope, grab, connectors and harness took the same force as the absorber."
+        }
+        Key::AfterWhy(AfterCase::WhyItHappened, 1) => {
+            "What let one slip through lets the next one through before the evening."
+        }
+        Key::AfterWhy(AfterCase::WhyItHappened, 2) => {
+            "Being told to be careful changes neither ladder, anchor nor grab."
+        }
+        Key::AfterSource => {
+            "OSHA bulletin SHIB 03-24-2004 on hanging in a harness (from memory); common practice"
+        }
+        Key::QSetUp => "Set-up {letter}",
+        Key::QSame => "No difference worth the name",
+        Key::QPart => "{part}: {look}",
+        Key::QAllFit => "All three are fit to be used",
+        Key::QRoomEnough => "Yes, with {reserve} or more to spare",
+        Key::QRoomShort => "Just: less than {reserve} to spare",
+        Key::QRoomNone => "No: the worker comes down on what is below",
+        Key::QArrest => "Go ahead with fall arrest as it is set",
+        Key::QOtherMethod => "Use another method",
+        Key::QStopAndAsk => "Stop and ask",
+        Key::QFootHolds => "It holds",
+        Key::QFootSlides => "Its foot slides out",
+        Key::QFootBack => "It tips back, away from the wall",
+        Key::QFootSide => "It goes over to the side",
+        Key::QWireKept => "Yes: even as it falls it stays far enough away",
+        Key::QWireAsk => "No: stop and ask",
+        Key::QWireDry => "Yes, if it is of dry wood or plastic",
+        Key::WhyEndsStopped => {
+            "A rope is a stop only if every part of the chain holds and there is room below. See this one fall."
+        }
+        Key::WhyEndsStrikes => {
+            "The sum of free fall, stretch and tear comes out otherwise here. See this one fall."
+        }
+        Key::WhyEndsLetGo => "Nothing in this chain lets go in this fall. That it held once proves little.",
+        Key::WhyHigherSame => "The one thing that differs costs height. See both fall.",
+        Key::WhyHigherOther => {
+            "The other way round: what lets the worker fall further before the line holds, stops lower."
+        }
+        Key::WhyHigherDiffer => {
+            "What differs here matters for other reasons, not for how far this fall goes."
+        }
+        Key::WhyPutGrab => "At {height} the free fall is {value}. Every step up shortens it.",
+        Key::WhyFaultMissed => "One of them is not fit: {part}.",
+        Key::WhyFaultNone => "What you picked is as it should be; so are the others.",
+        Key::WhyFaultOther => "What you picked is as it should be. The fault is elsewhere: {part}.",
+        Key::WhySteps => "{share} of the pairs were in order. In order: {steps}.",
+        Key::WhyAnchorNone => "That was never made to bear a load.",
+        Key::WhyAnchorWeak => "It holds something, but less than this place asks for.",
+        Key::WhyRoom => {
+            "Count free fall, tear, stretch and swing, then what stands below. See this one fall."
+        }
+        Key::WhyAlongFar => "From there the worker ends too low or swings too fast.",
+        Key::WhyAlongNear => "That is within reach, but not the furthest of these.",
+        Key::WhyMethodArrest => {
+            "Fall arrest comes last among the methods, and something here speaks against going ahead."
+        }
+        Key::WhyMethodOther => "Nothing here offers another method that would come first.",
+        Key::WhyMethodAsk => {
+            "Nothing here is left to ask: the plan is written, the anchor was chosen by a competent person, there is room."
+        }
+        Key::WhyFooting => {
+            "Its foot needs a friction of {needed}, and this ground gives about {has} (assumed)."
+        }
+        Key::WhyFootingBack => "So steep, worker and ladder weigh behind the foot.",
+        Key::WhyFootingSide => {
+            "Leaning out, the common weight is {off} from the middle, past the rail at {rail}."
+        }
+        Key::WhyWire => {
+            "Turning about its foot, the ladder comes within {value} of the wire. The approach distance here is {limit}. Wood and plastic are no protection: damp and paint conduct."
+        }
+        Key::AfterChoice(..) | Key::AfterWhy(..) => "",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

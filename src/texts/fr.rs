@@ -2,6 +2,7 @@
 
 use super::Key;
 use crate::physics::trace::{EventKind, Outcome, Thing};
+use crate::quiz::items::{AfterCase, ItemKind, Step};
 use crate::rules::FindingCode;
 use crate::scenario::{AnchorKind, ProblemCode};
 
@@ -915,6 +916,209 @@ pub fn text(key: Key) -> &'static str {
         Key::SideHeldShort => {
             "Avec le frottement de l’arête (0,3, supposé) : {drop} de chute, retenue au pli de la corde sans balancer jusque sous l’ancrage; la corde scie {dragged} le long de l’arête."
         }
+        Key::NavBench => "Essayer un montage",
+        Key::NavQuiz => "Quiz",
+        Key::NavCrew => "Équipe",
+        Key::ItemName(ItemKind::Ends) => "L’issue de la chute",
+        Key::ItemName(ItemKind::Higher) => "Lequel arrête plus haut",
+        Key::ItemName(ItemKind::PutGrab) => "Placer le coulisseau",
+        Key::ItemName(ItemKind::Fault) => "Examiner l’équipement",
+        Key::ItemName(ItemKind::Steps) => "L’ordre des étapes",
+        Key::ItemName(ItemKind::PickAnchor) => "Choisir l’ancrage",
+        Key::ItemName(ItemKind::Room) => "Le dégagement",
+        Key::ItemName(ItemKind::Along) => "Le long du mur",
+        Key::ItemName(ItemKind::Method) => "La bonne méthode",
+        Key::ItemName(ItemKind::After) => "Après l’arrêt",
+        Key::ItemName(ItemKind::Footing) => "L’appui de l’échelle",
+        Key::ItemName(ItemKind::Wire) => "Lignes électriques",
+        Key::Stem(ItemKind::Ends) => "La personne glisse ici. Comment cela finit-il ?",
+        Key::Stem(ItemKind::Higher) => {
+            "Deux montages, pareils sauf un point. Dans lequel la personne s’arrête-t-elle plus haut ?"
+        }
+        Key::Stem(ItemKind::PutGrab) => {
+            "Placer le coulisseau à une hauteur où la chute libre reste à {limit} ou moins."
+        }
+        Key::Stem(ItemKind::Fault) => {
+            "Vous examinez l’équipement. Quelle pièce ne doit pas servir telle quelle ?"
+        }
+        Key::Stem(ItemKind::Steps) => "Mettre ces étapes en ordre, la première en haut.",
+        Key::Stem(ItemKind::PickAnchor) => {
+            "Trois points où s’attacher. Lequel est un ancrage pour ce travail ?"
+        }
+        Key::Stem(ItemKind::Room) => "La personne glisse ici. Y a-t-il assez de dégagement ?",
+        Key::Stem(ItemKind::Along) => {
+            "Jusqu’où peut-on s’éloigner de l’aplomb de l’ancrage ? Prendre la plus grande distance où il reste {reserve} et où le balancement reste sous {fast}."
+        }
+        Key::Stem(ItemKind::Method) => "Avant que quelqu’un monte : que faire ?",
+        Key::Stem(ItemKind::After) => "Que faire maintenant ?",
+        Key::Stem(ItemKind::Footing) => {
+            "Personne n’a attaché cette échelle. Comment tient-elle avec la personne dessus ?"
+        }
+        Key::Stem(ItemKind::Wire) => {
+            "Il y a une ligne électrique près de cette échelle. Peut-on s’en servir ici ?"
+        }
+        Key::Step(Step::AskMethod) => "Se demander si une autre méthode convient",
+        Key::Step(Step::WalkSite) => "Faire le tour du lieu : fils, sol, ce qui se trouve dessous",
+        Key::Step(Step::PlanRescue) => "Fixer le sauvetage, par écrit",
+        Key::Step(Step::LookOverGear) => "Examiner chaque pièce de l’équipement",
+        Key::Step(Step::PlaceLadder) => "Placer le pied de l’échelle et en attacher le haut",
+        Key::Step(Step::SetAnchor) => "Fixer l’ancrage dans la charpente",
+        Key::Step(Step::HangLifeline) => "Poser la corde d’assurance, un nœud au bout",
+        Key::Step(Step::PutOnHarness) => "Mettre le harnais et l’ajuster",
+        Key::Step(Step::ClampGrab) => "Poser le coulisseau sur la corde, flèche vers l’ancrage",
+        Key::Step(Step::ClipLanyard) => "Accrocher le cordon à l’anneau en D",
+        Key::Step(Step::TugTest) => "Tirer sur le coulisseau pour l’éprouver",
+        Key::Step(Step::BeginWork) => "Commencer le travail en remontant le coulisseau à mesure",
+        Key::AfterStem(AfterCase::HangsAwake) => {
+            "La chute est arrêtée. La personne est suspendue dans le harnais et vous parle."
+        }
+        Key::AfterStem(AfterCase::HangsStill) => {
+            "La chute est arrêtée. La personne est suspendue dans le harnais et ne bouge pas."
+        }
+        Key::AfterStem(AfterCase::NoPlan) => {
+            "L’équipement est prêt. Personne n’a fixé comment on descendrait une personne suspendue."
+        }
+        Key::AfterStem(AfterCase::DownAndFine) => {
+            "Après dix minutes dans le harnais, la personne est au sol et dit n’avoir mal nulle part."
+        }
+        Key::AfterStem(AfterCase::GearAfter) => {
+            "Le harnais, le cordon, le coulisseau et la corde qui ont arrêté la chute semblent en bon état."
+        }
+        Key::AfterStem(AfterCase::WhyItHappened) => "Tout le monde va bien. Le mur n’est pas fini.",
+        Key::AfterChoice(AfterCase::HangsAwake, 0) => {
+            "Lancer tout de suite le sauvetage prévu, appeler les secours, faire bouger les jambes."
+        }
+        Key::AfterChoice(AfterCase::HangsAwake, 1) => {
+            "Appeler les secours et attendre : être suspendu dans un harnais ne fait pas de mal."
+        }
+        Key::AfterChoice(AfterCase::HangsAwake, 2) => "À deux, remonter la personne en tirant sur la corde.",
+        Key::AfterChoice(AfterCase::HangsStill, 0) => {
+            "Appeler les secours, descendre la personne selon le plan sans attendre, puis premiers soins, voies respiratoires d’abord."
+        }
+        Key::AfterChoice(AfterCase::HangsStill, 1) => {
+            "Aller vers la personne sans s’attacher : chaque seconde compte."
+        }
+        Key::AfterChoice(AfterCase::HangsStill, 2) => "Ne rien toucher avant l’arrivée des secours.",
+        Key::AfterChoice(AfterCase::NoPlan, 0) => {
+            "Personne ne monte avant que le sauvetage soit fixé et connu de l’équipe."
+        }
+        Key::AfterChoice(AfterCase::NoPlan, 1) => "Commencer : le numéro d’urgence tient lieu de plan.",
+        Key::AfterChoice(AfterCase::NoPlan, 2) => "Commencer avec la personne la plus expérimentée.",
+        Key::AfterChoice(AfterCase::DownAndFine, 0) => {
+            "Faire voir la personne par un soignant quand même, et quelqu’un reste auprès d’elle."
+        }
+        Key::AfterChoice(AfterCase::DownAndFine, 1) => "Un repos à l’ombre, puis retour au travail.",
+        Key::AfterChoice(AfterCase::DownAndFine, 2) => "Renvoyer la personne chez elle pour la journée.",
+        Key::AfterChoice(AfterCase::GearAfter, 0) => {
+            "Retirer le tout du service et l’étiqueter; une personne compétente ou le fabricant juge."
+        }
+        Key::AfterChoice(AfterCase::GearAfter, 1) => {
+            "S’en servir de nouveau : il vient de faire ses preuves."
+        }
+        Key::AfterChoice(AfterCase::GearAfter, 2) => "Changer l’absorbeur et garder le reste.",
+        Key::AfterChoice(AfterCase::WhyItHappened, 0) => {
+            "Arrêter, déclarer, chercher la cause et former de nouveau avant de reprendre."
+        }
+        Key::AfterChoice(AfterCase::WhyItHappened, 1) => "Finir le mur, puis en parler le soir.",
+        Key::AfterChoice(AfterCase::WhyItHappened, 2) => "Dire à la personne de faire plus attention.",
+        Key::AfterWhy(AfterCase::HangsAwake, 1) => {
+            "Immobile, le sang s’accumule dans les jambes en quelques minutes. Le sauvetage de l’équipe commence tout de suite; les secours s’y ajoutent."
+        }
+        Key::AfterWhy(AfterCase::HangsAwake, 2) => {
+            "Hisser à la main échoue et met deux autres personnes au bord. Le plan dit qui fait quoi, avec quel équipement."
+        }
+        Key::AfterWhy(AfterCase::HangsStill, 1) => {
+            "Une deuxième chute fait deux personnes à sauver. Les sauveteurs s’attachent aussi."
+        }
+        Key::AfterWhy(AfterCase::HangsStill, 2) => {
+            "Pour une personne suspendue qui ne bouge pas, les minutes comptent."
+        }
+        Key::AfterWhy(AfterCase::NoPlan, 1) => {
+            "L’aide extérieure peut être à une demi-heure. Une personne suspendue ne les a pas."
+        }
+        Key::AfterWhy(AfterCase::NoPlan, 2) => "L’expérience ne fait descendre personne d’une corde.",
+        Key::AfterWhy(AfterCase::DownAndFine, 1) => {
+            "Les effets de la suspension et d’un arrêt brusque peuvent apparaître des heures plus tard."
+        }
+        Key::AfterWhy(AfterCase::DownAndFine, 2) => {
+            "Seule à la maison, personne ne voit ce qui apparaît plus tard."
+        }
+        Key::AfterWhy(AfterCase::GearAfter, 1) => {
+            "Ce qu’une chute fait aux fibres et au métal ne se voit pas."
+        }
+        Key::AfterWhy(AfterCase::GearAfter, 2) => {
+            "La corde, le coulisseau, les connecteurs et le harnais ont reçu la même force que l’absorbeur."
+        }
+        Key::AfterWhy(AfterCase::WhyItHappened, 1) => {
+            "Ce qui a permis une glissade en permet une autre avant le soir."
+        }
+        Key::AfterWhy(AfterCase::WhyItHappened, 2) => {
+            "Faire plus attention ne change ni l’échelle, ni l’ancrage, ni le coulisseau."
+        }
+        Key::AfterSource => {
+            "Bulletin OSHA SHIB 03-24-2004 sur la suspension dans un harnais (de mémoire); pratique courante"
+        }
+        Key::QSetUp => "Montage {letter}",
+        Key::QSame => "Pas de différence notable",
+        Key::QPart => "{part} : {look}",
+        Key::QAllFit => "Les trois peuvent servir",
+        Key::QRoomEnough => "Oui, avec {reserve} ou plus de réserve",
+        Key::QRoomShort => "De justesse : moins de {reserve} de réserve",
+        Key::QRoomNone => "Non : la personne tombe sur ce qui se trouve dessous",
+        Key::QArrest => "Commencer, avec l’arrêt de chute tel qu’il est monté",
+        Key::QOtherMethod => "Utiliser une autre méthode",
+        Key::QStopAndAsk => "Arrêter et demander",
+        Key::QFootHolds => "Elle tient",
+        Key::QFootSlides => "Son pied glisse",
+        Key::QFootBack => "Elle bascule en arrière, loin du mur",
+        Key::QFootSide => "Elle bascule de côté",
+        Key::QWireKept => "Oui : même en tombant, elle reste assez loin",
+        Key::QWireAsk => "Non : arrêter et demander",
+        Key::QWireDry => "Oui, si elle est en bois sec ou en plastique",
+        Key::WhyEndsStopped => {
+            "Une corde n’arrête que si chaque maillon tient et s’il y a du dégagement. Regardez cette chute."
+        }
+        Key::WhyEndsStrikes => {
+            "La somme de la chute libre, de l’allongement et de la déchirure donne autre chose ici. Regardez cette chute."
+        }
+        Key::WhyEndsLetGo => "Rien ne lâche dans cette chute. Qu’elle ait tenu une fois prouve peu.",
+        Key::WhyHigherSame => "Le point qui diffère coûte de la hauteur. Regardez les deux chutes.",
+        Key::WhyHigherOther => {
+            "C’est l’inverse : ce qui laisse tomber plus bas avant que la liaison tienne arrête plus bas."
+        }
+        Key::WhyHigherDiffer => {
+            "Ce qui diffère ici compte pour d’autres raisons, pas pour la longueur de cette chute."
+        }
+        Key::WhyPutGrab => {
+            "À {height}, la chute libre est de {value}. Chaque pas vers le haut la raccourcit."
+        }
+        Key::WhyFaultMissed => "L’une d’elles ne peut pas servir : {part}.",
+        Key::WhyFaultNone => "Ce que vous avez choisi est en ordre; les autres aussi.",
+        Key::WhyFaultOther => "Ce que vous avez choisi est en ordre. Le défaut est ailleurs : {part}.",
+        Key::WhySteps => "{share} des paires étaient en ordre. Dans l’ordre : {steps}.",
+        Key::WhyAnchorNone => "Cela n’a jamais été fait pour porter une charge.",
+        Key::WhyAnchorWeak => "Cela tient un peu, mais moins que ce que cet endroit demande.",
+        Key::WhyRoom => {
+            "Compter la chute libre, la déchirure, l’allongement et le balancement, puis ce qui se trouve dessous. Regardez cette chute."
+        }
+        Key::WhyAlongFar => "De là, la personne finit trop bas ou balance trop vite.",
+        Key::WhyAlongNear => "C’est à portée, mais ce n’est pas la plus grande de ces distances.",
+        Key::WhyMethodArrest => {
+            "L’arrêt de chute vient en dernier parmi les méthodes, et quelque chose ici s’y oppose."
+        }
+        Key::WhyMethodOther => "Rien ici n’offre une autre méthode qui viendrait avant.",
+        Key::WhyMethodAsk => {
+            "Il ne reste rien à demander ici : le plan est écrit, l’ancrage a été choisi par une personne compétente, il y a du dégagement."
+        }
+        Key::WhyFooting => {
+            "Son pied demande un frottement de {needed}, et ce sol donne environ {has} (supposé)."
+        }
+        Key::WhyFootingBack => "Si droite, le poids du travailleur et de l’échelle tombe derrière le pied.",
+        Key::WhyFootingSide => "Penché, le poids commun est à {off} du milieu, au-delà du montant à {rail}.",
+        Key::WhyWire => {
+            "En tournant autour de son pied, l’échelle vient à {value} du fil. La distance d’approche minimale est ici de {limit}. Le bois et le plastique ne protègent pas : l’humidité et la peinture conduisent."
+        }
+        Key::AfterChoice(..) | Key::AfterWhy(..) => "",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

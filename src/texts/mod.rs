@@ -9,6 +9,7 @@ mod fr;
 pub mod say;
 
 use crate::physics::trace::{EventKind, Outcome, Thing};
+use crate::quiz::items::{AfterCase, ItemKind, Step};
 use crate::rules::FindingCode;
 use crate::scenario::{AnchorKind, ProblemCode};
 use crate::units::{Quantity, Rounding, Units, round_to};
@@ -51,7 +52,8 @@ macro_rules! keys {
         #[derive(Clone, Copy, Debug, PartialEq, Eq)]
         pub enum Key { $($name,)* Anchor(AnchorKind), Problem(ProblemCode), Event(EventKind),
             Thing(Thing), Outcome(Outcome), Title(FindingCode), Says(FindingCode),
-            SaysMet(FindingCode), Change(FindingCode) }
+            SaysMet(FindingCode), Change(FindingCode), ItemName(ItemKind), Stem(ItemKind), Step(Step),
+            AfterStem(AfterCase), AfterChoice(AfterCase, u8), AfterWhy(AfterCase, u8) }
         impl Key {
             /// Every key without a code inside.
             pub const PLAIN: &'static [Key] = &[$(Key::$name,)*];
@@ -96,6 +98,7 @@ keys! {
     SideHeld SideStays SideThing SideThingHit SideThingMiss
     MapHeading MapHint MapByGrab MapByOffset MapLadderOnly MapCell MapLoad MapGoing MapTrust MapImpossible MapUnknown MapMissing MapShort MapEnough MapOne MapTwo
     SideHeldShort
+    NavBench NavQuiz NavCrew AfterSource QSetUp QSame QPart QAllFit QRoomEnough QRoomShort QRoomNone QArrest QOtherMethod QStopAndAsk QFootHolds QFootSlides QFootBack QFootSide QWireKept QWireAsk QWireDry WhyEndsStopped WhyEndsStrikes WhyEndsLetGo WhyHigherSame WhyHigherOther WhyHigherDiffer WhyPutGrab WhyFaultMissed WhyFaultNone WhyFaultOther WhySteps WhyAnchorNone WhyAnchorWeak WhyRoom WhyAlongFar WhyAlongNear WhyMethodArrest WhyMethodOther WhyMethodAsk WhyFooting WhyFootingBack WhyFootingSide WhyWire
     SaveFile OpenFile CopyLink LinkCopied FileBad Kept NotKept
 }
 

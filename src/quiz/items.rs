@@ -10,7 +10,7 @@ use crate::physics::geometry::Geometry;
 use crate::physics::ladder::{self, Footing};
 use crate::physics::trace::{Outcome, Trace};
 use crate::physics::{room_m, settled_trace};
-use crate::rules::{Advice, AnchorLimit, LimitKind, advice, judge, place, reserve};
+use crate::rules::{Advice, AnchorLimit, FindingCode, LimitKind, advice, judge, place, reserve};
 use crate::scenario::*;
 use crate::sideways::{STEP_M, reach_of_m};
 use crate::strength::{self, Ground};
@@ -221,6 +221,8 @@ pub struct Item {
     pub set_ups: Vec<Scenario>,
     /// How it is answered.
     pub ask: Ask,
+    /// What the rules find that decides it, where that is not plain to see.
+    pub because: Vec<FindingCode>,
 }
 
 impl Item {
@@ -342,7 +344,7 @@ fn one(
     right: Choice,
 ) -> Option<Item> {
     let key = choices.iter().position(|c| *c == right)? as u8;
-    Some(Item { kind, seed, level, set_ups, ask: Ask::One { choices, key } })
+    Some(Item { kind, seed, level, set_ups, ask: Ask::One { choices, key }, because: vec![] })
 }
 
 /// Draws a question. The same seed, kind and place give the same question.
@@ -488,7 +490,14 @@ fn put_grab(seed: u64, place: &str, wanted: Level, pick: &mut Rng) -> Option<Ite
     pick.shuffle(&mut limits);
     let (limit_m, level) = *limits.iter().find(|l| l.1 == wanted).or(limits.first())?;
     s.grab.above_dring_m = grid[0].0;
-    Some(Item { kind: ItemKind::PutGrab, seed, level, set_ups: vec![s], ask: Ask::Height { limit_m, grid } })
+    Some(Item {
+        kind: ItemKind::PutGrab,
+        seed,
+        level,
+        set_ups: vec![s],
+        ask: Ask::Height { limit_m, grid },
+        because: vec![],
+    })
 }
 
 fn fault(seed: u64, place: &str, pick: &mut Rng) -> Option<Item> {
@@ -528,6 +537,7 @@ fn steps(seed: u64, pick: &mut Rng) -> Option<Item> {
         level,
         set_ups: vec![],
         ask: Ask::Order { shown: all },
+        because: vec![],
     })
 }
 
@@ -710,7 +720,14 @@ fn method(seed: u64, place_id: &str, pick: &mut Rng) -> Option<Item> {
     }
     let choices =
         vec![Choice::Arrest, Choice::Instead(Advice::OtherMethod), Choice::Instead(Advice::StopAndAsk)];
-    one(ItemKind::Method, seed, level, vec![s], choices, right)
+    let because = match right {
+        Choice::Instead(a) => {
+            let findings = judge(&s, &t, place(place_id)?);
+            findings.iter().filter(|f| advice(f) == Some(a)).map(|f| f.code).collect()
+        }
+        _ => vec![],
+    };
+    Some(Item { because, ..one(ItemKind::Method, seed, level, vec![s], choices, right)? })
 }
 
 fn after(seed: u64, pick: &mut Rng) -> Option<Item> {

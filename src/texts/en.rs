@@ -1058,7 +1058,7 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyAlongFar => "From there the worker ends too low or swings too fast.",
         Key::WhyAlongNear => "That is within reach, but not the furthest of these.",
         Key::WhyMethodArrest => {
-            "Fall arrest comes last among the methods, and something here speaks against going ahead."
+            "Fall arrest comes last among the methods, and something here speaks against going ahead: {because}."
         }
         Key::WhyMethodOther => "Nothing here offers another method that would come first.",
         Key::WhyMethodAsk => {
@@ -1075,6 +1075,140 @@ pub fn text(key: Key) -> &'static str {
             "Turning about its foot, the ladder comes within {value} of the wire. The approach distance here is {limit}. Wood and plastic are no protection: damp and paint conduct."
         }
         Key::AfterChoice(..) | Key::AfterWhy(..) => "",
+        Key::QFrom => "{value} or higher",
+        Key::WhyMethodRank => {
+            "A method that comes before arrest could be used here; that decides, not the asking: {because}."
+        }
+        Key::QuizHeading => "Quiz",
+        Key::QuizLead => {
+            "Twelve questions, untimed. Every answer key is computed by the same engine as the falls."
+        }
+        Key::QuizHalves => "Begun and not finished",
+        Key::QuizHalf => "{who}: {done} of {all} answered, begun on {day}",
+        Key::QuizResume => "Go on",
+        Key::QuizDrop => "Drop it",
+        Key::QuizMode => "What for?",
+        Key::QuizPractice => "Practice",
+        Key::QuizAssessment => "Assessment",
+        Key::QuizPracticeHint => {
+            "You hear after each answer whether it is right, and why. Nothing is recorded."
+        }
+        Key::QuizAssessmentHint => "You hear at the end. It becomes a record that can be printed and filed.",
+        Key::QuizWho => "Name or code",
+        Key::QuizNameless => "A record needs a name or a code.",
+        Key::QuizTrainer => "Trainer’s name",
+        Key::QuizCut => "Passed from",
+        Key::QuizCutHint => {
+            "Four in five unless you set another: room for two slips of the pen, none for a miss that kills."
+        }
+        Key::QuizSeed => "Form number",
+        Key::QuizSeedHint => "The same number gives the same questions to everyone.",
+        Key::QuizPlace => "Rules of: {place}.",
+        Key::QuizBegin => "Begin",
+        Key::QuizNotCertificate => {
+            "This is preparation beside approved training. It is no certificate of approved training."
+        }
+        Key::QuizProgress => "Question {n} of {all}",
+        Key::QuizYourAnswer => "Your answer",
+        Key::QuizLock => "Lock this answer",
+        Key::QuizPickFirst => "Choose an answer first",
+        Key::QuizOn => "Go on",
+        Key::QuizLeave => "Leave: it waits here for you",
+        Key::QuizUp => "Move up: {what}",
+        Key::QuizDown => "Move down: {what}",
+        Key::QuizRight => "Right",
+        Key::QuizPartly => "Partly right",
+        Key::QuizWrong => "Not right",
+        Key::QuizCritical => "a miss that could kill",
+        Key::QuizYours => "Your answer: {answer}",
+        Key::QuizKey => "Right: {answer}",
+        Key::QuizSee => "See it as a fall",
+        Key::QuizResult => "How it came out",
+        Key::QuizPassed => "{points} of the points: passed (from {cut}).",
+        Key::QuizFailed => {
+            "{points} of the points: not passed (from {cut}). What was missed comes back in new clothes."
+        }
+        Key::QuizFailedCritical => {
+            "{points} of the points, and misses that could kill: {critical}. Not passed, whatever the points. What was missed comes back in new clothes."
+        }
+        Key::QuizPracticeDone => "Practice is over. Nothing was recorded.",
+        Key::QuizExport => "Keep the record",
+        Key::QuizExportWhy => "Browsers can throw away what they keep. Save the file or print the page now.",
+        Key::QuizAnswers => "The answers",
+        Key::QuizAgain => "Another form",
+        Key::WriteRecord => "Save this record",
+        Key::Print => "Print",
+        Key::SheetTitle => "Record of a quiz on fall arrest",
+        Key::SheetFinished => "Finished",
+        Key::SheetPoints => "Points",
+        Key::SheetCritical => "Misses that could kill",
+        Key::SheetResult => "Result",
+        Key::SheetPassed => "passed",
+        Key::SheetNotPassed => "not passed",
+        Key::SheetVersions => "Versions",
+        Key::SheetSign => "Trainer’s signature and date",
+        Key::SheetChain => "This number changes when the record is edited. It is no proof of who answered.",
+        Key::NoteNotKept => {
+            "This device does not keep what you make (private browsing, or its storage is full). Save a file before you leave."
+        }
+        Key::NoteOtherTab => "This form was answered further in another tab. It goes on from there.",
+        Key::NoteClockBack => "The device’s clock stood earlier than at a record before. The record says so.",
+        Key::NoteCleared => "This device is cleared.",
+        Key::NoteGone => "I have read it",
+        Key::CrewHeading => "Crew and records",
+        Key::CrewLead => "Kept on this device alone. Save files to move or keep them.",
+        Key::CrewEmpty => "Nobody yet. Paste a list, or begin an assessment under a name.",
+        Key::CrewNone => "no form yet",
+        Key::CrewPassed => "passed on {day} with {points}",
+        Key::CrewNotPassed => "not passed on {day}, {points}",
+        Key::CrewOpen => "Open and check",
+        Key::CrewRemove => "Take off the list",
+        Key::CrewPaste => "Names, one on each line",
+        Key::CrewAdd => "Add to the crew",
+        Key::CrewCsv => "From a CSV file",
+        Key::CrewMid => "Middle of the season (a re-check is due then)",
+        Key::CrewAnalysis => "What the crew has not understood",
+        Key::CrewAnalysisHint => {
+            "Lowest first. ‘Apart’ near 0 or below: those who know the rest do no better on it, so look at the question or teach it anew."
+        }
+        Key::ColKind => "Kind",
+        Key::ColAnswered => "Answered",
+        Key::ColRight => "Right",
+        Key::ColApart => "Apart",
+        Key::CrewFiles => "Files",
+        Key::CrewFilesHint => "Opening a file adds what is new and changes nothing that is here.",
+        Key::WriteArchive => "Save all records",
+        Key::WriteCsv => "For a spreadsheet (CSV)",
+        Key::WriteXapi => "xAPI statements",
+        Key::CrewImport => "Open a file of records",
+        Key::ImportDone => {
+            "{fresh} added, {held} were here already, {edited} left out because they were edited."
+        }
+        Key::RefusedTooLarge => "Not opened: the file is over 5 MB. Nothing has changed.",
+        Key::RefusedBroken => "Not opened: the file is broken or cut off. Nothing has changed.",
+        Key::RefusedForeign => "Not opened: this is not a file of records. Nothing has changed.",
+        Key::RefusedNewer => "Not opened: the file comes from a newer version. Nothing has changed.",
+        Key::DoubtNone => "Checked: unedited, and it replays.",
+        Key::DoubtEdited => "This record was edited after it was sealed.",
+        Key::DoubtVersion => {
+            "Unedited, but made by another version: its questions cannot be drawn again here."
+        }
+        Key::DoubtReplay => "Its answers do not fit its questions.",
+        Key::DueNothing => "nothing more due",
+        Key::DueFirst => "a first form that passes",
+        Key::DueRecheck => "re-check of day {days}",
+        Key::DueMid => "mid-season re-check",
+        Key::DueNow => "Due: {what} {day}",
+        Key::DueLater => "Next: {what}, from {day}",
+        Key::ClearHeading => "Clear this device",
+        Key::ClearHint => "Takes away records, crew, forms begun, settings and set-up. Save the files first.",
+        Key::ClearDevice => "Clear this device",
+        Key::ClearSure => "Yes, take everything away",
+        Key::ClearNot => "No, keep it",
+        Key::NavLabel => "Views",
+        Key::WhyMethodOtherAsk => {
+            "No other method comes first here. What is open is for someone else to settle: {because}."
+        }
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

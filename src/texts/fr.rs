@@ -1104,7 +1104,7 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyAlongFar => "De là, la personne finit trop bas ou balance trop vite.",
         Key::WhyAlongNear => "C’est à portée, mais ce n’est pas la plus grande de ces distances.",
         Key::WhyMethodArrest => {
-            "L’arrêt de chute vient en dernier parmi les méthodes, et quelque chose ici s’y oppose."
+            "L’arrêt de chute vient en dernier parmi les méthodes, et quelque chose ici s’y oppose : {because}."
         }
         Key::WhyMethodOther => "Rien ici n’offre une autre méthode qui viendrait avant.",
         Key::WhyMethodAsk => {
@@ -1119,6 +1119,150 @@ pub fn text(key: Key) -> &'static str {
             "En tournant autour de son pied, l’échelle vient à {value} du fil. La distance d’approche minimale est ici de {limit}. Le bois et le plastique ne protègent pas : l’humidité et la peinture conduisent."
         }
         Key::AfterChoice(..) | Key::AfterWhy(..) => "",
+        Key::QFrom => "{value} ou plus haut",
+        Key::WhyMethodRank => {
+            "Une méthode qui vient avant l’arrêt de chute convient ici; c’est elle qui décide : {because}."
+        }
+        Key::QuizHeading => "Quiz",
+        Key::QuizLead => {
+            "Douze questions, sans limite de temps. Chaque corrigé est calculé par le même moteur que les chutes."
+        }
+        Key::QuizHalves => "Commencé et pas fini",
+        Key::QuizHalf => "{who} : {done} sur {all}, commencé le {day}",
+        Key::QuizResume => "Continuer",
+        Key::QuizDrop => "Abandonner",
+        Key::QuizMode => "À quelle fin ?",
+        Key::QuizPractice => "Exercice",
+        Key::QuizAssessment => "Évaluation",
+        Key::QuizPracticeHint => {
+            "Après chaque réponse, vous savez si elle est juste, et pourquoi. Rien n’est enregistré."
+        }
+        Key::QuizAssessmentHint => "Vous le savez à la fin. Il en reste une fiche à imprimer et à classer.",
+        Key::QuizWho => "Nom ou code",
+        Key::QuizNameless => "Une fiche a besoin d’un nom ou d’un code.",
+        Key::QuizTrainer => "Nom de la personne qui forme",
+        Key::QuizCut => "Réussi à partir de",
+        Key::QuizCutHint => {
+            "Quatre sur cinq, sauf si vous changez : place pour deux étourderies, aucune pour une erreur qui tue."
+        }
+        Key::QuizSeed => "Numéro du questionnaire",
+        Key::QuizSeedHint => "Le même numéro donne les mêmes questions à tout le monde.",
+        Key::QuizPlace => "Règles de : {place}.",
+        Key::QuizBegin => "Commencer",
+        Key::QuizNotCertificate => {
+            "Ceci prépare et accompagne une formation approuvée. Ce n’est pas une attestation de formation approuvée."
+        }
+        Key::QuizProgress => "Question {n} sur {all}",
+        Key::QuizYourAnswer => "Votre réponse",
+        Key::QuizLock => "Verrouiller cette réponse",
+        Key::QuizPickFirst => "D’abord choisir une réponse",
+        Key::QuizOn => "Continuer",
+        Key::QuizLeave => "Quitter : il vous attend ici",
+        Key::QuizUp => "Monter : {what}",
+        Key::QuizDown => "Descendre : {what}",
+        Key::QuizRight => "Juste",
+        Key::QuizPartly => "En partie juste",
+        Key::QuizWrong => "Pas juste",
+        Key::QuizCritical => "une erreur qui peut tuer",
+        Key::QuizYours => "Votre réponse : {answer}",
+        Key::QuizKey => "Juste : {answer}",
+        Key::QuizSee => "La voir comme chute",
+        Key::QuizResult => "Le résultat",
+        Key::QuizPassed => "{points} des points : réussi (à partir de {cut}).",
+        Key::QuizFailed => {
+            "{points} des points : pas réussi (à partir de {cut}). Ce qui a été manqué revient sous une autre forme."
+        }
+        Key::QuizFailedCritical => {
+            "{points} des points, et erreurs qui peuvent tuer : {critical}. Pas réussi, quels que soient les points. Ce qui a été manqué revient sous une autre forme."
+        }
+        Key::QuizPracticeDone => "L’exercice est fini. Rien n’a été enregistré.",
+        Key::QuizExport => "Garder la fiche",
+        Key::QuizExportWhy => {
+            "Un navigateur peut effacer ce qu’il garde. Enregistrer le fichier ou imprimer la page maintenant."
+        }
+        Key::QuizAnswers => "Les réponses",
+        Key::QuizAgain => "Un autre questionnaire",
+        Key::WriteRecord => "Enregistrer cette fiche",
+        Key::Print => "Imprimer",
+        Key::SheetTitle => "Fiche d’un quiz sur l’arrêt de chute",
+        Key::SheetFinished => "Terminé",
+        Key::SheetPoints => "Points",
+        Key::SheetCritical => "Erreurs qui peuvent tuer",
+        Key::SheetResult => "Résultat",
+        Key::SheetPassed => "réussi",
+        Key::SheetNotPassed => "pas réussi",
+        Key::SheetVersions => "Versions",
+        Key::SheetSign => "Signature de la personne qui forme, et date",
+        Key::SheetChain => "Ce nombre change si la fiche est modifiée. Il ne prouve pas qui a répondu.",
+        Key::NoteNotKept => {
+            "Cet appareil ne garde pas ce que vous faites (navigation privée, ou mémoire pleine). Enregistrer un fichier avant de quitter."
+        }
+        Key::NoteOtherTab => "Ce questionnaire a été continué dans un autre onglet. Il reprend de là.",
+        Key::NoteClockBack => {
+            "L’horloge de l’appareil est en retard sur une fiche précédente. La fiche le dit."
+        }
+        Key::NoteCleared => "Cet appareil est vidé.",
+        Key::NoteGone => "J’ai lu",
+        Key::CrewHeading => "Équipe et fiches",
+        Key::CrewLead => {
+            "Gardé sur cet appareil seulement. Enregistrer des fichiers pour les déplacer ou les conserver."
+        }
+        Key::CrewEmpty => "Personne encore. Coller une liste, ou commencer une évaluation sous un nom.",
+        Key::CrewNone => "pas encore de questionnaire",
+        Key::CrewPassed => "réussi le {day} avec {points}",
+        Key::CrewNotPassed => "pas réussi le {day}, {points}",
+        Key::CrewOpen => "Ouvrir et vérifier",
+        Key::CrewRemove => "Retirer de la liste",
+        Key::CrewPaste => "Noms, un par ligne",
+        Key::CrewAdd => "Ajouter à l’équipe",
+        Key::CrewCsv => "D’un fichier CSV",
+        Key::CrewMid => "Milieu de la saison (un rappel est alors dû)",
+        Key::CrewAnalysis => "Ce que l’équipe n’a pas compris",
+        Key::CrewAnalysisHint => {
+            "Le plus bas d’abord. « Écart » près de 0 ou moins : ceux qui savent le reste n’y font pas mieux; revoir la question ou l’enseigner de nouveau."
+        }
+        Key::ColKind => "Sujet",
+        Key::ColAnswered => "Réponses",
+        Key::ColRight => "Juste",
+        Key::ColApart => "Écart",
+        Key::CrewFiles => "Fichiers",
+        Key::CrewFilesHint => {
+            "Ouvrir un fichier ajoute ce qui est nouveau et ne change rien à ce qui est ici."
+        }
+        Key::WriteArchive => "Enregistrer toutes les fiches",
+        Key::WriteCsv => "Pour un tableur (CSV)",
+        Key::WriteXapi => "Énoncés xAPI",
+        Key::CrewImport => "Ouvrir un fichier de fiches",
+        Key::ImportDone => {
+            "{fresh} ajoutées, {held} déjà ici, {edited} écartées parce qu’elles ont été modifiées."
+        }
+        Key::RefusedTooLarge => "Pas ouvert : le fichier dépasse 5 Mo. Rien n’a changé.",
+        Key::RefusedBroken => "Pas ouvert : le fichier est abîmé ou incomplet. Rien n’a changé.",
+        Key::RefusedForeign => "Pas ouvert : ce n’est pas un fichier de fiches. Rien n’a changé.",
+        Key::RefusedNewer => "Pas ouvert : le fichier vient d’une version plus récente. Rien n’a changé.",
+        Key::DoubtNone => "Vérifiée : non modifiée, et elle se rejoue.",
+        Key::DoubtEdited => "Cette fiche a été modifiée après avoir été scellée.",
+        Key::DoubtVersion => {
+            "Non modifiée, mais faite par une autre version : ses questions ne peuvent pas être refaites ici."
+        }
+        Key::DoubtReplay => "Ses réponses ne correspondent pas à ses questions.",
+        Key::DueNothing => "plus rien de dû",
+        Key::DueFirst => "un premier questionnaire réussi",
+        Key::DueRecheck => "rappel du jour {days}",
+        Key::DueMid => "rappel de mi-saison",
+        Key::DueNow => "Dû : {what} {day}",
+        Key::DueLater => "Ensuite : {what}, à partir du {day}",
+        Key::ClearHeading => "Vider cet appareil",
+        Key::ClearHint => {
+            "Efface les fiches, l’équipe, les questionnaires commencés, les réglages et le montage. Enregistrer d’abord les fichiers."
+        }
+        Key::ClearDevice => "Vider cet appareil",
+        Key::ClearSure => "Oui, tout effacer",
+        Key::ClearNot => "Non, garder",
+        Key::NavLabel => "Vues",
+        Key::WhyMethodOtherAsk => {
+            "Aucune autre méthode ne vient avant ici. Ce qui reste ouvert, quelqu’un d’autre doit le régler : {because}."
+        }
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

@@ -4,6 +4,7 @@
 //! hold named places like `{value}` that [`fill`] fills; `tests/tidy.rs` checks that both
 //! languages name the same ones. No verdict uses the word 'safe'.
 
+pub mod ask;
 mod en;
 mod fr;
 pub mod say;
@@ -99,6 +100,9 @@ keys! {
     MapHeading MapHint MapByGrab MapByOffset MapLadderOnly MapCell MapLoad MapGoing MapTrust MapImpossible MapUnknown MapMissing MapShort MapEnough MapOne MapTwo
     SideHeldShort
     NavBench NavQuiz NavCrew AfterSource QSetUp QSame QPart QAllFit QRoomEnough QRoomShort QRoomNone QArrest QOtherMethod QStopAndAsk QFootHolds QFootSlides QFootBack QFootSide QWireKept QWireAsk QWireDry WhyEndsStopped WhyEndsStrikes WhyEndsLetGo WhyHigherSame WhyHigherOther WhyHigherDiffer WhyPutGrab WhyFaultMissed WhyFaultNone WhyFaultOther WhySteps WhyAnchorNone WhyAnchorWeak WhyRoom WhyAlongFar WhyAlongNear WhyMethodArrest WhyMethodOther WhyMethodAsk WhyFooting WhyFootingBack WhyFootingSide WhyWire
+    QFrom WhyMethodRank QuizHeading QuizLead QuizHalves QuizHalf QuizResume QuizDrop QuizMode QuizPractice QuizAssessment QuizPracticeHint QuizAssessmentHint QuizWho QuizNameless QuizTrainer QuizCut QuizCutHint QuizSeed QuizSeedHint QuizPlace QuizBegin QuizNotCertificate QuizProgress QuizYourAnswer QuizLock QuizPickFirst QuizOn QuizLeave QuizUp QuizDown QuizRight QuizPartly QuizWrong QuizCritical QuizYours QuizKey QuizSee QuizResult QuizPassed QuizFailed QuizFailedCritical QuizPracticeDone QuizExport QuizExportWhy QuizAnswers QuizAgain WriteRecord Print SheetTitle SheetFinished SheetPoints SheetCritical SheetResult SheetPassed SheetNotPassed SheetVersions SheetSign SheetChain NoteNotKept NoteOtherTab NoteClockBack NoteCleared NoteGone CrewHeading CrewLead CrewEmpty CrewNone CrewPassed CrewNotPassed CrewOpen CrewRemove CrewPaste CrewAdd CrewCsv CrewMid CrewAnalysis CrewAnalysisHint ColKind ColAnswered ColRight ColApart CrewFiles CrewFilesHint WriteArchive WriteCsv WriteXapi CrewImport ImportDone RefusedTooLarge RefusedBroken RefusedForeign RefusedNewer DoubtNone DoubtEdited DoubtVersion DoubtReplay DueNothing DueFirst DueRecheck DueMid DueNow DueLater ClearHeading ClearHint ClearDevice ClearSure ClearNot
+    NavLabel
+    WhyMethodOtherAsk
     SaveFile OpenFile CopyLink LinkCopied FileBad Kept NotKept
 }
 

@@ -8,8 +8,8 @@ use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::report::Report;
 use crate::rules::{Bilingual, Duty, Finding, FindingCode, Limit, Severity};
 use crate::scenario::{
-    Arrow, Below, Bolt, ConnectorState, Field, LabelState, Latch, PackState, Problem, ProblemCode, RopeState,
-    Scenario, Stance, WebbingState,
+    Arrow, Below, Bolt, ConnectorState, FastenerKind, Field, LabelState, Latch, PackState, Problem,
+    ProblemCode, RopeState, Scenario, Stance, WebbingState,
 };
 use crate::strength::Ground;
 use crate::thumbs::{Fares, Thumb};
@@ -180,6 +180,17 @@ pub fn strength(r: Reader, s: &Scenario) -> Vec<String> {
         allowable,
         r.t(Key::StrengthJudge).to_owned(),
     ]
+}
+
+/// A fastener's name.
+pub fn fastener(kind: FastenerKind) -> Key {
+    match kind {
+        FastenerKind::Nail16d => Key::FastenerNail16d,
+        FastenerKind::Nail10d => Key::FastenerNail10d,
+        FastenerKind::Nail20d => Key::FastenerNail20d,
+        FastenerKind::RingNail16d => Key::FastenerRing,
+        FastenerKind::Screw10 => Key::FastenerScrew,
+    }
 }
 
 /// A part's name.

@@ -29,7 +29,7 @@ fn bounds(g: &Geometry, s: &Scenario) -> (f64, f64, f64, f64) {
 }
 
 fn wire_is_drawn(g: &Geometry, w: &PowerLine) -> bool {
-    w.distance_m < g.ladder.foot.x + 12.0 && w.height_m < g.ridge.y + 8.0
+    w.distance_m < g.ladder.foot.x + 16.0 && w.height_m < g.ridge.y + 8.0
 }
 
 fn cm(x: f64) -> f64 {
@@ -91,8 +91,11 @@ fn limb_class(part: Part) -> &'static str {
 
 /// Worker, rope, lanyard and grab of one scene. `ghost` draws outlines only.
 #[component]
-fn Figure(scene: Signal<Option<Scene>>, #[prop(optional)] ghost: bool) -> impl IntoView {
-    let bench = bench();
+fn Figure(
+    scene: Signal<Option<Scene>>,
+    set_up: Signal<Scenario>,
+    #[prop(optional)] ghost: bool,
+) -> impl IntoView {
     let get = move |f: fn(&Scene) -> String| {
         Signal::derive(move || scene.with(|s| s.as_ref().map_or(String::new(), f)))
     };
@@ -147,31 +150,28 @@ fn Figure(scene: Signal<Option<Scene>>, #[prop(optional)] ghost: bool) -> impl I
         format!("translate({},{}) rotate({:.1})", cm(s.grab.x), cm(s.grab.y), -s.grab_tilt_rad.to_degrees())
     });
     let arrow = move || {
-        bench
-            .scenario
-            .with(|s| if s.grab.arrow == Arrow::Up { "M-5 -3L0 7L5 -3Z" } else { "M-5 3L0 -7L5 3Z" })
+        set_up.with(|s| if s.grab.arrow == Arrow::Up { "M-5 -3L0 7L5 -3Z" } else { "M-5 3L0 -7L5 3Z" })
     };
-    let latch = move || {
-        bench.scenario.with(|s| if s.grab.latch == Latch::Closed { "M8 -8L8 8" } else { "M8 -8L19 3" })
-    };
+    let latch =
+        move || set_up.with(|s| if s.grab.latch == Latch::Closed { "M8 -8L8 8" } else { "M8 -8L19 3" });
     view! {
         <g class=if ghost { "ghost" } else { "figure" }>
             <path class="rope" d=get(|s| if s.anchored { path(&s.rope) } else { String::new() }) />
             <path class="rope" d=get(|s| curve(&s.rope_to_grab)) />
             {(!ghost).then(|| view! {
                 <path class="rope tail" d=get(|s| path(&s.tail)) />
-                <circle class="knot" r=move || if bench.scenario.with(|s| s.lifeline.end_knot) { "6" } else { "0" }
+                <circle class="knot" r=move || if set_up.with(|s| s.lifeline.end_knot) { "6" } else { "0" }
                     cx=get(|s| cm(s.tail_end.x).to_string()) cy=get(|s| cm(s.tail_end.y).to_string()) />
             })}
             {limbs}
             <path class="lanyard" d=get(|s| curve(&s.lanyard)) />
             {(!ghost).then(|| view! {
-                <path class="torn" d=move || if bench.scenario.with(|s| s.lanyard.absorber.is_some()) {
+                <path class="torn" d=move || if set_up.with(|s| s.lanyard.absorber.is_some()) {
                     scene.with(|s| s.as_ref().map_or(String::new(), |s| folds(s.absorber.1, s.absorber.0)))
                 } else {
                     scene.with(|s| s.as_ref().map_or(String::new(), |s| path(&[s.absorber.1, s.absorber.0])))
                 } />
-                <path class=move || if bench.scenario.with(|s| s.lanyard.absorber.is_some()) { "pack" } else { "lanyard" }
+                <path class=move || if set_up.with(|s| s.lanyard.absorber.is_some()) { "pack" } else { "lanyard" }
                     d=get(|s| path(&[s.absorber.0, s.dring])) />
                 <circle class="dring" r="5" cx=get(|s| cm(s.dring.x).to_string())
                     cy=get(|s| cm(s.dring.y).to_string()) />
@@ -326,10 +326,9 @@ fn House(g: Geometry, s: Scenario) -> impl IntoView {
 
 /// The ladder, where it is now. Out of the fall's plane it is drawn faint.
 #[component]
-fn LadderShape(scene: Memo<Option<Scene>>) -> impl IntoView {
-    let bench = bench();
+fn LadderShape(scene: Signal<Option<Scene>>, geometry: Memo<Option<Geometry>>) -> impl IntoView {
     let rails = Memo::new(move |_| {
-        bench.geometry.with(|g| {
+        geometry.with(|g| {
             let l = g.as_ref()?.ladder;
             Some((l.foot, l.tip, l.top == LadderTop::Wall))
         })
@@ -351,6 +350,62 @@ fn LadderShape(scene: Memo<Option<Scene>>) -> impl IntoView {
         Some(view! { <path d=format!("M0 0H{}", cm(length_m)) />{rungs}{pad} })
     };
     view! { <g class="ladder" class:aside=aside transform=place>{shape}</g> }
+}
+
+/// Hatching and arrowheads.
+fn defs() -> impl IntoView {
+    view! {
+            <defs>
+                <pattern id="hatch" width="22" height="22" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+                    <path class="hatch" d="M0 0L0 22" />
+                </pattern>
+                <marker id="tip" viewBox="0 0 10 6" refX="10" refY="3" markerWidth="10" markerHeight="6"
+                    markerUnits="userSpaceOnUse" orient="auto-start-reverse">
+                    <path class="tip" d="M0 0L10 3L0 6Z" />
+                </marker>
+            </defs>
+    }
+}
+
+/// A set-up as it stands, drawn small: nothing moves, nothing is told that the words beside do not.
+#[component]
+pub fn Still(set_up: RwSignal<Scenario>) -> impl IntoView {
+    let geometry = Memo::new(move |_| set_up.with(Geometry::of));
+    let scene =
+        Signal::derive(move || geometry.with(|g| g.as_ref().map(|g| set_up.with(|s| standing_scene(s, g)))));
+    // The house stays while only the grab moves.
+    let house = Memo::new(move |_| {
+        set_up.with(|s| {
+            let mut s = s.clone();
+            s.grab = Default::default();
+            s
+        })
+    });
+    let settings = settings();
+    let words = move || set_up.with(|s| crate::texts::say::state(settings.reader(), s).join(" "));
+    let view_box = move || {
+        geometry.with(|g| {
+            g.as_ref().map_or("0 0 100 100".to_owned(), |g| {
+                let (l, b, r, t) = set_up.with(|s| bounds(g, s));
+                let r = r - LETTERING_M;
+                format!("{} {} {} {}", cm(l), cm(-t), cm(r - l), cm(t - b))
+            })
+        })
+    };
+    let built = move || {
+        let s = house.get();
+        Geometry::of(&s).map(|g| view! { <House g=g s=s /> })
+    };
+    view! {
+        <svg class="drawing still-drawing" viewBox=view_box preserveAspectRatio="xMidYMid meet" role="img" aria-label=words>
+            {defs()}
+            {built}
+            <g transform="scale(1,-1)">
+                <LadderShape scene=scene geometry=geometry />
+                <Figure scene=scene set_up=set_up.into() />
+            </g>
+        </svg>
+    }
 }
 
 /// The whole drawing.
@@ -484,23 +539,15 @@ pub fn Drawing() -> impl IntoView {
         <svg class="drawing" viewBox=view_box preserveAspectRatio="xMidYMid meet" role="img" tabindex="0"
             id="scene" aria-label=settings.s(Key::SceneRegion) aria-describedby="scene-words"
             on:keydown=move |ev| player.key(&ev)>
-            <defs>
-                <pattern id="hatch" width="22" height="22" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-                    <path class="hatch" d="M0 0L0 22" />
-                </pattern>
-                <marker id="tip" viewBox="0 0 10 6" refX="10" refY="3" markerWidth="10" markerHeight="6"
-                    markerUnits="userSpaceOnUse" orient="auto-start-reverse">
-                    <path class="tip" d="M0 0L10 3L0 6Z" />
-                </marker>
-            </defs>
+            {defs()}
             {house}
             <g transform="scale(1,-1)">
-                <LadderShape scene=scene />
+                <LadderShape scene=scene.into() geometry=bench.geometry />
                 <Show when=move || ghost.with(Option::is_some)>
-                    <Figure scene=Signal::derive(move || ghost.get()) ghost=true />
+                    <Figure scene=Signal::derive(move || ghost.get()) set_up=bench.scenario.into() ghost=true />
                 </Show>
                 <Show when=move || scene.with(Option::is_some)>
-                    <Figure scene=scene.into() />
+                    <Figure scene=scene.into() set_up=bench.scenario.into() />
                 </Show>
             </g>
             {dims}

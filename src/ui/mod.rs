@@ -3,15 +3,20 @@
 //! Signals live in `state`; a fall is computed whole, graded, and then played back by `player`, a
 //! clock over the finished trace. `drawing` and `plot` only read.
 
+mod crew;
+mod desk;
 mod drawing;
 mod engine;
 mod forms;
 mod gear;
+mod keep;
 mod map;
 mod page;
 mod player;
 mod plot;
+mod quiz;
 mod setup;
+mod sheet;
 mod sideways;
 mod spread;
 mod state;

@@ -1,9 +1,12 @@
 //! The page: header with the settings, the scene, the set-up beside it, the cautions below.
 
+use super::crew::Crew;
+use super::desk::{View, desk, provide_desk};
 use super::drawing::{Drawing, Storyboard};
 use super::map::RoomMap;
 use super::player::{Controls, provide_player};
 use super::plot::Plot;
+use super::quiz::Quiz;
 use super::setup::SetUp;
 use super::sideways::Sideways;
 use super::spread::Spread;
@@ -25,6 +28,7 @@ pub fn App() -> impl IntoView {
     let settings = provide_settings();
     let bench = provide_bench(settings);
     provide_player(bench, settings);
+    let desk = provide_desk();
     let shown = move || bench.phase.get() == Phase::Shown;
     let played = move || matches!(bench.phase.get(), Phase::Playing | Phase::Shown);
     let words = move || {
@@ -41,7 +45,12 @@ pub fn App() -> impl IntoView {
     view! {
         <a class="skip" href="#scene">{settings.s(Key::SkipToScene)}</a>
         <Header />
-        <main>
+        {move || match desk.view.get() {
+            View::Bench => ().into_any(),
+            View::Quiz => view! { <Quiz /> }.into_any(),
+            View::Crew => view! { <Crew /> }.into_any(),
+        }}
+        <main class:away=move || desk.view.get() != View::Bench>
             <div class="stage-col">
                 <section class="scene" aria-labelledby="scene-h">
                     <h2 id="scene-h" class="vh">{settings.s(Key::SceneHeading)}</h2>
@@ -78,7 +87,7 @@ pub fn App() -> impl IntoView {
 
 #[component]
 fn Header() -> impl IntoView {
-    let (bench, settings) = (bench(), settings());
+    let (bench, settings, desk) = (bench(), settings(), desk());
     let place_options = places()
         .map(|p| {
             let id = p.id.clone();
@@ -106,6 +115,12 @@ fn Header() -> impl IntoView {
                     <span>{settings.s(Key::AppName)}</span></p>
                 <h1>{settings.s(Key::Tagline)}</h1>
             </div>
+            <nav class="views" aria-label=settings.s(Key::NavLabel)>
+                {[(View::Bench, Key::NavBench), (View::Quiz, Key::NavQuiz), (View::Crew, Key::NavCrew)].map(|(v, k)| view! {
+                    <button type="button" class="seg" aria-current=move || (desk.view.get() == v).then_some("page")
+                        on:click=move |_| desk.show(v)>{settings.s(k)}</button>
+                }).collect_view()}
+            </nav>
             <div class="langs" role="group" aria-label=settings.s(Key::Language)>
                 {lang_button(Lang::En, "English", "EN")}{lang_button(Lang::Fr, "Français", "FR")}
             </div>

@@ -88,3 +88,12 @@ pub fn work_offline() {
         });
     }
 }
+
+/// Lets go of settings and set-up.
+pub fn clear() {
+    for key in [SETTINGS, SCENARIO] {
+        if let Some(s) = store() {
+            let _ = s.remove_item(key);
+        }
+    }
+}

@@ -1,0 +1,339 @@
+//! Questions, their answers and why an answer was wrong, as sentences.
+
+use super::Key;
+use super::say::{self, Reader};
+use crate::physics::geometry::Geometry;
+use crate::physics::ladder::{self, Footing};
+use crate::quiz::items::{Ask, Choice, Given, Item, ItemKind};
+use crate::rules::{Advice, HARD_SWING_M_S, LimitKind, approach, place, reserve};
+use crate::scenario::*;
+use crate::strength::{self, Ground};
+use crate::units::{Quantity, Rounding};
+
+fn len(r: Reader, m: f64) -> String {
+    r.q(Quantity::Length, m, Rounding::Nearest)
+}
+
+fn kept(r: Reader) -> String {
+    reserve().map_or(String::new(), |l| r.limit(l))
+}
+
+/// The question.
+pub fn stem(r: Reader, q: &Item) -> String {
+    let limit = match &q.ask {
+        Ask::Height { limit_m, .. } => len(r, *limit_m),
+        _ => String::new(),
+    };
+    let fast = r.q(Quantity::Speed, HARD_SWING_M_S, Rounding::Nearest);
+    let asked = r.f(Key::Stem(q.kind), &[("limit", &limit), ("reserve", &kept(r)), ("fast", &fast)]);
+    match q.right() {
+        Some(Choice::After(case, _)) => format!("{} {asked}", r.t(Key::AfterStem(case))),
+        _ => asked,
+    }
+}
+
+/// Name of a set-up among several.
+pub fn letter(n: u8) -> String {
+    char::from(b'A' + n.min(25)).to_string()
+}
+
+/// An answer to choose.
+pub fn choice(r: Reader, q: &Item, c: Choice) -> String {
+    match c {
+        Choice::Ends(o) => r.t(Key::Outcome(o)).to_owned(),
+        Choice::SetUp(n) => {
+            let name = r.f(Key::QSetUp, &[("letter", &letter(n))]);
+            match (q.kind, q.set_ups.get(usize::from(n))) {
+                (ItemKind::PickAnchor, Some(s)) => format!("{name}: {}", anchor(r, s)),
+                _ => name,
+            }
+        }
+        Choice::Same => r.t(Key::QSame).to_owned(),
+        Choice::Part(p) => {
+            let look = q.set_ups.first().map_or(String::new(), |s| say::look(r, p.look(s)));
+            r.f(Key::QPart, &[("part", r.t(say::part(p))), ("look", &look)])
+        }
+        Choice::AllFit => r.t(Key::QAllFit).to_owned(),
+        Choice::RoomEnough => r.f(Key::QRoomEnough, &[("reserve", &kept(r))]),
+        Choice::RoomShort => r.f(Key::QRoomShort, &[("reserve", &kept(r))]),
+        Choice::RoomNone => r.t(Key::QRoomNone).to_owned(),
+        Choice::Offset(m) => len(r, m),
+        Choice::Arrest => r.t(Key::QArrest).to_owned(),
+        Choice::Instead(Advice::OtherMethod) => r.t(Key::QOtherMethod).to_owned(),
+        Choice::Instead(Advice::StopAndAsk) => r.t(Key::QStopAndAsk).to_owned(),
+        Choice::After(case, n) => r.t(Key::AfterChoice(case, n)).to_owned(),
+        Choice::Footing(f) => r.t(footing(f)).to_owned(),
+        Choice::WireKept => r.t(Key::QWireKept).to_owned(),
+        Choice::WireAsk => r.t(Key::QWireAsk).to_owned(),
+        Choice::WireDryLadder => r.t(Key::QWireDry).to_owned(),
+    }
+}
+
+fn footing(f: Footing) -> Key {
+    match f {
+        Footing::Holds => Key::QFootHolds,
+        Footing::SlidesOut => Key::QFootSlides,
+        Footing::TipsBack => Key::QFootBack,
+        Footing::TipsSideways => Key::QFootSide,
+    }
+}
+
+/// An anchor in a few words: kind, and what holds it.
+fn anchor(r: Reader, s: &Scenario) -> String {
+    let mut out = r.t(Key::Anchor(s.anchor.kind)).to_owned();
+    match s.anchor.kind {
+        AnchorKind::RidgePlateInFraming | AnchorKind::RidgePlateInSheathing => {
+            let f = &s.anchor.fasteners;
+            out.push_str(&format!(
+                ", {} × {}, {}",
+                f.per_side,
+                r.t(say::fastener(f.kind)),
+                r.t(Key::FastenersPerSide).to_lowercase()
+            ));
+        }
+        AnchorKind::ChimneySling => {
+            let mortar = match s.anchor.chimney.mortar {
+                Mortar::Sound => Key::MortarSound,
+                Mortar::Weak => Key::MortarWeak,
+            };
+            out.push_str(&format!(", {} {}", r.t(Key::MortarLabel).to_lowercase(), r.t(mortar)));
+        }
+        AnchorKind::RatedEye => {
+            let n = r.q(Quantity::Force, s.anchor.stated_breaking_n, Rounding::Down);
+            out.push_str(&format!(", {} {n}", r.t(Key::StatedBreaking).to_lowercase()));
+        }
+        _ => {}
+    }
+    out
+}
+
+/// What a person is told of a set-up for a question: label and value, in the order of the system.
+pub fn facts(r: Reader, kind: ItemKind, s: &Scenario) -> Vec<(String, String)> {
+    let mut out: Vec<(String, String)> = Vec::new();
+    let field = |f: Field| {
+        let (label, q) = say::field(f);
+        // A length alone does not say of what.
+        let part = match f {
+            Field::LanyardLength => Some(Key::PartLanyard),
+            Field::LadderLength | Field::LadderFoot => Some(Key::PartLadder),
+            Field::GrabAboveDring => Some(Key::PartGrab),
+            _ => None,
+        };
+        let label = match part {
+            Some(p) => format!("{} · {}", r.t(p), r.t(label).to_lowercase()),
+            None => r.t(label).to_owned(),
+        };
+        f.get(s).map(|v| (label, r.q(q, v, Rounding::Nearest)))
+    };
+    let t = |label: Key, value: Key| (r.t(label).to_owned(), r.t(value).to_owned());
+    let line = matches!(
+        kind,
+        ItemKind::Ends | ItemKind::Higher | ItemKind::PutGrab | ItemKind::Room | ItemKind::Along
+    );
+    if line {
+        out.push((r.t(Key::AnchorKindLabel).to_owned(), anchor(r, s)));
+        out.push(t(Key::EndKnot, if s.lifeline.end_knot { Key::EndKnotYes } else { Key::EndKnotNo }));
+        if kind != ItemKind::PutGrab {
+            out.extend(field(Field::GrabAboveDring));
+        }
+        out.push(t(Key::GrabArrow, if s.grab.arrow == Arrow::Up { Key::ArrowUp } else { Key::ArrowDown }));
+        out.push(t(Key::GrabBolt, if s.grab.bolt == Bolt::Tight { Key::BoltTight } else { Key::BoltLoose }));
+        out.push(t(
+            Key::GrabLatch,
+            if s.grab.latch == Latch::Closed { Key::LatchClosed } else { Key::LatchOpen },
+        ));
+        out.extend(field(Field::LanyardLength));
+        out.push(t(
+            Key::AbsorberLabel,
+            if s.lanyard.absorber.is_some() { Key::AbsorberYes } else { Key::AbsorberNo },
+        ));
+        out.push(t(
+            Key::HarnessFitLabel,
+            if s.worker.harness == HarnessFit::Snug { Key::FitSnug } else { Key::FitLoose },
+        ));
+        if s.gear.rope != RopeState::Sound {
+            out.push((
+                r.t(Key::PartRope).to_owned(),
+                say::look(r, crate::inspection::Look::Rope(s.gear.rope)),
+            ));
+        }
+        if s.gear.label != LabelState::Legible {
+            out.push((r.t(Key::PartLabel).to_owned(), r.t(Key::LooksLabelMissing).to_owned()));
+        }
+    }
+    if !matches!(kind, ItemKind::Fault | ItemKind::PickAnchor) {
+        out.extend(field(Field::Mass));
+        out.extend(field(Field::StandingHeight));
+        out.extend(field(Field::FromEave));
+    }
+    if matches!(kind, ItemKind::Footing | ItemKind::Wire) {
+        out.extend([Field::LadderLength, Field::LadderFoot].into_iter().filter_map(field));
+    }
+    if kind == ItemKind::Footing {
+        out.extend(field(Field::ReachOut));
+        let weather = match s.weather {
+            Weather::Dry => Key::WeatherDry,
+            Weather::Wet => Key::WeatherWet,
+            Weather::Frozen => Key::WeatherFrozen,
+        };
+        out.push(t(Key::WeatherLabel, weather));
+    }
+    out.extend([Field::LineHeight, Field::LineDistance].into_iter().filter_map(field));
+    if kind == ItemKind::Method {
+        out.extend(field(Field::GrabAboveDring));
+        out.extend(field(Field::LanyardLength));
+        out.push((r.t(Key::AnchorKindLabel).to_owned(), anchor(r, s)));
+        out.push(t(
+            Key::OtherMethodLabel,
+            match s.plan.other_method {
+                OtherMethod::NoneFound => Key::OtherNone,
+                OtherMethod::Guardrail => Key::OtherGuardrail,
+                OtherMethod::TravelRestraint => Key::OtherRestraint,
+                OtherMethod::FallRestrict => Key::OtherRestrict,
+            },
+        ));
+        out.push(t(
+            Key::RescueLabel,
+            match s.plan.rescue {
+                RescuePlan::NoPlan => Key::RescueNone,
+                RescuePlan::Spoken => Key::RescueSpoken,
+                RescuePlan::Written => Key::RescueWritten,
+            },
+        ));
+        out.push(t(
+            Key::ChooserLabel,
+            match s.plan.anchor_by {
+                AnchorChosenBy::Worker => Key::ChooserWorker,
+                AnchorChosenBy::CompetentPerson => Key::ChooserCompetent,
+                AnchorChosenBy::QualifiedPerson => Key::ChooserQualified,
+            },
+        ));
+    }
+    if let Below::Obstacle { height_m, .. } = s.house.below {
+        out.push((r.t(Key::ObstacleHeight).to_owned(), len(r, height_m)));
+    }
+    out
+}
+
+/// An answer as it was given.
+pub fn given(r: Reader, q: &Item, g: &Given) -> String {
+    match (&q.ask, g) {
+        (Ask::Order { shown }, Given::Order(order)) => {
+            steps(r, order.iter().filter_map(|i| shown.get(usize::from(*i))).copied().collect())
+        }
+        (Ask::Height { grid, .. }, Given::Height(n)) => {
+            grid.get(usize::from(*n)).map_or(String::new(), |h| len(r, h.0))
+        }
+        _ => q.chosen(g).map_or(String::new(), |c| choice(r, q, c)),
+    }
+}
+
+/// The right answer.
+pub fn right(r: Reader, q: &Item) -> String {
+    match &q.ask {
+        Ask::Order { shown } => {
+            let mut all = shown.clone();
+            all.sort_unstable();
+            steps(r, all)
+        }
+        Ask::Height { limit_m, grid } => grid
+            .iter()
+            .find(|g| g.1 <= *limit_m)
+            .map_or(String::new(), |g| r.f(Key::QFrom, &[("value", &len(r, g.0))])),
+        Ask::One { .. } => q.right().map_or(String::new(), |c| choice(r, q, c)),
+    }
+}
+
+fn steps(r: Reader, all: Vec<crate::quiz::items::Step>) -> String {
+    let words: Vec<String> =
+        all.iter().enumerate().map(|(n, s)| format!("{}. {}", n + 1, r.t(Key::Step(*s)))).collect();
+    words.join("; ")
+}
+
+/// Why an answer was wrong; none for a right one.
+pub fn why(r: Reader, q: &Item, g: &Given) -> Option<String> {
+    use crate::physics::trace::Outcome;
+    let credit = q.credit(g);
+    if credit >= 1.0 {
+        return None;
+    }
+    let s = q.set_ups.first();
+    let because: Vec<&str> = q.because.iter().map(|c| r.t(Key::Title(*c))).collect();
+    let because = because.join("; ");
+    Some(match (&q.ask, g) {
+        (Ask::Order { .. }, _) => {
+            let share = r.percent((credit * 100.0).floor() / 100.0);
+            return Some(r.f(Key::WhySteps, &[("share", &share), ("steps", &right(r, q))]));
+        }
+        (Ask::Height { grid, .. }, Given::Height(n)) => {
+            let h = grid.get(usize::from(*n))?;
+            let fell = r.q(Quantity::Length, h.1, Rounding::Up);
+            return Some(r.f(Key::WhyPutGrab, &[("height", &len(r, h.0)), ("value", &fell)]));
+        }
+        _ => match (q.kind, q.chosen(g)?) {
+            (ItemKind::Ends, Choice::Ends(Outcome::Stopped)) => r.t(Key::WhyEndsStopped).to_owned(),
+            (ItemKind::Ends, Choice::Ends(Outcome::Strikes)) => r.t(Key::WhyEndsStrikes).to_owned(),
+            (ItemKind::Ends, _) => r.t(Key::WhyEndsLetGo).to_owned(),
+            (ItemKind::Higher, Choice::Same) => r.t(Key::WhyHigherSame).to_owned(),
+            (ItemKind::Higher, _) if q.right() == Some(Choice::Same) => r.t(Key::WhyHigherDiffer).to_owned(),
+            (ItemKind::Higher, _) => r.t(Key::WhyHigherOther).to_owned(),
+            (ItemKind::Fault, chosen) => {
+                let part = match q.right() {
+                    Some(Choice::Part(p)) => r.t(say::part(p)).to_lowercase(),
+                    _ => return Some(r.t(Key::WhyFaultNone).to_owned()),
+                };
+                let key = if chosen == Choice::AllFit { Key::WhyFaultMissed } else { Key::WhyFaultOther };
+                r.f(key, &[("part", &part)])
+            }
+            (ItemKind::PickAnchor, Choice::SetUp(n)) => {
+                let bad = q.set_ups.get(usize::from(n))?;
+                let none = strength::anchor(bad).ground == Ground::Unsuitable;
+                let mut out =
+                    vec![r.t(if none { Key::WhyAnchorNone } else { Key::WhyAnchorWeak }).to_owned()];
+                out.extend(say::strength(r, bad).into_iter().take(1));
+                out.join(" ")
+            }
+            (ItemKind::Room, _) => r.t(Key::WhyRoom).to_owned(),
+            (ItemKind::Along, Choice::Offset(m)) => {
+                let far = matches!(q.right(), Some(Choice::Offset(right)) if m > right);
+                r.t(if far { Key::WhyAlongFar } else { Key::WhyAlongNear }).to_owned()
+            }
+            (ItemKind::Method, Choice::Arrest) => r.f(Key::WhyMethodArrest, &[("because", &because)]),
+            (ItemKind::Method, Choice::Instead(Advice::OtherMethod)) if because.is_empty() => {
+                r.t(Key::WhyMethodOther).to_owned()
+            }
+            (ItemKind::Method, Choice::Instead(Advice::OtherMethod)) => {
+                r.f(Key::WhyMethodOtherAsk, &[("because", &because)])
+            }
+            (ItemKind::Method, _) if q.right() == Some(Choice::Arrest) => r.t(Key::WhyMethodAsk).to_owned(),
+            (ItemKind::Method, _) => r.f(Key::WhyMethodRank, &[("because", &because)]),
+            (ItemKind::After, Choice::After(case, n)) => r.t(Key::AfterWhy(case, n)).to_owned(),
+            (ItemKind::Footing, _) => {
+                let stand = ladder::stand(s?, &Geometry::of(s?)?)?;
+                let num = |x: f64, how| r.q(Quantity::Ratio, x, how);
+                match stand.footing {
+                    Footing::TipsSideways => r.f(
+                        Key::WhyFootingSide,
+                        &[("off", &len(r, stand.off_middle_m)), ("rail", &len(r, ladder::HALF_WIDTH_M))],
+                    ),
+                    Footing::TipsBack => r.t(Key::WhyFootingBack).to_owned(),
+                    Footing::Holds | Footing::SlidesOut => r.f(
+                        Key::WhyFooting,
+                        &[
+                            ("needed", &num(stand.needed_friction, Rounding::Up)),
+                            ("has", &num(stand.has_friction, Rounding::Down)),
+                        ],
+                    ),
+                }
+            }
+            (ItemKind::Wire, _) => {
+                let near = ladder::nearest_to_wire_m(s?, &Geometry::of(s?)?)?;
+                let own = place(&s?.place).and_then(|p| p.limit(LimitKind::ApproachDistance));
+                let limit = own.or_else(approach)?;
+                let near = r.q(Quantity::Length, near, Rounding::Down);
+                r.f(Key::WhyWire, &[("value", &near), ("limit", &r.limit(limit))])
+            }
+            _ => return None,
+        },
+    })
+}

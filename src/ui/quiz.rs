@@ -1,0 +1,459 @@
+//! The quiz: begin or go on, one question at a time, and what came out.
+
+use super::desk::{Desk, Note, Sitting, View, desk, fresh_seed};
+use super::drawing::Still;
+use super::sheet::{Sheet, Write};
+use super::state::{bench, settings};
+use crate::engine::Writing;
+use crate::quiz::items::{Ask, Given, Item};
+use crate::quiz::{Answered, CUT_SHARE, CUTS, Mode};
+use crate::scenario::Scenario;
+use crate::texts::{Key, ask};
+use crate::units::{Quantity, Rounding};
+use leptos::prelude::*;
+
+/// What is told about keeping, as long as it matters.
+#[component]
+pub fn Notes() -> impl IntoView {
+    let (desk, settings) = (desk(), settings());
+    let key = move || match desk.note.get() {
+        Note::None => None,
+        Note::NotKept => Some(Key::NoteNotKept),
+        Note::OtherTab => Some(Key::NoteOtherTab),
+        Note::ClockBack => Some(Key::NoteClockBack),
+        Note::Cleared => Some(Key::NoteCleared),
+    };
+    view! {
+        <div role="alert" id="note">{move || key().map(|k| view! {
+            <p class="problems"><b aria-hidden="true">"△ "</b>{settings.t(k)}
+                " "<button type="button" on:click=move |_| desk.note.set(Note::None)>{settings.s(Key::NoteGone)}</button></p>
+        })}</div>
+    }
+}
+
+/// The quiz view.
+#[component]
+pub fn Quiz() -> impl IntoView {
+    let desk = desk();
+    let stage = Memo::new(move |_| {
+        if desk.done.with(Option::is_some) {
+            2
+        } else if desk.sitting.with(Option::is_some) && desk.form.with(Option::is_some) {
+            1
+        } else {
+            0
+        }
+    });
+    view! {
+        <main class="page quiz">
+            <Notes />
+            {move || match stage.get() {
+                0 => view! { <Begin /> }.into_any(),
+                1 => view! { <Question /> }.into_any(),
+                _ => view! { <Result /> }.into_any(),
+            }}
+        </main>
+    }
+}
+
+#[component]
+fn Begin() -> impl IntoView {
+    let (desk, bench, settings) = (desk(), bench(), settings());
+    let who = RwSignal::new(String::new());
+    let trainer = RwSignal::new(String::new());
+    let practice = RwSignal::new(true);
+    let cut = RwSignal::new(CUT_SHARE);
+    let seed = RwSignal::new(fresh_seed());
+    let nameless = RwSignal::new(false);
+    let begin = move |ev: web_sys::SubmitEvent| {
+        ev.prevent_default();
+        let mode = if practice.get_untracked() { Mode::Practice } else { Mode::Assessment };
+        if mode == Mode::Assessment && who.with_untracked(|w| w.trim().is_empty()) {
+            nameless.set(true);
+            return;
+        }
+        let place = bench.scenario.with_untracked(|s| s.place.clone());
+        let lang = settings.lang.get_untracked().tag();
+        desk.begin(
+            (who.get_untracked(), trainer.get_untracked()),
+            lang,
+            (place, seed.get_untracked()),
+            mode,
+            cut.get_untracked(),
+        );
+    };
+    let place_name = move || {
+        let id = bench.scenario.with(|s| s.place.clone());
+        crate::rules::place(&id).map_or(String::new(), |p| settings.lang.get().of(&p.name).to_owned())
+    };
+    let pill = move |label: Key, is: bool| {
+        view! {
+            <label class="pill"><input type="radio" name="mode" prop:checked=move || practice.get() == is
+                on:change=move |_| practice.set(is) /><span>{settings.s(label)}</span></label>
+        }
+    };
+    let halves = move || {
+        desk.halves
+            .get()
+            .into_iter()
+            .map(|s: Sitting| {
+                let r = settings.reader();
+                let words = r.f(
+                    Key::QuizHalf,
+                    &[
+                        ("who", if s.header.who.is_empty() { "—" } else { &s.header.who }),
+                        ("done", &s.answers.len().to_string()),
+                        ("all", &s.header.questions.to_string()),
+                        ("day", s.header.started.get(..10).unwrap_or_default()),
+                    ],
+                );
+                let (again, gone) = (s.clone(), s);
+                view! {
+                    <li><p>{words}</p><div class="row buttons">
+                        <button type="button" class="main resume" on:click=move |_| desk.resume(again.clone())>{r.t(Key::QuizResume)}</button>
+                        <button type="button" on:click=move |_| desk.drop_half(&gone)>{r.t(Key::QuizDrop)}</button></div></li>
+                }
+            })
+            .collect_view()
+    };
+    view! {
+        <section>
+            <h2>{settings.s(Key::QuizHeading)}</h2>
+            <p class="lead">{settings.s(Key::QuizLead)}</p>
+            <Show when=move || desk.halves.with(|h| !h.is_empty())>
+                <section class="card"><h3>{settings.s(Key::QuizHalves)}</h3><ul class="halves">{halves}</ul></section>
+            </Show>
+            <form class="card" on:submit=begin>
+                <fieldset><legend>{settings.s(Key::QuizMode)}</legend>
+                    <div class="pills">{pill(Key::QuizPractice, true)}{pill(Key::QuizAssessment, false)}</div>
+                    <p class="hint">{move || settings.t(if practice.get() { Key::QuizPracticeHint } else { Key::QuizAssessmentHint })}</p>
+                </fieldset>
+                <label class="line"><span>{settings.s(Key::QuizWho)}</span>
+                    <input type="text" id="who" list="crew-names" maxlength="80" autocomplete="off" prop:value=move || who.get()
+                        on:input=move |ev| { nameless.set(false); who.set(event_target_value(&ev)) } /></label>
+                <datalist id="crew-names">{move || desk.crew.get().into_iter().map(|n| view! { <option value=n></option> }).collect_view()}</datalist>
+                <p class="hint" role="alert">{move || nameless.get().then(|| settings.t(Key::QuizNameless))}</p>
+                <Show when=move || !practice.get()>
+                    <label class="line"><span>{settings.s(Key::QuizTrainer)}</span>
+                        <input type="text" id="trainer" maxlength="80" autocomplete="off" prop:value=move || trainer.get()
+                            on:input=move |ev| trainer.set(event_target_value(&ev)) /></label>
+                    <label class="line"><span>{settings.s(Key::QuizCut)}</span>
+                        <select id="cut" on:change=move |ev| { if let Ok(x) = event_target_value(&ev).parse() { cut.set(x) } }>
+                            {CUTS.map(|c| view! { <option value=c.to_string() prop:selected=move || cut.get() == c>
+                                {format!("{:.0}\u{a0}%", c * 100.0)}</option> }).collect_view()}
+                        </select></label>
+                    <p class="hint">{settings.s(Key::QuizCutHint)}</p>
+                </Show>
+                <label class="line"><span>{settings.s(Key::QuizSeed)}</span>
+                    <input type="text" inputmode="numeric" id="seed" prop:value=move || seed.get().to_string()
+                        on:change=move |ev| seed.set(event_target_value(&ev).trim().parse().unwrap_or_else(|_| fresh_seed())) /></label>
+                <p class="hint">{settings.s(Key::QuizSeedHint)}" "{move || settings.reader().f(Key::QuizPlace, &[("place", &place_name())])}</p>
+                <button type="submit" class="main" id="begin">{settings.s(Key::QuizBegin)}</button>
+            </form>
+            <p class="fine">{settings.s(Key::QuizNotCertificate)}</p>
+        </section>
+    }
+}
+
+/// The facts of a set-up as a list.
+fn facts(q: &Item, n: usize) -> AnyView {
+    let settings = settings();
+    let (kind, all) = (q.kind, q.set_ups.clone());
+    (move || {
+        let r = settings.reader();
+        let mine = ask::facts(r, kind, &all[n]);
+        // Among several, only what differs; the rest is the same for all.
+        let others: Vec<_> = all.iter().map(|s| ask::facts(r, kind, s)).collect();
+        let differs = |f: &(String, String)| all.len() == 1 || others.iter().any(|o| !o.contains(f));
+        let list: Vec<_> = mine.into_iter().filter(differs).collect();
+        (!list.is_empty()).then(|| {
+            let rows =
+                list.into_iter().map(|(k, v)| view! { <div><dt>{k}</dt><dd>{v}</dd></div> }).collect_view();
+            view! { <dl class="facts">{rows}</dl> }
+        })
+    })
+    .into_any()
+}
+
+/// Set-ups of a question, drawn and told.
+#[component]
+fn SetUps(q: Item, #[prop(optional)] shown: Option<RwSignal<Scenario>>) -> impl IntoView {
+    let settings = settings();
+    let several = q.set_ups.len() > 1;
+    let cards = (0..q.set_ups.len())
+        .map(|n| {
+            let set_up = shown.unwrap_or_else(|| RwSignal::new(q.set_ups[n].clone()));
+            let name = several.then(|| {
+                view! { <h3>{move || settings.reader().f(Key::QSetUp, &[("letter", &ask::letter(n as u8))])}</h3> }
+            });
+            view! { <div class="setupcard">{name}<Still set_up=set_up />{facts(&q, n)}</div> }
+        })
+        .collect_view();
+    view! { <div class="setups" class:several=several>{cards}</div> }
+}
+
+#[component]
+fn Question() -> impl IntoView {
+    let (desk, settings) = (desk(), settings());
+    let now = Memo::new(move |_| desk.open_item());
+    let body = move || {
+        let (n, q) = now.get()?;
+        let count = desk.form.with(|f| f.as_ref().map_or(0, |f| f.items.len()));
+        let told = desk.told.get();
+        let progress = move || {
+            settings
+                .reader()
+                .f(Key::QuizProgress, &[("n", &(n + 1).to_string()), ("all", &count.to_string())])
+        };
+        let given = desk.sitting.with_untracked(|s| s.as_ref().and_then(|s| s.answers.last().cloned()));
+        let q2 = q.clone();
+        Some(view! {
+            <section class="question">
+                <p class="sev" id="progress">{progress}</p>
+                <progress max=count value=n aria-hidden="true"></progress>
+                <h2 id="stem" tabindex="-1">{move || ask::stem(settings.reader(), &q2)}</h2>
+                {if told {
+                    let given = given.map(|a| a.given);
+                    view! {
+                        {(!q.set_ups.is_empty()).then(|| view! { <SetUps q=q.clone() /> })}
+                        {given.map(|g| view! { <Told q=q.clone() given=g /> })}
+                        <button type="button" class="main" id="on" on:click=move |_| desk.next()>{settings.s(Key::QuizOn)}</button>
+                    }.into_any()
+                } else {
+                    view! { <Answering q=q /> }.into_any()
+                }}
+                <button type="button" class="plain" id="leave" on:click=move |_| { desk.sitting.set(None); desk.form.set(None); desk.show(View::Quiz) }>
+                    {settings.s(Key::QuizLeave)}</button>
+            </section>
+        })
+    };
+    view! { {body} }
+}
+
+#[component]
+fn Answering(q: Item) -> impl IntoView {
+    let (desk, settings) = (desk(), settings());
+    let picked = RwSignal::new(None::<Given>);
+    let shown = (q.set_ups.len() == 1).then(|| RwSignal::new(q.set_ups[0].clone()));
+    let controls = match q.ask.clone() {
+        Ask::One { choices, .. } => {
+            let q = q.clone();
+            let rows = choices
+                .into_iter()
+                .enumerate()
+                .map(|(n, c)| {
+                    let (n, q) = (n as u8, q.clone());
+                    view! {
+                        <label class="pill option"><input type="radio" name="option"
+                            prop:checked=move || picked.get() == Some(Given::One(n))
+                            on:change=move |_| picked.set(Some(Given::One(n))) />
+                            <span>{move || ask::choice(settings.reader(), &q, c)}</span></label>
+                    }
+                })
+                .collect_view();
+            view! { <fieldset class="options-list"><legend class="vh">{settings.s(Key::QuizYourAnswer)}</legend>{rows}</fieldset> }.into_any()
+        }
+        Ask::Order { shown: steps } => {
+            let order = RwSignal::new((0..steps.len() as u8).collect::<Vec<u8>>());
+            picked.set(Some(Given::Order(order.get_untracked())));
+            let move_by = move |at: usize, by: isize| {
+                order.update(|o| {
+                    let to = at as isize + by;
+                    if to >= 0 && (to as usize) < o.len() {
+                        o.swap(at, to as usize);
+                    }
+                });
+                picked.set(Some(Given::Order(order.get_untracked())));
+            };
+            let rows = move || {
+                order
+                    .get()
+                    .into_iter()
+                    .enumerate()
+                    .map(|(at, i)| {
+                        let r = settings.reader();
+                        let name = r.t(Key::Step(steps[usize::from(i)]));
+                        let last = at + 1 == steps.len();
+                        view! {
+                            <li><span>{format!("{}. {name}", at + 1)}</span>
+                                <button type="button" class="step" prop:disabled=at == 0 aria-label=r.f(Key::QuizUp, &[("what", name)])
+                                    on:click=move |_| move_by(at, -1)>"↑"</button>
+                                <button type="button" class="step" prop:disabled=last aria-label=r.f(Key::QuizDown, &[("what", name)])
+                                    on:click=move |_| move_by(at, 1)>"↓"</button></li>
+                        }
+                    })
+                    .collect_view()
+            };
+            view! { <ol class="order">{rows}</ol> }.into_any()
+        }
+        Ask::Height { grid, .. } => {
+            let at = RwSignal::new(0_usize);
+            let heights: Vec<f64> = grid.iter().map(|g| g.0).collect();
+            let count = heights.len();
+            let heights = StoredValue::new(heights);
+            let set = move |n: usize| {
+                let n = n.min(count - 1);
+                at.set(n);
+                picked.set(Some(Given::Height(n as u8)));
+                if let (Some(s), Some(h)) = (shown, heights.with_value(|h| h.get(n).copied())) {
+                    s.update(|s| s.grab.above_dring_m = h);
+                }
+            };
+            let words = move || {
+                let h = heights.with_value(|h| h.get(at.get()).copied().unwrap_or(0.0));
+                settings.reader().q(Quantity::Length, h, Rounding::Nearest)
+            };
+            view! {
+                <div class="number">
+                    <label for="grab-at">{settings.s(Key::GrabHeight)}": "{words}</label>
+                    <div class="row">
+                        <button type="button" class="step" aria-label=move || format!("{} −", settings.t(Key::GrabHeight))
+                            on:click=move |_| set(at.get_untracked().saturating_sub(1))>"−"</button>
+                        <input id="grab-at" type="range" min="0" max=count - 1 step="1" aria-valuetext=words prop:value=move || at.get().to_string()
+                            on:input=move |ev| { if let Ok(n) = event_target_value(&ev).parse() { set(n) } } />
+                        <button type="button" class="step" aria-label=move || format!("{} +", settings.t(Key::GrabHeight))
+                            on:click=move |_| set(at.get_untracked() + 1)>"+"</button>
+                    </div>
+                </div>
+            }.into_any()
+        }
+    };
+    let drawn = (!q.set_ups.is_empty()).then(|| match shown {
+        Some(s) => view! { <SetUps q=q.clone() shown=s /> },
+        None => view! { <SetUps q=q.clone() /> },
+    });
+    let lock = move |ev: web_sys::SubmitEvent| {
+        ev.prevent_default();
+        if let Some(g) = picked.get_untracked() {
+            desk.answer(g);
+        }
+    };
+    view! {
+        {drawn}
+        <form on:submit=lock>
+            {controls}
+            <button type="submit" class="main" id="lock" aria-disabled=move || picked.with(Option::is_none).to_string()>
+                {move || settings.t(if picked.with(Option::is_some) { Key::QuizLock } else { Key::QuizPickFirst })}</button>
+        </form>
+    }
+}
+
+/// Right or not, why, and the fall to see.
+#[component]
+fn Told(q: Item, given: Given) -> impl IntoView {
+    let (desk, bench, settings) = (desk(), bench(), settings());
+    let credit = q.credit(&given);
+    let critical = q.is_critical_miss(&given);
+    let (mark, name) = if credit >= 1.0 {
+        ("mark ok", Key::QuizRight)
+    } else if credit > 0.0 {
+        ("mark caution", Key::QuizPartly)
+    } else {
+        ("mark fail", Key::QuizWrong)
+    };
+    let shape = if credit >= 1.0 {
+        "✓"
+    } else if credit > 0.0 {
+        "△"
+    } else {
+        "✕"
+    };
+    let fall = q.fall().cloned().map(|s| {
+        view! {
+            <button type="button" class="see" on:click=move |_| {
+                let s = s.clone();
+                bench.edit(move |now| *now = s);
+                desk.show(View::Bench);
+            }>{settings.s(Key::QuizSee)}</button>
+        }
+    });
+    let after = matches!(q.kind, crate::quiz::items::ItemKind::After);
+    let words = move || {
+        let r = settings.reader();
+        let yours = r.f(Key::QuizYours, &[("answer", &ask::given(r, &q, &given))]);
+        let right = (credit < 1.0).then(|| r.f(Key::QuizKey, &[("answer", &ask::right(r, &q))]));
+        let why = ask::why(r, &q, &given);
+        view! {
+            <p>{yours}</p>
+            {right.map(|t| view! { <p><strong>{t}</strong></p> })}
+            {why.map(|t| view! { <p>{t}</p> })}
+            {after.then(|| view! { <p class="source">{r.t(Key::AfterSource)}</p> })}
+        }
+    };
+    view! {
+        <div class="told" role="status">
+            <p class="sentence"><span class=mark aria-hidden="true">{shape}</span>{settings.s(name)}
+                {critical.then(|| view! { " "<span class="sev">{settings.s(Key::QuizCritical)}</span> })}</p>
+            {words}
+            {fall}
+        </div>
+    }
+}
+
+/// What came out, each answer, and the record.
+#[component]
+fn Result() -> impl IntoView {
+    let (desk, settings): (Desk, _) = (desk(), settings());
+    let body = move || {
+        let record = desk.done.get()?;
+        let form = desk.form.get()?;
+        let practice = desk.sitting.with_untracked(|s| s.as_ref().is_none_or(|s| s.mode == Mode::Practice));
+        let s = record.score();
+        let points = format!("{:.0}\u{a0}%", (s.points_share * 100.0).floor());
+        let cut = format!("{:.0}\u{a0}%", record.header.cut_share * 100.0);
+        let critical = s.critical.to_string();
+        let sentence = move || {
+            let key = if s.passes {
+                Key::QuizPassed
+            } else if s.critical > 0 {
+                Key::QuizFailedCritical
+            } else {
+                Key::QuizFailed
+            };
+            settings.reader().f(key, &[("points", &points), ("cut", &cut), ("critical", &critical)])
+        };
+        let rows = form
+            .items
+            .iter()
+            .zip(record.answers.clone())
+            .enumerate()
+            .map(|(n, (q, a)): (usize, (&Item, Answered))| {
+                let (q, stem) = (q.clone(), q.clone());
+                let open = a.credit_share < 1.0;
+                let shape = if open { "✕" } else { "✓" };
+                view! {
+                    <li><details open=open && !practice><summary><b aria-hidden="true">{shape}</b>
+                        <span>{move || format!("{}. {}", n + 1, settings.t(Key::ItemName(stem.kind)))}</span>
+                        <span class="sev">{move || settings.t(if open { Key::QuizWrong } else { Key::QuizRight })}</span></summary>
+                        <Told q=q given=a.given /></details></li>
+                }
+            })
+            .collect_view();
+        let one = record.clone();
+        Some(view! {
+            <section class="result">
+                <h2>{settings.s(Key::QuizResult)}</h2>
+                <p class="sentence" id="outcome"><span class=if s.passes { "mark ok" } else { "mark caution" } aria-hidden="true">{if s.passes { "✓" } else { "▲" }}</span>{sentence}</p>
+                <p class="hint">{settings.s(Key::QuizNotCertificate)}</p>
+                {if practice {
+                    view! { <p>{settings.s(Key::QuizPracticeDone)}</p> }.into_any()
+                } else {
+                    view! {
+                        <section class="card export"><h3>{settings.s(Key::QuizExport)}</h3>
+                            <p>{settings.s(Key::QuizExportWhy)}</p>
+                            <div class="row buttons">
+                                <Write how=Writing::Archive records=Signal::derive(move || vec![one.clone()]) name="shortfall-record.json" label=Key::WriteRecord />
+                                <button type="button" id="print" on:click=move |_| { let _ = window().print(); }>{settings.s(Key::Print)}</button>
+                            </div></section>
+                        <Sheet record=record.clone() />
+                    }.into_any()
+                }}
+                <h3>{settings.s(Key::QuizAnswers)}</h3>
+                <ol class="answers">{rows}</ol>
+                <button type="button" class="main" id="again" on:click=move |_| { desk.sitting.set(None); desk.form.set(None); desk.done.set(None) }>
+                    {settings.s(Key::QuizAgain)}</button>
+            </section>
+        })
+    };
+    view! { {body} }
+}

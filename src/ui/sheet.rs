@@ -1,0 +1,99 @@
+//! A record on one printed page, in both languages; and records as files.
+
+use super::desk::desk;
+use super::engine;
+use super::state::settings;
+use crate::engine::{Answer, Ask, Writing};
+use crate::records::Record;
+use crate::texts::{Key, Lang, text};
+use leptos::prelude::*;
+use wasm_bindgen::{JsCast, JsValue};
+
+/// Hands a text over as a file.
+pub fn download(name: &str, kind: &str, content: &str) {
+    let parts = js_sys::Array::of1(&JsValue::from_str(content));
+    let bag = web_sys::BlobPropertyBag::new();
+    bag.set_type(kind);
+    let Ok(blob) = web_sys::Blob::new_with_str_sequence_and_options(&parts, &bag) else { return };
+    let Ok(url) = web_sys::Url::create_object_url_with_blob(&blob) else { return };
+    let link = document().create_element("a").ok().and_then(|e| e.dyn_into::<web_sys::HtmlElement>().ok());
+    if let Some(link) = link {
+        let _ = link.set_attribute("href", &url);
+        let _ = link.set_attribute("download", name);
+        link.click();
+    }
+    let _ = web_sys::Url::revoke_object_url(&url);
+}
+
+/// A button that writes records to a file.
+#[component]
+pub fn Write(how: Writing, records: Signal<Vec<Record>>, name: &'static str, label: Key) -> impl IntoView {
+    let (desk, settings) = (desk(), settings());
+    let go = move |_| {
+        let crew = desk.crew.get_untracked();
+        engine::ask(&Ask::Write(how, records.get_untracked(), crew), move |answer| {
+            if let Some(Answer::Text(t)) = answer {
+                let kind = if how == Writing::Csv { "text/csv;charset=utf-8" } else { "application/json" };
+                download(name, kind, &t);
+            }
+        });
+    };
+    view! { <button type="button" class="write" data-file=name on:click=go>{settings.s(label)}</button> }
+}
+
+fn both(key: Key) -> String {
+    format!("{} / {}", text(Lang::En, key), text(Lang::Fr, key))
+}
+
+/// The page that is printed: nothing else of the screen is.
+#[component]
+pub fn Sheet(record: Record) -> impl IntoView {
+    let (h, s) = (record.header.clone(), record.score());
+    let place = crate::rules::place(&h.from.place)
+        .map_or(h.from.place.clone(), |p| format!("{} / {}", p.name.en, p.name.fr));
+    let percent = |x: f64| format!("{:.0}\u{a0}%", (x * 100.0).floor());
+    let rows = [
+        (Key::QuizWho, h.who.clone()),
+        (Key::SheetFinished, record.finished.replace('T', "  ")),
+        (Key::PlaceLabel, place),
+        (Key::Language, h.lang.clone()),
+        (Key::QuizSeed, h.from.seed.to_string()),
+        (
+            Key::SheetPoints,
+            format!("{} ({} {})", percent(s.points_share), both(Key::QuizCut), percent(h.cut_share)),
+        ),
+        (Key::SheetCritical, s.critical.to_string()),
+        (Key::SheetResult, both(if s.passes { Key::SheetPassed } else { Key::SheetNotPassed })),
+        (Key::SheetVersions, format!("app {}, physics {}, rules {}", h.app, h.physics, h.rules)),
+        (Key::QuizTrainer, h.trainer.clone()),
+    ]
+    .map(|(k, v)| view! { <tr><th scope="row">{both(k)}</th><td>{v}</td></tr> })
+    .collect_view();
+    let answers = record
+        .answers
+        .iter()
+        .map(|a| {
+            let mark = if a.credit_share >= 1.0 {
+                "✓"
+            } else if a.critical {
+                "✕ !"
+            } else {
+                "✕"
+            };
+            view! { <li>{format!("{mark} {}", both(Key::ItemName(a.kind)))}</li> }
+        })
+        .collect_view();
+    view! {
+        <section class="sheet" aria-hidden="true">
+            <h1>{both(Key::SheetTitle)}</h1>
+            <p class="not">{text(Lang::En, Key::QuizNotCertificate)}</p>
+            <p class="not">{text(Lang::Fr, Key::QuizNotCertificate)}</p>
+            <table><tbody>{rows}</tbody></table>
+            <ol>{answers}</ol>
+            {record.clock_set_back.then(|| view! { <p>{both(Key::NoteClockBack)}</p> })}
+            <p class="sign">{both(Key::SheetSign)}</p>
+            <p class="id">{record.id().to_owned()}</p>
+            <p class="id">{both(Key::SheetChain)}</p>
+        </section>
+    }
+}

@@ -104,7 +104,7 @@ fn Header() -> impl IntoView {
     let lang_button = move |l: Lang, name: &'static str, short: &'static str| {
         view! {
             <button type="button" lang=l.tag() class="seg" aria-pressed=move || (settings.lang.get() == l).to_string()
-                on:click=move |_| settings.lang.set(l) aria-label=name><span class="long">{name}</span><span class="short">{short}</span></button>
+                on:click=move |_| settings.lang.set(l)><span class="long">{name}</span><span class="short">{short}</span></button>
         }
     };
     view! {

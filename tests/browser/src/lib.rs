@@ -313,3 +313,34 @@ fn send(method: &str, base: &str, path: &str, body: &Value) -> Res<Value> {
     let v: Value = serde_json::from_str(body)?;
     Ok(v["value"].clone())
 }
+
+/// The source of axe-core, as the set-up fetched it.
+///
+/// # Errors
+/// When it was not fetched.
+pub fn axe() -> Res<String> {
+    let cache = std::env::var("XDG_CACHE_HOME")
+        .map(PathBuf::from)
+        .or_else(|_| std::env::var("HOME").map(|h| Path::new(&h).join(".cache")))?;
+    Ok(std::fs::read_to_string(cache.join("shortfall-tools/node_modules/axe-core/axe.min.js"))?)
+}
+
+/// Runs axe-core on the page as it stands.
+///
+/// # Errors
+/// What it finds, and where.
+pub async fn axe_clean(page: &Page, axe: &str, place: &str) -> Res {
+    page.js(axe).await?;
+    let found = page
+        .driver
+        .execute_async(
+            "const done = arguments[arguments.length - 1]; axe.run(document, { resultTypes: ['violations'] })\
+             .then(r => done(r.violations.map(v => v.id + ': ' + v.nodes.map(n => n.target.join(' ') + ' ' + n.failureSummary).slice(0, 3).join('; '))), e => done([String(e)]))",
+            vec![],
+        )
+        .await?;
+    match found.json().as_array() {
+        Some(all) if all.is_empty() => Ok(()),
+        _ => Err(format!("{place}: {}", found.json()).into()),
+    }
+}

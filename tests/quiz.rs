@@ -15,7 +15,10 @@ use shortfall::rules::{
 };
 use shortfall::scenario::{Scenario, Stance};
 use shortfall::sideways;
+use shortfall::texts::say::Reader;
+use shortfall::texts::{Lang, ask};
 use shortfall::units::G_M_S2;
+use shortfall::units::Units;
 use std::collections::HashMap;
 
 const PLACES: [&str; 4] = ["on", "qc", "us_construction", "ab"];
@@ -168,7 +171,42 @@ fn proof(q: &Item) -> Option<Choice> {
     })
 }
 
+/// In both languages and both unit systems: every answer its own words, no place left open, no unit of
+/// the other system.
+fn check_words(q: &Item) {
+    for lang in Lang::ALL {
+        for units in [Units::Metric, Units::FeetPounds] {
+            let r = Reader { lang, units };
+            let mut all = vec![ask::stem(r, q)];
+            if let Ask::One { choices, .. } = &q.ask {
+                let words: Vec<String> = choices.iter().map(|c| ask::choice(r, q, *c)).collect();
+                for (i, a) in words.iter().enumerate() {
+                    assert!(!a.is_empty() && !words[i + 1..].contains(a), "{words:?}");
+                    let why = ask::why(r, q, &Given::One(i as u8));
+                    assert_eq!(why.is_none(), q.credit(&Given::One(i as u8)) == 1.0, "{q:?}");
+                    all.extend(why);
+                }
+                all.extend(words);
+            }
+            all.push(ask::right(r, q));
+            all.extend(q.set_ups.iter().flat_map(|s| ask::facts(r, q.kind, s)).flat_map(|(k, v)| [k, v]));
+            for t in &all {
+                assert!(!t.is_empty() && !t.contains(['{', '}']), "{t:?} of {:?}", q.kind);
+                let foreign = match units {
+                    Units::Metric => ["\u{a0}ft", "\u{a0}lbf"],
+                    Units::FeetPounds => ["\u{a0}m", "\u{a0}kN"],
+                };
+                let has = |u: &str| {
+                    t.match_indices(u).any(|(at, _)| !t[at + u.len()..].starts_with(char::is_alphabetic))
+                };
+                assert!(!foreign.iter().any(|u| has(u)), "{t:?} in {units:?}");
+            }
+        }
+    }
+}
+
 fn check(q: &Item) {
+    check_words(q);
     match &q.ask {
         Ask::One { choices, key } => {
             assert!((3..=4).contains(&choices.len()) && usize::from(*key) < choices.len());

@@ -1081,7 +1081,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::QuizHeading => "Quiz",
         Key::QuizLead => {
-            "Twelve questions, untimed. Every answer key is computed by the same engine as the falls."
+            "Twelve questions, untimed, and once more what you missed last time. Every answer key is computed by the same engine as the falls."
         }
         Key::QuizHalves => "Begun and not finished",
         Key::QuizHalf => "{who}: {done} of {all} answered, begun on {day}",

@@ -1125,7 +1125,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::QuizHeading => "Quiz",
         Key::QuizLead => {
-            "Douze questions, sans limite de temps. Chaque corrigé est calculé par le même moteur que les chutes."
+            "Douze questions, sans limite de temps, et de nouveau ce qui a été manqué la dernière fois. Chaque corrigé est calculé par le même moteur que les chutes."
         }
         Key::QuizHalves => "Commencé et pas fini",
         Key::QuizHalf => "{who} : {done} sur {all}, commencé le {day}",

@@ -262,3 +262,50 @@ async fn quiz_and_crew_fit_a_small_phone_and_axe_finds_nothing() -> Res {
     }
     Ok(())
 }
+
+#[tokio::test]
+async fn a_second_tab_further_on_is_not_overwritten() -> Res {
+    let page = Page::open_at(LAPTOP, "#quiz").await?;
+    begin(&page, true, 17).await?;
+    answer(&page).await?;
+    progress(&page, 2, "of").await?;
+    let first = page.driver.window().await?;
+    let second = page.driver.new_tab().await?;
+    page.driver.switch_to_window(second).await?;
+    page.driver.goto(format!("http://{}/#quiz", page.address)).await?;
+    page.wait(".resume").await?;
+    page.click(".resume").await?;
+    for n in 2..=4 {
+        progress(&page, n, "of").await?;
+        answer(&page).await?;
+    }
+    progress(&page, 5, "of").await?;
+    page.driver.switch_to_window(first).await?;
+    answer(&page).await?;
+    page.wait_text("#note", "another tab").await?;
+    progress(&page, 5, "of").await?;
+    finish(page).await
+}
+
+#[tokio::test]
+async fn a_clock_set_back_is_told_and_recorded() -> Res {
+    let page = Page::open_at(LAPTOP, "#quiz").await?;
+    for back in [false, true] {
+        if back {
+            page.click("#again").await?;
+            page.js("const D = Date; window.Date = class extends D { constructor(...a) { if (a.length) super(...a); else super(2001, 0, 1); } }").await?;
+        }
+        begin(&page, true, 19).await?;
+        // What was missed comes once more: the second form is longer.
+        let all = if back { 18 } else { 12 };
+        for n in 1..=all {
+            page.wait_text("#progress", &format!("Question {n} of {all}")).await?;
+            answer(&page).await?;
+        }
+        page.wait("#outcome").await?;
+    }
+    page.wait_text("#note", "stood earlier").await?;
+    let (_, text) = pdf_text(&page).await?;
+    assert!(text.contains("stoodearlier") && text.contains("2001-01-01"), "{text}");
+    finish(page).await
+}

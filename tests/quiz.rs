@@ -219,9 +219,9 @@ fn check(q: &Item) {
             assert!(!q.is_critical_miss(&Given::One(*key)));
         }
         Ask::Order { shown } => {
-            let mut order: Vec<u8> = (0..shown.len() as u8).collect();
-            order.sort_by_key(|i| shown[usize::from(*i)]);
+            let Given::Order(mut order) = q.key() else { unreachable!("an order") };
             assert_eq!(q.credit(&Given::Order(order.clone())), 1.0);
+            assert!(order.windows(2).all(|w| shown[usize::from(w[0])] < shown[usize::from(w[1])]));
             order.swap(0, 1);
             let one_pair = 1.0 - 1.0 / (shown.len() * (shown.len() - 1) / 2) as f64;
             assert!((q.credit(&Given::Order(order)) - one_pair).abs() < 1e-12);
@@ -321,18 +321,7 @@ fn a_form_is_its_seed_and_no_two_of_its_questions_are_alike() {
 #[test]
 fn a_form_passes_at_the_cut_and_never_with_a_miss_that_kills() {
     let f = form(&Blueprint { seed: 5, place: "on".to_owned(), again: vec![] });
-    let right = |q: &Item| match &q.ask {
-        Ask::One { key, .. } => Given::One(*key),
-        Ask::Order { shown } => {
-            let mut order: Vec<u8> = (0..shown.len() as u8).collect();
-            order.sort_by_key(|i| shown[usize::from(*i)]);
-            Given::Order(order)
-        }
-        Ask::Height { limit_m, grid } => {
-            Given::Height(grid.iter().position(|g| g.1 <= *limit_m).expect("one") as u8)
-        }
-    };
-    let all: Vec<Answered> = f.items.iter().map(|q| Answered::of(q, right(q))).collect();
+    let all: Vec<Answered> = f.items.iter().map(|q| Answered::of(q, q.key())).collect();
     let n = f.items.len();
     let s = score(&all, n, CUT_SHARE);
     assert!(s.passes && s.points_share == 1.0 && missed(&all).is_empty());
@@ -342,12 +331,12 @@ fn a_form_passes_at_the_cut_and_never_with_a_miss_that_kills() {
     let harmless = |k: ItemKind| matches!(k, ItemKind::Fault | ItemKind::Higher | ItemKind::Footing);
     let miss = |q: &Item| match &q.ask {
         Ask::One { choices, key } => Given::One((key + 1) % choices.len() as u8),
-        _ => right(q),
+        _ => q.key(),
     };
     let with = |kinds: &[ItemKind]| -> Vec<Answered> {
         f.items
             .iter()
-            .map(|q| Answered::of(q, if kinds.contains(&q.kind) { miss(q) } else { right(q) }))
+            .map(|q| Answered::of(q, if kinds.contains(&q.kind) { miss(q) } else { q.key() }))
             .collect()
     };
     let two = with(&[ItemKind::Fault, ItemKind::Higher]);

@@ -1,6 +1,6 @@
 //! Records: sealed, written, read back, merged, replayed; the crew's list and what it is due for.
 
-use shortfall::quiz::items::{Ask, Given, Item};
+use shortfall::quiz::items::{Ask, Given};
 use shortfall::quiz::{Answered, Blueprint, CUT_SHARE, form};
 use shortfall::records::*;
 use shortfall::roster::{DueKind, analysis, crew, due, next_due};
@@ -8,20 +8,6 @@ use shortfall::units::date;
 
 fn blueprint(seed: u64) -> Blueprint {
     Blueprint { seed, place: "on".to_owned(), again: vec![] }
-}
-
-fn right(q: &Item) -> Given {
-    match &q.ask {
-        Ask::One { key, .. } => Given::One(*key),
-        Ask::Order { shown } => {
-            let mut order: Vec<u8> = (0..shown.len() as u8).collect();
-            order.sort_by_key(|i| shown[usize::from(*i)]);
-            Given::Order(order)
-        }
-        Ask::Height { limit_m, grid } => {
-            Given::Height(grid.iter().position(|g| g.1 <= *limit_m).expect("one") as u8)
-        }
-    }
 }
 
 /// A record with the first `wrong` questions with choices missed.
@@ -37,7 +23,7 @@ fn record(who: &str, seed: u64, wrong: usize, finished: &str) -> Record {
                     left -= 1;
                     Given::One((key + 1) % choices.len() as u8)
                 }
-                _ => right(q),
+                _ => q.key(),
             };
             Answered::of(q, given)
         })

@@ -17,20 +17,21 @@ use crate::strength::{self, Ground};
 use fastrand::Rng;
 use serde::{Deserialize, Serialize};
 
-macro_rules! kinds {
-    ($($name:ident, $doc:literal;)*) => {
-        /// What a question asks.
+macro_rules! codes {
+    ($doc:literal $type:ident { $($name:ident, $says:literal;)* }) => {
+        #[doc = $doc]
         #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
         #[serde(rename_all = "snake_case")]
-        pub enum ItemKind { $(#[doc = $doc] $name,)* }
-        impl ItemKind {
-            /// All kinds.
-            pub const ALL: &'static [ItemKind] = &[$(ItemKind::$name,)*];
+        pub enum $type { $(#[doc = $says] $name,)* }
+        impl $type {
+            /// All, in order.
+            pub const ALL: &'static [$type] = &[$($type::$name,)*];
         }
     };
 }
 
-kinds! {
+codes! { "What a question asks."
+    ItemKind {
     Ends, "How does this fall end?";
     Higher, "Which of two set-ups stops the worker higher?";
     PutGrab, "Put the grab where the free fall stays under a limit.";
@@ -43,7 +44,7 @@ kinds! {
     After, "What now, after the stop?";
     Footing, "Does the ladder stand?";
     Wire, "May the ladder be used beside this wire?";
-}
+}}
 
 impl ItemKind {
     /// Kinds in which a wrong answer can be one that kills: always in a form.
@@ -83,20 +84,8 @@ impl Level {
     }
 }
 
-macro_rules! steps {
-    ($($name:ident, $doc:literal;)*) => {
-        /// A step of setting up, in the order in which they are taken (common practice).
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-        #[serde(rename_all = "snake_case")]
-        pub enum Step { $(#[doc = $doc] $name,)* }
-        impl Step {
-            /// All, in order.
-            pub const ALL: &'static [Step] = &[$(Step::$name,)*];
-        }
-    };
-}
-
-steps! {
+codes! { "A step of setting up, in the order in which they are taken (common practice)."
+    Step {
     AskMethod, "Ask whether another method would do.";
     WalkSite, "Walk the site: wires, ground, what stands below.";
     PlanRescue, "Settle the rescue, in writing.";
@@ -109,29 +98,17 @@ steps! {
     ClipLanyard, "Clip the lanyard to the D-ring.";
     TugTest, "Pull down on the grab to test it.";
     BeginWork, "Begin to work, and move the grab up with every step.";
-}
+}}
 
-macro_rules! cases {
-    ($($name:ident, $doc:literal;)*) => {
-        /// A moment after a fall. In each the first of its three answers is the right one.
-        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
-        #[serde(rename_all = "snake_case")]
-        pub enum AfterCase { $(#[doc = $doc] $name,)* }
-        impl AfterCase {
-            /// All cases.
-            pub const ALL: &'static [AfterCase] = &[$(AfterCase::$name,)*];
-        }
-    };
-}
-
-cases! {
+codes! { "A moment after a fall. In each the first of its three answers is the right one."
+    AfterCase {
     HangsAwake, "The worker hangs and talks.";
     HangsStill, "The worker hangs and does not move.";
     NoPlan, "There is no rescue plan, and the crew is about to climb.";
     DownAndFine, "The worker is down and says that nothing hurts.";
     GearAfter, "The gear that caught the fall.";
     WhyItHappened, "Before work goes on.";
-}
+}}
 
 /// One of the answers to choose from.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -250,6 +227,21 @@ impl Item {
         }
     }
 
+    /// The right answer; of heights, the lowest that is right.
+    pub fn key(&self) -> Given {
+        match &self.ask {
+            Ask::One { key, .. } => Given::One(*key),
+            Ask::Order { shown } => {
+                let mut order: Vec<u8> = (0..shown.len() as u8).collect();
+                order.sort_by_key(|i| shown[usize::from(*i)]);
+                Given::Order(order)
+            }
+            Ask::Height { limit_m, grid } => {
+                Given::Height(grid.iter().position(|g| g.1 <= *limit_m).unwrap_or(0) as u8)
+            }
+        }
+    }
+
     /// The choice that was given, where there are choices.
     pub fn chosen(&self, given: &Given) -> Option<Choice> {
         match (&self.ask, given) {
@@ -260,10 +252,7 @@ impl Item {
 
     /// The right choice, where there are choices.
     pub fn right(&self) -> Option<Choice> {
-        match &self.ask {
-            Ask::One { choices, key } => choices.get(usize::from(*key)).copied(),
-            _ => None,
-        }
+        self.chosen(&self.key())
     }
 
     /// Whether an answer is a miss that would kill: taking for a stop what is none, a rope tied to

@@ -9,6 +9,7 @@
 pub mod changes;
 pub mod engine;
 pub mod inspection;
+pub mod lessons;
 pub mod link;
 pub mod map;
 pub mod physics;

@@ -1,6 +1,7 @@
 //! The house rules that a compiler does not check: arrows between modules, unit suffixes, no
 //! unwrap outside tests, paths named in the docs, places in both languages, no 'safe' as a verdict.
 
+use shortfall::lessons::{Ending, Lesson};
 use shortfall::physics::trace::{EventKind, Outcome};
 use shortfall::quiz::items::{AfterCase, ItemKind, Step};
 use shortfall::rules::FindingCode;
@@ -60,6 +61,7 @@ fn arrows_between_modules_go_one_way() {
         ("changes", &["scenario", "physics", "scoring", "report"]),
         ("quiz", &["scenario", "strength", "physics", "rules", "inspection", "sideways"]),
         ("roster", &["units", "quiz", "records"]),
+        ("lessons", &["scenario", "physics", "rules"]),
         ("records", &["physics", "rules", "report", "quiz"]),
         ("map", &["units", "scenario", "physics", "sideways"]),
         (
@@ -82,6 +84,7 @@ fn arrows_between_modules_go_one_way() {
                 "changes",
                 "report",
                 "quiz",
+                "lessons",
             ],
         ),
     ];
@@ -202,6 +205,10 @@ fn all_keys() -> Vec<Key> {
     for k in ItemKind::ALL {
         all.extend([Key::ItemName(*k), Key::Stem(*k)]);
     }
+    for l in Lesson::ALL {
+        all.extend([Key::Lesson(*l), Key::Principle(*l), Key::PrincipleSource(*l)]);
+    }
+    all.extend(Ending::ALL.map(Key::Ending));
     all.extend(Step::ALL.iter().map(|s| Key::Step(*s)));
     for c in AfterCase::ALL {
         all.push(Key::AfterStem(*c));

@@ -120,7 +120,7 @@ pub fn facts(r: Reader, kind: ItemKind, s: &Scenario) -> Vec<(String, String)> {
             _ => None,
         };
         let label = match part {
-            Some(p) => format!("{} · {}", r.t(p), r.t(label).to_lowercase()),
+            Some(p) => format!("{} · {}", r.t(p), r.t(label)),
             None => r.t(label).to_owned(),
         };
         f.get(s).map(|v| (label, r.q(q, v, Rounding::Nearest)))

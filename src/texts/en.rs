@@ -1,6 +1,7 @@
 //! Every text in English.
 
 use super::Key;
+use crate::lessons::{Ending, Lesson};
 use crate::physics::trace::{EventKind, Outcome, Thing};
 use crate::quiz::items::{AfterCase, ItemKind, Step};
 use crate::rules::FindingCode;
@@ -888,7 +889,7 @@ pub fn text(key: Key) -> &'static str {
         Key::SideHeldShort => {
             "With the edge’s friction (0.3, assumed): {drop} down, held where the rope bends over the edge and not swung under the anchor; the rope saws {dragged} along the edge."
         }
-        Key::NavBench => "Try a set-up",
+        Key::NavBench => "Set-up",
         Key::NavQuiz => "Quiz",
         Key::NavCrew => "Crew",
         Key::ItemName(ItemKind::Ends) => "How the fall ends",
@@ -1209,6 +1210,88 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyMethodOtherAsk => {
             "No other method comes first here. What is open is for someone else to settle: {because}."
         }
+        Key::NavLessons => "Lessons",
+        Key::LessonsHeading => "Lessons",
+        Key::LessonsLead => {
+            "Seven short ones. Two set-ups, one thing different: say which comes off better, then see both fall."
+        }
+        Key::LessonDone => "done",
+        Key::LessonAsk => "One thing is different. In which does the worker come off better?",
+        Key::LessonLock => "Lock it and see both fall",
+        Key::LessonRight => "You said {said}. So it came out.",
+        Key::LessonOther => "You said {said}. It came out otherwise: {came}.",
+        Key::LessonPrinciple => "What it shows",
+        Key::LessonNext => "Next lesson",
+        Key::LessonTry => "Try {letter} yourself",
+        Key::LessonPlay => "Play both, four times slower",
+        Key::LessonTime => "Time",
+        Key::LessonGhost => "solid: A; dashed: B",
+        Key::CmpEnd => "How it ends",
+        Key::CmpForce => "Largest force on the body",
+        Key::CmpFree => "Free fall",
+        Key::CmpFall => "Whole drop",
+        Key::CmpRoom => "Room left below",
+        Key::CmpGap => "Difference",
+        Key::Lesson(Lesson::GrabHeight) => "The grab, high or low",
+        Key::Lesson(Lesson::GrabArrow) => "The arrow on the grab",
+        Key::Lesson(Lesson::BoltAndLatch) => "The latch of the grab",
+        Key::Lesson(Lesson::AbsorberOrNot) => "With and without an absorber",
+        Key::Lesson(Lesson::AnchorGround) => "What the anchor is fixed to",
+        Key::Lesson(Lesson::RoomToStop) => "Room to stop",
+        Key::Lesson(Lesson::SlackOnTheRoof) => "Slack on the roof",
+        Key::Principle(Lesson::GrabHeight) => {
+            "What the grab sits below the D-ring is fallen twice: down to it, and as far again past it. Keep it at the D-ring or above, and move it with every step."
+        }
+        Key::Principle(Lesson::GrabArrow) => {
+            "A grab locks in one direction only. With its arrow away from the anchor it runs along the rope like a bead on a string."
+        }
+        Key::Principle(Lesson::BoltAndLatch) => {
+            "The latch is what keeps the rope in the grab when it is pulled hard. Close it, pull down to test, and look again every 15 to 20 minutes."
+        }
+        Key::Principle(Lesson::AbsorberOrNot) => {
+            "A stop needs distance: the shorter it is, the harder it pulls. The absorber tears to give that distance; without it only the rope’s stretch does, and a short rope has little."
+        }
+        Key::Principle(Lesson::AnchorGround) => {
+            "A nail holds by the length that is in solid wood. In the sheathing alone that is a finger’s breadth."
+        }
+        Key::Principle(Lesson::RoomToStop) => {
+            "Free fall, tear-out, stretch and the body’s own length have to fit below. Near the ground no gear makes room: another method does."
+        }
+        Key::Principle(Lesson::SlackOnTheRoof) => {
+            "Slack rope is free fall that waits. Draw it in and move the grab up before you turn to the work."
+        }
+        Key::PrincipleSource(Lesson::GrabHeight) => {
+            "Free fall = lanyard less the grab’s height over the D-ring (geometry)."
+        }
+        Key::PrincipleSource(Lesson::GrabArrow) => "Common practice; makers mark the direction on the grab.",
+        Key::PrincipleSource(Lesson::BoltAndLatch) => "Common practice.",
+        Key::PrincipleSource(Lesson::AbsorberOrNot) => {
+            "Distance = weight × fall ÷ (force − weight); F = mg + √((mg)² + 2 mg M f) on a rope (Wexler 1950)."
+        }
+        Key::PrincipleSource(Lesson::AnchorGround) => {
+            "NDS and USDA Wood Handbook: withdrawal grows with the length in wood."
+        }
+        Key::PrincipleSource(Lesson::RoomToStop) => {
+            "OSHA Technical Manual, section V chapter 4; Ontario alert C8/0895 (1995) on arrest at 3 m."
+        }
+        Key::PrincipleSource(Lesson::SlackOnTheRoof) => "Common practice.",
+        Key::EndingsHeading => "Get it wrong on purpose",
+        Key::EndingsLead => {
+            "Try set-ups until you have seen every way a fall can end. All of them are real results of the engine."
+        }
+        Key::EndingsCount => "{found} of {all} found",
+        Key::EndingUnknown => "not seen yet",
+        Key::Ending(Ending::Stopped) => "stopped in the air",
+        Key::Ending(Ending::OnRoof) => "stopped on the roof",
+        Key::Ending(Ending::Spent) => "the absorber torn to its end",
+        Key::Ending(Ending::Swing) => "a hard blow against wall or ladder",
+        Key::Ending(Ending::Ground) => "down to the ground",
+        Key::Ending(Ending::Deck) => "down on a deck",
+        Key::Ending(Ending::OffRope) => "the rope left the grab",
+        Key::Ending(Ending::Anchor) => "the anchor gave way",
+        Key::Ending(Ending::Rope) => "the rope broke",
+        Key::Ending(Ending::Link) => "a connection let go",
+        Key::Ending(Ending::Ladder) => "the ladder went first",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

@@ -1,6 +1,7 @@
 //! Every text in French. Terms follow the Quebec construction code, the CNESST and Ontario's French text.
 
 use super::Key;
+use crate::lessons::{Ending, Lesson};
 use crate::physics::trace::{EventKind, Outcome, Thing};
 use crate::quiz::items::{AfterCase, ItemKind, Step};
 use crate::rules::FindingCode;
@@ -26,7 +27,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Lettering => "Lettrage",
         Key::LetteringPage => "pour une page",
         Key::LetteringRoom => "pour une salle",
-        Key::Options => "Règles, unités",
+        Key::Options => "Réglages",
         Key::SetUpHeading => "Le montage, en partant de l’ancrage",
         Key::SceneHeading => "La scène",
         Key::SceneRegion => "Dessin de la maison en coupe",
@@ -916,7 +917,7 @@ pub fn text(key: Key) -> &'static str {
         Key::SideHeldShort => {
             "Avec le frottement de l’arête (0,3, supposé) : {drop} de chute, retenue au pli de la corde sans balancer jusque sous l’ancrage; la corde scie {dragged} le long de l’arête."
         }
-        Key::NavBench => "Essayer un montage",
+        Key::NavBench => "Montage",
         Key::NavQuiz => "Quiz",
         Key::NavCrew => "Équipe",
         Key::ItemName(ItemKind::Ends) => "L’issue de la chute",
@@ -1263,6 +1264,90 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyMethodOtherAsk => {
             "Aucune autre méthode ne vient avant ici. Ce qui reste ouvert, quelqu’un d’autre doit le régler : {because}."
         }
+        Key::NavLessons => "Leçons",
+        Key::LessonsHeading => "Leçons",
+        Key::LessonsLead => {
+            "Sept courtes leçons. Deux montages, un seul point différent : dites lequel s’en tire mieux, puis regardez les deux chutes."
+        }
+        Key::LessonDone => "faite",
+        Key::LessonAsk => "Un seul point diffère. Dans lequel la personne s’en tire-t-elle mieux ?",
+        Key::LessonLock => "Verrouiller et voir les deux chutes",
+        Key::LessonRight => "Vous avez dit : {said}. C’est bien ce qui arrive.",
+        Key::LessonOther => "Vous avez dit : {said}. Il en va autrement : {came}.",
+        Key::LessonPrinciple => "Ce que cela montre",
+        Key::LessonNext => "Leçon suivante",
+        Key::LessonTry => "Essayer {letter} vous-même",
+        Key::LessonPlay => "Jouer les deux, quatre fois plus lentement",
+        Key::LessonTime => "Temps",
+        Key::LessonGhost => "trait plein : A; tirets : B",
+        Key::CmpEnd => "L’issue",
+        Key::CmpForce => "Force maximale sur le corps",
+        Key::CmpFree => "Chute libre",
+        Key::CmpFall => "Chute totale",
+        Key::CmpRoom => "Dégagement restant",
+        Key::CmpGap => "Différence",
+        Key::Lesson(Lesson::GrabHeight) => "Le coulisseau, haut ou bas",
+        Key::Lesson(Lesson::GrabArrow) => "La flèche du coulisseau",
+        Key::Lesson(Lesson::BoltAndLatch) => "Le loquet du coulisseau",
+        Key::Lesson(Lesson::AbsorberOrNot) => "Avec et sans absorbeur",
+        Key::Lesson(Lesson::AnchorGround) => "Ce qui tient l’ancrage",
+        Key::Lesson(Lesson::RoomToStop) => "Le dégagement",
+        Key::Lesson(Lesson::SlackOnTheRoof) => "Du mou sur le toit",
+        Key::Principle(Lesson::GrabHeight) => {
+            "Ce que le coulisseau a de plus bas que l’anneau en D se tombe deux fois : jusqu’à lui, puis autant au-delà. Le garder à hauteur de l’anneau ou plus haut, et le déplacer à chaque pas."
+        }
+        Key::Principle(Lesson::GrabArrow) => {
+            "Un coulisseau ne bloque que dans un sens. La flèche à l’opposé de l’ancrage, il file le long de la corde comme une perle."
+        }
+        Key::Principle(Lesson::BoltAndLatch) => {
+            "C’est le loquet qui garde la corde dans le coulisseau quand on tire fort. Le fermer, tirer pour l’éprouver, et le revoir toutes les 15 à 20 minutes."
+        }
+        Key::Principle(Lesson::AbsorberOrNot) => {
+            "Un arrêt demande de la distance : plus il est court, plus il est dur. L’absorbeur se déchire pour la donner; sans lui, seule la corde s’allonge, et une corde courte s’allonge peu."
+        }
+        Key::Principle(Lesson::AnchorGround) => {
+            "Un clou tient par la longueur qui est dans le bois massif. Dans le revêtement seul, c’est l’épaisseur d’un doigt."
+        }
+        Key::Principle(Lesson::RoomToStop) => {
+            "La chute libre, la déchirure, l’allongement et la longueur du corps doivent tenir dessous. Près du sol, aucun équipement ne crée de dégagement : une autre méthode, oui."
+        }
+        Key::Principle(Lesson::SlackOnTheRoof) => {
+            "Le mou de la corde est une chute libre qui attend. Le reprendre et remonter le coulisseau avant de se mettre au travail."
+        }
+        Key::PrincipleSource(Lesson::GrabHeight) => {
+            "Chute libre = cordon moins hauteur du coulisseau au-dessus de l’anneau en D (géométrie)."
+        }
+        Key::PrincipleSource(Lesson::GrabArrow) => {
+            "Pratique courante; les fabricants marquent le sens sur le coulisseau."
+        }
+        Key::PrincipleSource(Lesson::BoltAndLatch) => "Pratique courante.",
+        Key::PrincipleSource(Lesson::AbsorberOrNot) => {
+            "Distance = poids × chute ÷ (force − poids); F = mg + √((mg)² + 2 mg M f) sur une corde (Wexler 1950)."
+        }
+        Key::PrincipleSource(Lesson::AnchorGround) => {
+            "NDS et USDA Wood Handbook : la résistance à l’arrachement croît avec la longueur dans le bois."
+        }
+        Key::PrincipleSource(Lesson::RoomToStop) => {
+            "OSHA Technical Manual, section V, chapitre 4; alerte ontarienne C8/0895 (1995) sur l’arrêt à 3 m."
+        }
+        Key::PrincipleSource(Lesson::SlackOnTheRoof) => "Pratique courante.",
+        Key::EndingsHeading => "Se tromper exprès",
+        Key::EndingsLead => {
+            "Essayer des montages jusqu’à avoir vu chaque issue possible. Toutes viennent vraiment du moteur de calcul."
+        }
+        Key::EndingsCount => "{found} sur {all} trouvées",
+        Key::EndingUnknown => "pas encore vue",
+        Key::Ending(Ending::Stopped) => "arrêt dans le vide",
+        Key::Ending(Ending::OnRoof) => "arrêt sur le toit",
+        Key::Ending(Ending::Spent) => "l’absorbeur déchiré jusqu’au bout",
+        Key::Ending(Ending::Swing) => "un choc dur contre le mur ou l’échelle",
+        Key::Ending(Ending::Ground) => "jusqu’au sol",
+        Key::Ending(Ending::Deck) => "sur une terrasse",
+        Key::Ending(Ending::OffRope) => "la corde sortie du coulisseau",
+        Key::Ending(Ending::Anchor) => "l’ancrage arraché",
+        Key::Ending(Ending::Rope) => "la corde rompue",
+        Key::Ending(Ending::Link) => "une liaison lâchée",
+        Key::Ending(Ending::Ladder) => "l’échelle partie d’abord",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

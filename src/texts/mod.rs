@@ -9,6 +9,7 @@ mod en;
 mod fr;
 pub mod say;
 
+use crate::lessons::{Ending, Lesson};
 use crate::physics::trace::{EventKind, Outcome, Thing};
 use crate::quiz::items::{AfterCase, ItemKind, Step};
 use crate::rules::FindingCode;
@@ -54,7 +55,8 @@ macro_rules! keys {
         pub enum Key { $($name,)* Anchor(AnchorKind), Problem(ProblemCode), Event(EventKind),
             Thing(Thing), Outcome(Outcome), Title(FindingCode), Says(FindingCode),
             SaysMet(FindingCode), Change(FindingCode), ItemName(ItemKind), Stem(ItemKind), Step(Step),
-            AfterStem(AfterCase), AfterChoice(AfterCase, u8), AfterWhy(AfterCase, u8) }
+            AfterStem(AfterCase), AfterChoice(AfterCase, u8), AfterWhy(AfterCase, u8),
+            Lesson(Lesson), Principle(Lesson), PrincipleSource(Lesson), Ending(Ending) }
         impl Key {
             /// Every key without a code inside.
             pub const PLAIN: &'static [Key] = &[$(Key::$name,)*];
@@ -103,6 +105,7 @@ keys! {
     QFrom WhyMethodRank QuizHeading QuizLead QuizHalves QuizHalf QuizResume QuizDrop QuizMode QuizPractice QuizAssessment QuizPracticeHint QuizAssessmentHint QuizWho QuizNameless QuizTrainer QuizCut QuizCutHint QuizSeed QuizSeedHint QuizPlace QuizBegin QuizNotCertificate QuizProgress QuizYourAnswer QuizLock QuizPickFirst QuizOn QuizLeave QuizUp QuizDown QuizRight QuizPartly QuizWrong QuizCritical QuizYours QuizKey QuizSee QuizResult QuizPassed QuizFailed QuizFailedCritical QuizPracticeDone QuizExport QuizExportWhy QuizAnswers QuizAgain WriteRecord Print SheetTitle SheetFinished SheetPoints SheetCritical SheetResult SheetPassed SheetNotPassed SheetVersions SheetSign SheetChain NoteNotKept NoteOtherTab NoteClockBack NoteCleared NoteGone CrewHeading CrewLead CrewEmpty CrewNone CrewPassed CrewNotPassed CrewOpen CrewRemove CrewPaste CrewAdd CrewCsv CrewMid CrewAnalysis CrewAnalysisHint ColKind ColAnswered ColRight ColApart CrewFiles CrewFilesHint WriteArchive WriteCsv WriteXapi CrewImport ImportDone RefusedTooLarge RefusedBroken RefusedForeign RefusedNewer DoubtNone DoubtEdited DoubtVersion DoubtReplay DueNothing DueFirst DueRecheck DueMid DueNow DueLater ClearHeading ClearHint ClearDevice ClearSure ClearNot
     NavLabel
     WhyMethodOtherAsk
+    NavLessons LessonsHeading LessonsLead LessonDone LessonAsk LessonLock LessonRight LessonOther LessonPrinciple LessonNext LessonTry LessonPlay LessonTime LessonGhost CmpEnd CmpForce CmpFree CmpFall CmpRoom CmpGap EndingsHeading EndingsLead EndingsCount EndingUnknown
     SaveFile OpenFile CopyLink LinkCopied FileBad Kept NotKept
 }
 

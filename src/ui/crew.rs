@@ -225,7 +225,7 @@ pub fn Crew() -> impl IntoView {
                 <Show when=some>
                     <h3>{settings.s(Key::CrewAnalysis)}</h3>
                     <p class="hint">{settings.s(Key::CrewAnalysisHint)}</p>
-                    <div class="scroll"><table class="analysis"><thead><tr><th scope="col">{settings.s(Key::ColKind)}</th>
+                    <div class="scroll" tabindex="0" role="group" aria-label=settings.s(Key::CrewAnalysis)><table class="analysis"><thead><tr><th scope="col">{settings.s(Key::ColKind)}</th>
                         <th scope="col">{settings.s(Key::ColAnswered)}</th><th scope="col">{settings.s(Key::ColRight)}</th>
                         <th scope="col">{settings.s(Key::ColApart)}</th></tr></thead><tbody>{kinds}</tbody></table></div>
                 </Show>

@@ -15,6 +15,7 @@ use wasm_bindgen_futures::spawn_local;
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum View {
     Bench,
+    Lessons,
     Quiz,
     Crew,
 }
@@ -88,6 +89,7 @@ pub fn fresh_seed() -> u64 {
 pub fn provide_desk() -> Desk {
     let hash = window().location().hash().unwrap_or_default();
     let view = match hash.as_str() {
+        "#lessons" => View::Lessons,
         "#quiz" => View::Quiz,
         "#crew" => View::Crew,
         _ => View::Bench,
@@ -135,6 +137,7 @@ impl Desk {
         self.view.set(view);
         let hash = match view {
             View::Bench => "",
+            View::Lessons => "lessons",
             View::Quiz => "quiz",
             View::Crew => "crew",
         };

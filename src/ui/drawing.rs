@@ -5,12 +5,13 @@ use super::player::{decisive_s, player};
 use super::state::{Phase, bench, settings};
 use crate::physics::body::{PARTS, Part};
 use crate::physics::geometry::{FASCIA_DEPTH_M, Geometry, LadderTop, P, p};
-use crate::physics::trace::{EventKind, Outcome};
+use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::scenario::{Arrow, Latch, PowerLine, Scenario};
 use crate::scene::{Sag, Scene, build, standing_scene};
 use crate::texts::Key;
 use crate::units::{FT_M, Quantity, Rounding, Units};
 use leptos::prelude::*;
+use std::sync::Arc;
 
 /// Room beside the dimension lines for their lettering, m.
 const LETTERING_M: f64 = 1.3;
@@ -405,6 +406,75 @@ pub fn Still(set_up: RwSignal<Scenario>) -> impl IntoView {
                 <Figure scene=scene set_up=set_up.into() />
             </g>
         </svg>
+    }
+}
+
+/// Two falls over each other on one clock: the first solid, the second dashed.
+#[component]
+pub fn PairDrawing(set_ups: [Scenario; 2], falls: (Arc<Trace>, Arc<Trace>)) -> impl IntoView {
+    let settings = settings();
+    let [a, b] = set_ups;
+    let end_s = [&falls.0, &falls.1].iter().fold(0.0_f64, |e, t| e.max(decisive_s(t) + 0.4));
+    // It begins where the falls are decided: the difference shows without playing.
+    let clock = RwSignal::new(decisive_s(&falls.0).max(decisive_s(&falls.1)));
+    let turn = StoredValue::new(0_u32);
+    on_cleanup(move || {
+        turn.try_update_value(|t| *t += 1);
+    });
+    let scene = |s: &Scenario, t: Arc<Trace>| {
+        let s = s.clone();
+        let g = Geometry::of(&s);
+        Signal::derive(move || g.as_ref().and_then(|g| Some(build(&s, g, &t.at(clock.get())?))))
+    };
+    let (first, second) = (scene(&a, falls.0), scene(&b, falls.1));
+    let g = Geometry::of(&a);
+    let (set_a, set_b) = (RwSignal::new(a.clone()), RwSignal::new(b));
+    let geometry = Memo::new(move |_| set_a.with(Geometry::of));
+    let view_box = g.as_ref().map_or(String::new(), |g| {
+        let (l, bottom, r, t) = bounds(g, &a);
+        format!("{} {} {} {}", cm(l), cm(-t), cm(r - LETTERING_M - l), cm(t - bottom))
+    });
+    fn frame(clock: RwSignal<f64>, end_s: f64, turn: StoredValue<u32>, mine: u32, last_ms: f64) {
+        request_animation_frame(move || {
+            if turn.try_get_value() != Some(mine) {
+                return;
+            }
+            let now_ms = window().performance().map_or(last_ms, |p| p.now());
+            let next_s = clock.get_untracked() + ((now_ms - last_ms) / 1e3).min(0.1) / 4.0;
+            clock.set(next_s.min(end_s));
+            if next_s < end_s {
+                frame(clock, end_s, turn, mine, now_ms);
+            }
+        });
+    }
+    let play = move |_| {
+        turn.update_value(|t| *t += 1);
+        clock.set(0.0);
+        let now_ms = window().performance().map_or(0.0, |p| p.now());
+        frame(clock, end_s, turn, turn.get_value(), now_ms);
+    };
+    let time = move || settings.reader().q(Quantity::Time, clock.get(), Rounding::Nearest);
+    view! {
+        <div class="pair">
+            <svg class="drawing still-drawing" viewBox=view_box preserveAspectRatio="xMidYMid meet" role="img"
+                aria-label=settings.s(Key::LessonGhost)>
+                {defs()}
+                {g.map(|g| view! { <House g=g s=a /> })}
+                <g transform="scale(1,-1)">
+                    <LadderShape scene=first geometry=geometry />
+                    <Figure scene=second set_up=set_b.into() ghost=true />
+                    <Figure scene=first set_up=set_a.into() />
+                </g>
+            </svg>
+            <p class="hint">{settings.s(Key::LessonGhost)}</p>
+            <div class="row buttons">
+                <button type="button" id="play-both" on:click=play><b aria-hidden="true">"▶ "</b>{settings.s(Key::LessonPlay)}</button>
+            </div>
+            <div class="number"><label for="pair-time">{settings.s(Key::LessonTime)}": "{time}</label>
+                <input id="pair-time" type="range" min="0" max=end_s step="0.0125" aria-valuetext=time
+                    prop:value=move || clock.get().to_string()
+                    on:input=move |ev| { turn.update_value(|t| *t += 1); if let Ok(t) = event_target_value(&ev).parse() { clock.set(t) } } /></div>
+        </div>
     }
 }
 

@@ -10,6 +10,7 @@ mod engine;
 mod forms;
 mod gear;
 mod keep;
+mod lessons;
 mod map;
 mod page;
 mod player;

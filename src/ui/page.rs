@@ -3,6 +3,7 @@
 use super::crew::Crew;
 use super::desk::{View, desk, provide_desk};
 use super::drawing::{Drawing, Storyboard};
+use super::lessons::Lessons;
 use super::map::RoomMap;
 use super::player::{Controls, provide_player};
 use super::plot::Plot;
@@ -47,6 +48,7 @@ pub fn App() -> impl IntoView {
         <Header />
         {move || match desk.view.get() {
             View::Bench => ().into_any(),
+            View::Lessons => view! { <Lessons /> }.into_any(),
             View::Quiz => view! { <Quiz /> }.into_any(),
             View::Crew => view! { <Crew /> }.into_any(),
         }}
@@ -116,7 +118,7 @@ fn Header() -> impl IntoView {
                 <h1>{settings.s(Key::Tagline)}</h1>
             </div>
             <nav class="views" aria-label=settings.s(Key::NavLabel)>
-                {[(View::Bench, Key::NavBench), (View::Quiz, Key::NavQuiz), (View::Crew, Key::NavCrew)].map(|(v, k)| view! {
+                {[(View::Bench, Key::NavBench), (View::Lessons, Key::NavLessons), (View::Quiz, Key::NavQuiz), (View::Crew, Key::NavCrew)].map(|(v, k)| view! {
                     <button type="button" class="seg" aria-current=move || (desk.view.get() == v).then_some("page")
                         on:click=move |_| desk.show(v)>{settings.s(k)}</button>
                 }).collect_view()}

@@ -269,6 +269,9 @@ impl Bench {
             }
         });
         if let Some(r) = self.run.get_untracked() {
+            if r.trace.is_sound() {
+                storage::add_endings(crate::lessons::Ending::of(&r.trace));
+            }
             let reader = settings.reader_now();
             let said = if r.trace.is_sound() {
                 say::verdict(reader, &r).0

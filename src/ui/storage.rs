@@ -1,6 +1,7 @@
 //! What is kept on the device: settings and the set-up, in localStorage. Nothing leaves it.
 
 use super::state::{Settings, Theme};
+use crate::lessons::{Ending, Lesson};
 use crate::link::read_fragment;
 use crate::report::read_scenario;
 use crate::scenario::Scenario;
@@ -10,6 +11,8 @@ use leptos::prelude::*;
 
 const SETTINGS: &str = "shortfall.settings";
 const SCENARIO: &str = "shortfall.scenario";
+const LESSONS: &str = "shortfall.lessons";
+const ENDINGS: &str = "shortfall.endings";
 
 fn store() -> Option<web_sys::Storage> {
     window().local_storage().ok().flatten()
@@ -89,9 +92,33 @@ pub fn work_offline() {
     }
 }
 
+/// The lessons done on this device.
+pub fn load_lessons() -> Vec<Lesson> {
+    get(LESSONS).and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default()
+}
+
+/// Keeps them.
+pub fn save_lessons(done: &[Lesson]) {
+    put(LESSONS, &serde_json::to_string(done).unwrap_or_default());
+}
+
+/// The endings found on this device.
+pub fn load_endings() -> Vec<Ending> {
+    get(ENDINGS).and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default()
+}
+
+/// Adds the endings that a fall showed.
+pub fn add_endings(seen: Vec<Ending>) {
+    let mut all = load_endings();
+    all.extend(seen);
+    all.sort_unstable();
+    all.dedup();
+    put(ENDINGS, &serde_json::to_string(&all).unwrap_or_default());
+}
+
 /// Lets go of settings and set-up.
 pub fn clear() {
-    for key in [SETTINGS, SCENARIO] {
+    for key in [SETTINGS, SCENARIO, LESSONS, ENDINGS] {
         if let Some(s) = store() {
             let _ = s.remove_item(key);
         }

@@ -1,0 +1,233 @@
+//! Seven lessons, one idea each: two set-ups that differ in one thing, to predict and compare.
+//!
+//! A lesson holds no result: both falls are run by the engine when it is played. Which of the two
+//! comes off better is worked out from them.
+
+use crate::physics::trace::{EventKind, Outcome, Thing, Trace};
+use crate::scenario::*;
+use serde::{Deserialize, Serialize};
+
+macro_rules! lessons {
+    ($($name:ident, $doc:literal, $other:expr;)*) => {
+        /// A lesson.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+        #[serde(rename_all = "snake_case")]
+        pub enum Lesson { $(#[doc = $doc] $name,)* }
+        impl Lesson {
+            /// All, in the order of teaching.
+            pub const ALL: &'static [Lesson] = &[$(Lesson::$name,)*];
+
+            /// The second set-up, made of the first by one change.
+            fn change(self, s: &mut Scenario) {
+                match self { $(Lesson::$name => { let f: fn(&mut Scenario) = $other; f(s) })* }
+            }
+        }
+    };
+}
+
+lessons! {
+    GrabHeight, "The grab high or low.", |s| s.grab.above_dring_m = -0.6;
+    GrabArrow, "The grab's arrow up or down.", |s| s.grab.arrow = Arrow::Down;
+    BoltAndLatch, "The grab's latch closed or open.", |s| s.grab.latch = Latch::Open;
+    AbsorberOrNot, "An absorber or none.", |s| s.lanyard.absorber = None;
+    AnchorGround, "An anchor in the framing or in the sheathing.", |s| s.anchor.kind = AnchorKind::RidgePlateInSheathing;
+    RoomToStop, "The same gear high up or low down.", |s| s.stance = Stance::Ladder { standing_height_m: 1.2 };
+    SlackOnTheRoof, "On the roof, the grab moved up or left behind.", |s| s.grab.above_dring_m = -0.8;
+}
+
+impl Lesson {
+    /// The two set-ups under a place's rules, in the order in which they are shown.
+    pub fn pair(self, place: &str) -> [Scenario; 2] {
+        let mut a = Scenario { place: place.to_owned(), ..Scenario::default() };
+        match self {
+            Lesson::AbsorberOrNot => {
+                // A short rope shows it: a long one is soft by itself.
+                a.anchor.kind = AnchorKind::RatedEye;
+                a.anchor.from_ridge_m = 3.6;
+                a.lanyard.length_m = 1.2;
+                a.grab.above_dring_m = -0.4;
+            }
+            Lesson::AnchorGround | Lesson::BoltAndLatch => a.grab.above_dring_m = -0.6,
+            Lesson::RoomToStop => a.grab.above_dring_m = -0.3,
+            Lesson::SlackOnTheRoof => a.stance = Stance::Roof { from_eave_m: 1.2 },
+            _ => {}
+        }
+        let mut b = a.clone();
+        self.change(&mut b);
+        if self.second_is_better() { [b, a] } else { [a, b] }
+    }
+
+    /// Which of the two comes off better must not be a matter of which is shown first.
+    fn second_is_better(self) -> bool {
+        matches!(self, Lesson::GrabArrow | Lesson::AnchorGround | Lesson::RoomToStop)
+    }
+}
+
+/// Which of two falls came off better.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Better {
+    /// The first.
+    First,
+    /// The second.
+    Second,
+    /// Neither by much.
+    Alike,
+}
+
+/// How bad a fall is: outcome first, then force and free fall together.
+fn badness(t: &Trace) -> (u8, f64) {
+    let rank = match t.outcome {
+        Outcome::Stopped => 0,
+        Outcome::Strikes => 1,
+        Outcome::LetGo => 2,
+    };
+    (rank, t.peak_force_n / 1_000.0 + 2.0 * t.free_fall_m + t.grab_slip_m)
+}
+
+/// Compares two falls.
+pub fn better(a: &Trace, b: &Trace) -> Better {
+    let (x, y) = (badness(a), badness(b));
+    if x.0 != y.0 {
+        return if x.0 < y.0 { Better::First } else { Better::Second };
+    }
+    match x.1 - y.1 {
+        d if d < -0.3 => Better::First,
+        d if d > 0.3 => Better::Second,
+        _ => Better::Alike,
+    }
+}
+
+/// A way in which a fall can end, to be found by trying: all of them real results of the engine.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Ending {
+    /// Stopped in the air.
+    Stopped,
+    /// Stopped on the roof.
+    OnRoof,
+    /// The absorber was spent.
+    Spent,
+    /// Struck wall or ladder hard on the way.
+    Swing,
+    /// Down to the ground.
+    Ground,
+    /// Down on a deck.
+    Deck,
+    /// The rope left the grab.
+    OffRope,
+    /// The anchor gave way.
+    Anchor,
+    /// The rope broke.
+    Rope,
+    /// A connector, the lanyard or the harness let go.
+    Link,
+    /// The ladder went first.
+    Ladder,
+}
+
+impl Ending {
+    /// All.
+    pub const ALL: [Ending; 11] = [
+        Ending::Stopped,
+        Ending::OnRoof,
+        Ending::Spent,
+        Ending::Swing,
+        Ending::Ground,
+        Ending::Deck,
+        Ending::OffRope,
+        Ending::Anchor,
+        Ending::Rope,
+        Ending::Link,
+        Ending::Ladder,
+    ];
+
+    /// The endings that a fall shows.
+    pub fn of(t: &Trace) -> Vec<Ending> {
+        let has = |k| t.time_of(k).is_some();
+        let struck = |what, least| t.impacts.iter().any(|i| i.what == what && i.speed_m_s >= least);
+        let hard = crate::rules::HARD_SWING_M_S;
+        [
+            (t.outcome == Outcome::Stopped && t.left_roof, Ending::Stopped),
+            (t.outcome == Outcome::Stopped && !t.left_roof, Ending::OnRoof),
+            (t.absorber_spent, Ending::Spent),
+            (struck(Thing::Wall, hard) || struck(Thing::Ladder, hard), Ending::Swing),
+            (struck(Thing::Ground, 0.0), Ending::Ground),
+            (struck(Thing::Obstacle, 0.0), Ending::Deck),
+            (has(EventKind::OffRope), Ending::OffRope),
+            (has(EventKind::AnchorFails), Ending::Anchor),
+            (has(EventKind::RopeBreaks), Ending::Rope),
+            (has(EventKind::LinkBreaks), Ending::Link),
+            (has(EventKind::LadderSlides) || has(EventKind::LadderTips), Ending::Ladder),
+        ]
+        .into_iter()
+        .filter_map(|(yes, e)| yes.then_some(e))
+        .collect()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::physics::simulate;
+
+    #[test]
+    fn each_lesson_changes_one_thing_and_one_of_the_two_comes_off_better() {
+        for &l in Lesson::ALL {
+            let [a, b] = l.pair("on");
+            assert!(
+                a.problems().is_empty() && b.problems().is_empty(),
+                "{l:?}: {:?} {:?}",
+                a.problems(),
+                b.problems()
+            );
+            let (x, y) =
+                (serde_json::to_value(&a).expect("writes"), serde_json::to_value(&b).expect("writes"));
+            let parts = x.as_object().expect("fields").iter().filter(|(k, v)| y[k.as_str()] != **v).count();
+            assert_eq!(parts, 1, "{l:?}");
+            let (ta, tb) = (simulate(&a).expect("falls"), simulate(&b).expect("falls"));
+            assert!(ta.is_sound() && tb.is_sound(), "{l:?}");
+            let (want, other) = if l.second_is_better() {
+                (Better::Second, Better::First)
+            } else {
+                (Better::First, Better::Second)
+            };
+            assert_eq!(better(&ta, &tb), want, "{l:?}: {:?} {:?}", badness(&ta), badness(&tb));
+            assert_eq!(better(&tb, &ta), other);
+        }
+    }
+
+    #[test]
+    fn every_ending_can_be_found() {
+        let mut found = Vec::new();
+        let tries: [fn(&mut Scenario); 10] = [
+            |_| {},
+            |s| s.stance = Stance::Roof { from_eave_m: 3.0 },
+            |s| s.gear.pack = PackState::Deployed,
+            |s| s.grab.arrow = Arrow::Down,
+            |s| {
+                s.grab.arrow = Arrow::Down;
+                s.house.below = ORDINARY_OBSTACLE;
+                s.ladder.foot_distance_m = 1.6;
+            },
+            |s| {
+                s.grab.latch = Latch::Open;
+                s.grab.above_dring_m = -0.6;
+            },
+            |s| s.anchor.kind = AnchorKind::VentPipe,
+            |s| s.gear.rope = RopeState::Frayed,
+            |s| s.gear.webbing = WebbingState::Cut,
+            |s| {
+                s.ladder.tied = false;
+                s.weather = Weather::Frozen;
+            },
+        ];
+        for change in tries {
+            let mut s = Scenario::default();
+            change(&mut s);
+            found.extend(Ending::of(&simulate(&s).expect("falls")));
+        }
+        for e in Ending::ALL {
+            assert!(found.contains(&e), "{e:?} is not among {found:?}");
+        }
+    }
+}

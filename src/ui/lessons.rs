@@ -1,0 +1,224 @@
+//! Lessons: two set-ups that differ in one thing; predict, see both fall, compare, then the principle.
+//! And the endings that a person has found by trying.
+
+use super::desk::{View, desk};
+use super::drawing::{PairDrawing, Still};
+use super::engine;
+use super::state::{bench, settings};
+use super::storage;
+use crate::engine::{Answer, Ask};
+use crate::lessons::{Better, Ending, Lesson, better};
+use crate::physics::trace::Trace;
+use crate::quiz::items::ItemKind;
+use crate::scenario::Scenario;
+use crate::texts::{Key, ask};
+use crate::units::{Quantity, Rounding};
+use leptos::prelude::*;
+use std::sync::Arc;
+
+/// One of the three answers.
+const ANSWERS: [Better; 3] = [Better::First, Better::Second, Better::Alike];
+
+fn name(b: Better, r: crate::texts::say::Reader) -> String {
+    match b {
+        Better::First => r.f(Key::QSetUp, &[("letter", "A")]),
+        Better::Second => r.f(Key::QSetUp, &[("letter", "B")]),
+        Better::Alike => r.t(Key::QSame).to_owned(),
+    }
+}
+
+/// The lessons view.
+#[component]
+pub fn Lessons() -> impl IntoView {
+    let settings = settings();
+    let open = RwSignal::new(None::<Lesson>);
+    let done = RwSignal::new(storage::load_lessons());
+    let cards = move || {
+        Lesson::ALL
+            .iter()
+            .enumerate()
+            .map(|(n, &l)| {
+                let is_done = move || done.with(|d| d.contains(&l));
+                view! {
+                    <li><button type="button" class="lesson" on:click=move |_| open.set(Some(l))>
+                        <span class="no" aria-hidden="true">{n + 1}</span>
+                        <span>{settings.s(Key::Lesson(l))}</span>
+                        <span class="sev">{move || is_done().then(|| format!("✓ {}", settings.t(Key::LessonDone)))}</span>
+                    </button></li>
+                }
+            })
+            .collect_view()
+    };
+    view! {
+        <main class="page lessons">
+            {move || match open.get() {
+                Some(l) => view! { <One lesson=l open=open done=done /> }.into_any(),
+                None => view! {
+                    <section>
+                        <h2>{settings.s(Key::LessonsHeading)}</h2>
+                        <p class="lead">{settings.s(Key::LessonsLead)}</p>
+                        <ol class="lesson-list">{cards()}</ol>
+                        <Endings />
+                    </section>
+                }.into_any(),
+            }}
+        </main>
+    }
+}
+
+/// The endings found so far; the others are only counted.
+#[component]
+fn Endings() -> impl IntoView {
+    let settings = settings();
+    let found = storage::load_endings();
+    let n = found.len();
+    let list = Ending::ALL
+        .into_iter()
+        .map(|e| {
+            let known = found.contains(&e);
+            view! { <li class:known=known><b aria-hidden="true">{if known { "✓ " } else { "? " }}</b>
+            {move || settings.t(if known { Key::Ending(e) } else { Key::EndingUnknown })}</li> }
+        })
+        .collect_view();
+    view! {
+        <section class="card endings"><h3>{settings.s(Key::EndingsHeading)}</h3>
+            <p>{settings.s(Key::EndingsLead)}</p>
+            <p class="sev">{move || settings.reader().f(Key::EndingsCount, &[("found", &n.to_string()), ("all", &Ending::ALL.len().to_string())])}</p>
+            <ul>{list}</ul></section>
+    }
+}
+
+#[component]
+fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl IntoView {
+    let (bench, desk, settings) = (bench(), desk(), settings());
+    let place = bench.scenario.with_untracked(|s| s.place.clone());
+    let pair = lesson.pair(&place);
+    let said = RwSignal::new(None::<Better>);
+    let falls = RwSignal::new(None::<(Arc<Trace>, Arc<Trace>)>);
+    let locked = RwSignal::new(false);
+    let [a, b] = pair.clone();
+    let lock = move |ev: web_sys::SubmitEvent| {
+        ev.prevent_default();
+        if said.with_untracked(Option::is_none) || locked.get_untracked() {
+            return;
+        }
+        locked.set(true);
+        let b = b.clone();
+        engine::ask(&Ask::Fall(Box::new(a.clone())), move |first| {
+            engine::ask(&Ask::Fall(Box::new(b)), move |second| {
+                if let (Some(Answer::Fall(Some(x))), Some(Answer::Fall(Some(y)))) = (first, second)
+                    && x.is_sound()
+                    && y.is_sound()
+                {
+                    falls.set(Some((Arc::new(*x), Arc::new(*y))));
+                    done.update(|d| {
+                        if !d.contains(&lesson) {
+                            d.push(lesson);
+                        }
+                    });
+                    storage::save_lessons(&done.get_untracked());
+                } else {
+                    locked.set(false);
+                }
+            });
+        });
+    };
+    let stills = pair
+        .iter()
+        .enumerate()
+        .map(|(n, s)| {
+            let (mine, other) = (s.clone(), pair[1 - n].clone());
+            let differs = move || {
+                let r = settings.reader();
+                let facts = |s: &Scenario| ask::facts(r, ItemKind::Ends, s);
+                let others = facts(&other);
+                facts(&mine)
+                    .into_iter()
+                    .filter(|f| !others.contains(f))
+                    .map(|(k, v)| view! { <div><dt>{k}</dt><dd>{v}</dd></div> })
+                    .collect_view()
+            };
+            view! {
+                <div class="setupcard"><h3>{move || settings.reader().f(Key::QSetUp, &[("letter", &ask::letter(n as u8))])}</h3>
+                    <Still set_up=RwSignal::new(s.clone()) /><dl class="facts">{differs}</dl></div>
+            }
+        })
+        .collect_view();
+    let answers = ANSWERS
+        .map(|b| {
+            view! {
+                <label class="pill option"><input type="radio" name="better" prop:disabled=move || locked.get()
+                    prop:checked=move || said.get() == Some(b) on:change=move |_| said.set(Some(b)) />
+                    <span>{move || name(b, settings.reader())}</span></label>
+            }
+        })
+        .collect_view();
+    let pair_for_view = pair.clone();
+    let compared = move || {
+        let (x, y) = falls.get()?;
+        let came = better(&x, &y);
+        let guess = said.get_untracked()?;
+        let rows = {
+            let (x, y) = (x.clone(), y.clone());
+            move || {
+                let r = settings.reader();
+                let row = |key: Key, q: Quantity, a: Option<f64>, b: Option<f64>, how: Rounding| {
+                    let show = |v: Option<f64>| v.map_or("—".to_owned(), |v| r.q(q, v, how));
+                    let gap = a.zip(b).map(|(a, b)| r.q(q, (a - b).abs(), Rounding::Nearest));
+                    view! { <tr><th scope="row">{r.t(key)}</th><td>{show(a)}</td><td>{show(b)}</td><td>{gap.unwrap_or("—".to_owned())}</td></tr> }
+                };
+                view! {
+                    <tr><th scope="row">{r.t(Key::CmpEnd)}</th><td>{r.t(Key::Outcome(x.outcome))}</td><td>{r.t(Key::Outcome(y.outcome))}</td><td></td></tr>
+                    {row(Key::CmpForce, Quantity::Force, Some(x.peak_force_n), Some(y.peak_force_n), Rounding::Up)}
+                    {row(Key::CmpFree, Quantity::Length, Some(x.free_fall_m), Some(y.free_fall_m), Rounding::Up)}
+                    {row(Key::CmpFall, Quantity::Length, Some(x.total_fall_m), Some(y.total_fall_m), Rounding::Up)}
+                    {row(Key::CmpRoom, Quantity::Length, x.clearance_margin_m, y.clearance_margin_m, Rounding::Down)}
+                }
+            }
+        };
+        let pair = pair_for_view.clone();
+        let (first, second) = (pair[0].clone(), pair[1].clone());
+        let next = Lesson::ALL.iter().skip_while(|l| **l != lesson).nth(1).copied();
+        let try_it = move |s: Scenario| {
+            move |_| {
+                let s = s.clone();
+                bench.edit(move |now| *now = s);
+                desk.show(View::Bench);
+            }
+        };
+        Some(view! {
+            <div class="told" role="status">
+                <p class="sentence">{move || {
+                    let r = settings.reader();
+                    r.f(if guess == came { Key::LessonRight } else { Key::LessonOther }, &[("came", &name(came, r)), ("said", &name(guess, r))])
+                }}</p>
+            </div>
+            <PairDrawing set_ups=pair.clone() falls=(x, y) />
+            <div class="scroll" tabindex="0" role="group" aria-label=settings.s(Key::CmpEnd)><table class="analysis"><thead><tr><td></td><th scope="col">"A"</th><th scope="col">"B"</th>
+                <th scope="col">{settings.s(Key::CmpGap)}</th></tr></thead><tbody>{rows}</tbody></table></div>
+            <section class="card"><h3>{settings.s(Key::LessonPrinciple)}</h3><p>{settings.s(Key::Principle(lesson))}</p>
+                <p class="source">{settings.s(Key::PrincipleSource(lesson))}</p></section>
+            <div class="row buttons">
+                {next.map(|l| view! { <button type="button" class="main" id="next-lesson" on:click=move |_| open.set(Some(l))>{settings.s(Key::LessonNext)}</button> })}
+                <button type="button" on:click=try_it(first)>{move || settings.reader().f(Key::LessonTry, &[("letter", "A")])}</button>
+                <button type="button" on:click=try_it(second)>{move || settings.reader().f(Key::LessonTry, &[("letter", "B")])}</button>
+            </div>
+        })
+    };
+    view! {
+        <section class="question">
+            <button type="button" class="plain" on:click=move |_| open.set(None)>"← "{settings.s(Key::LessonsHeading)}</button>
+            <h2>{settings.s(Key::Lesson(lesson))}</h2>
+            <p class="lead">{settings.s(Key::LessonAsk)}</p>
+            <div class="setups several">{stills}</div>
+            <form on:submit=lock>
+                <fieldset class="options-list"><legend class="vh">{settings.s(Key::QuizYourAnswer)}</legend>{answers}</fieldset>
+                <Show when=move || !locked.get()>
+                    <button type="submit" class="main" id="lock" aria-disabled=move || said.with(Option::is_none).to_string()>
+                        {move || settings.t(if said.with(Option::is_some) { Key::LessonLock } else { Key::QuizPickFirst })}</button>
+                </Show>
+            </form>
+            {compared}
+        </section>
+    }
+}

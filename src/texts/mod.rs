@@ -15,6 +15,9 @@ use crate::quiz::items::{AfterCase, ItemKind, Step};
 use crate::rules::FindingCode;
 use crate::scenario::{AnchorKind, ProblemCode};
 use crate::units::{Quantity, Rounding, Units, round_to};
+use std::cell::RefCell;
+use std::collections::HashMap;
+use std::sync::atomic::{AtomicBool, Ordering};
 
 /// The language of the screen. It does not set the place whose rules apply.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
@@ -109,12 +112,28 @@ keys! {
     SaveFile OpenFile CopyLink LinkCopied FileBad Kept NotKept
 }
 
+static LONG: AtomicBool = AtomicBool::new(false);
+
+/// Doubles every text from now on, to see whether the screen holds longer ones.
+pub fn set_long(on: bool) {
+    LONG.store(on, Ordering::Relaxed);
+}
+
 /// The text of a key.
 pub fn text(lang: Lang, key: Key) -> &'static str {
-    match lang {
+    let text = match lang {
         Lang::En => en::text(key),
         Lang::Fr => fr::text(key),
+    };
+    if LONG.load(Ordering::Relaxed) { doubled(text) } else { text }
+}
+
+/// The text twice, made once for each.
+fn doubled(text: &'static str) -> &'static str {
+    thread_local! {
+        static MADE: RefCell<HashMap<*const u8, &'static str>> = RefCell::default();
     }
+    MADE.with_borrow_mut(|m| *m.entry(text.as_ptr()).or_insert_with(|| format!("{text} {text}").leak()))
 }
 
 /// Fills named places: `fill("{a} of {b}", &[("a", "1"), ("b", "2")])`.

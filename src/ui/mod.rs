@@ -27,11 +27,26 @@ mod verdict;
 use crate::engine::{Answer, Ask};
 use wasm_bindgen::prelude::*;
 
+/// Two switches in the address, for trying the app out: `#random` drives it with random input,
+/// `#long` doubles every text.
+fn try_out() {
+    let hash = leptos::prelude::window().location().hash().unwrap_or_default();
+    crate::texts::set_long(hash.contains("long"));
+    let document = leptos::prelude::document();
+    if hash.contains("random")
+        && let (Ok(script), Some(head)) = (document.create_element("script"), document.head())
+        && script.set_attribute("src", "./random.js").is_ok()
+    {
+        let _ = head.append_child(&script);
+    }
+}
+
 /// Mounts the app over the static shell.
 pub fn mount() {
     if let Some(shell) = leptos::prelude::document().get_element_by_id("shell") {
         shell.remove();
     }
+    try_out();
     leptos::mount::mount_to_body(page::App);
     engine::start();
     storage::work_offline();

@@ -391,3 +391,36 @@ async fn a_wet_ladder_that_nobody_tied_slides_out() -> Res {
     assert_ne!(moved, stood);
     finish(page).await
 }
+
+#[tokio::test]
+async fn a_minute_of_random_input_breaks_nothing() -> Res {
+    let page = Page::open_at(LAPTOP, "#random=7").await?;
+    tokio::time::sleep(std::time::Duration::from_secs(60)).await;
+    let steps = page.js("return window.randomSteps").await?;
+    assert!(steps.as_f64().unwrap_or(0.0) > 300.0, "only {steps} steps");
+    // The page still answers.
+    page.js("document.querySelector('.views button').click()").await?;
+    page.wait("#scene").await?;
+    finish(page).await
+}
+
+#[tokio::test]
+async fn twice_as_long_texts_fit_a_small_phone() -> Res {
+    let phone = Window { width: 320, height: 640, ..LAPTOP };
+    for view in 1..=4 {
+        let page = Page::open_at(phone, "#long").await?;
+        page.click(&format!(".views button:nth-child({view})")).await?;
+        if view == 1 {
+            for n in 1..=11 {
+                open_part(&page, n).await?;
+            }
+            predict_and_play(&page, 0).await?;
+        }
+        let wide = page
+            .js("const w = document.documentElement.scrollWidth; return [w, [...document.querySelectorAll('main:not(.away) *')].filter(e => e.getClientRects().length && e.getBoundingClientRect().right > 321 && !e.closest('svg, .scroll, .vh')).slice(0, 3).map(e => e.outerHTML.slice(0, 90))]")
+            .await?;
+        assert!(wide[0].as_f64().unwrap_or(999.0) <= 320.0, "view {view}: {wide}");
+        finish(page).await?;
+    }
+    Ok(())
+}

@@ -66,7 +66,7 @@ async fn main() -> Res {
     for e in std::fs::read_dir(root().join("target/dist"))? {
         let e = e?;
         let name = e.file_name().to_string_lossy().into_owned();
-        if name.ends_with(".br") && !name.starts_with("sw.js") {
+        if name.ends_with(".br") && !name.starts_with("sw.js") && !name.starts_with("random") {
             *(if name.starts_with("engine") { &mut engine } else { &mut first }) += e.metadata()?.len();
         }
     }

@@ -1,0 +1,32 @@
+// Drives the app with random input: open the address with #random. Nothing here runs otherwise.
+(() => {
+  const seed = Number((location.hash.match(/random=(\d+)/) || [])[1] || 1);
+  let x = seed || 1;
+  const pick = (n) => { x = (x * 48271) % 2147483647; return x % n; };
+  window.randomSteps = 0;
+  const allowed = (e) => e.getClientRects().length && !e.disabled && e.type !== "file"
+    && !e.matches("#clear-sure, #print, .sheet-of, .write, .skip, a[download], a[href^=http]");
+  setInterval(() => {
+    const all = [...document.querySelectorAll("button, input, select, summary, textarea, .drawing, svg.map")].filter(allowed);
+    if (!all.length) return;
+    const e = all[pick(all.length)];
+    window.randomSteps += 1;
+    const say = (kind) => e.dispatchEvent(new Event(kind, { bubbles: true }));
+    if (e.matches("input[type=range]")) {
+      e.value = Number(e.min) + (pick(1000) / 999) * (Number(e.max) - Number(e.min)); say("input"); say("change");
+    } else if (e.matches("select")) {
+      e.selectedIndex = pick(e.options.length); say("change");
+    } else if (e.matches("input[type=date]")) {
+      e.value = ["", "2026-05-01", "2031-12-31"][pick(3)]; say("input"); say("change");
+    } else if (e.matches("input[type=text], textarea")) {
+      e.value = ["", "7", "-1e9", "abc", "3,5", "99999999999", "=1+1", "0.0001"][pick(8)]; say("input"); say("change");
+    } else if (e.matches("svg")) {
+      const b = e.getBoundingClientRect();
+      const at = { bubbles: true, clientX: b.left + pick(1000) / 1000 * b.width, clientY: b.top + pick(1000) / 1000 * b.height };
+      e.dispatchEvent(new MouseEvent("click", at));
+      e.dispatchEvent(new KeyboardEvent("keydown", { bubbles: true, key: ["ArrowLeft", "PageDown", "Home", " "][pick(4)] }));
+    } else {
+      e.click();
+    }
+  }, 30);
+})();

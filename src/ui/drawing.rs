@@ -486,7 +486,7 @@ pub fn Drawing() -> impl IntoView {
     let view_box = move || {
         bench.geometry.with(|g| {
             g.as_ref().map_or("0 0 100 100".to_owned(), |g| {
-                let (l, b, r, t) = bench.scenario.with(|s| bounds(g, s));
+                let (l, b, r, t) = bench.drawn.with(|s| bounds(g, s));
                 format!("{} {} {} {}", cm(l), cm(-t), cm(r - l), cm(t - b))
             })
         })
@@ -500,7 +500,7 @@ pub fn Drawing() -> impl IntoView {
                 let q = r.trace.at(player.clock.get())?;
                 return Some(build(&r.scenario, g, &q));
             }
-            bench.scenario.with(|s| Some(standing_scene(s, g)))
+            bench.drawn.with(|s| Some(standing_scene(s, g)))
         })
     });
     let ghost = Memo::new(move |_| {
@@ -511,7 +511,7 @@ pub fn Drawing() -> impl IntoView {
     });
     let dims = move || -> Vec<AnyView> {
         let Some(g) = bench.geometry.get() else { return vec![] };
-        let s = bench.scenario.get();
+        let s = bench.drawn.get();
         let (_, _, r, _) = bounds(&g, &s);
         let x = r - 0.55 - LETTERING_M;
         let len = |k: Key, m: f64, how: Rounding| {
@@ -578,7 +578,7 @@ pub fn Drawing() -> impl IntoView {
     };
     let bar = move || {
         let g = bench.geometry.get()?;
-        let (l, b, _, _) = bench.scenario.with(|s| bounds(&g, s));
+        let (l, b, _, _) = bench.drawn.with(|s| bounds(&g, s));
         let length = if settings.units.get() == Units::Metric { 1.0 } else { 5.0 * FT_M };
         let (x, y) = (l + 0.25, -b - 0.16);
         let label = reader().f(
@@ -602,7 +602,7 @@ pub fn Drawing() -> impl IntoView {
     };
     let house = move || {
         let g = bench.geometry.get()?;
-        let s = bench.scenario.get();
+        let s = bench.drawn.get();
         Some(view! { <House g=g s=s /> })
     };
     view! {
@@ -614,10 +614,10 @@ pub fn Drawing() -> impl IntoView {
             <g transform="scale(1,-1)">
                 <LadderShape scene=scene.into() geometry=bench.geometry />
                 <Show when=move || ghost.with(Option::is_some)>
-                    <Figure scene=Signal::derive(move || ghost.get()) set_up=bench.scenario.into() ghost=true />
+                    <Figure scene=Signal::derive(move || ghost.get()) set_up=bench.drawn.into() ghost=true />
                 </Show>
                 <Show when=move || scene.with(Option::is_some)>
-                    <Figure scene=scene.into() set_up=bench.scenario.into() />
+                    <Figure scene=scene.into() set_up=bench.drawn.into() />
                 </Show>
             </g>
             {dims}

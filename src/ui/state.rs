@@ -127,6 +127,8 @@ pub struct Bench {
     pub problems: Memo<Vec<Problem>>,
     /// The last geometry that could be built.
     pub geometry: Memo<Option<Geometry>>,
+    /// The set-up that is drawn: the last one whose numbers are in range.
+    pub drawn: Memo<Scenario>,
     generation: StoredValue<u32>,
 }
 
@@ -151,6 +153,10 @@ pub fn provide_bench(s: Settings) -> Bench {
         notice: RwSignal::new(notice),
         kept: RwSignal::new(true),
         problems: Memo::new(move |_| scenario.with(problems)),
+        drawn: Memo::new(move |old: Option<&Scenario>| {
+            let fits = scenario.with(|s| s.range_problems().is_empty());
+            if fits { scenario.get() } else { old.cloned().unwrap_or_default() }
+        }),
         geometry: Memo::new(move |old: Option<&Option<Geometry>>| {
             let fresh = scenario.with(|s| s.range_problems().is_empty().then(|| Geometry::of(s)).flatten());
             fresh.or_else(|| old.cloned().flatten())

@@ -420,3 +420,24 @@ fn rope_that_slips_through_a_loose_grab_takes_its_stretch_along() {
     assert!(t.grab_slip_m > 0.3 && t.energy_residual < 5e-3, "{} {}", t.grab_slip_m, t.energy_residual);
     assert!(Geometry::of(&s).is_some());
 }
+
+/// A foot that whipped against the wall was told as a blow of 9.9 m/s after a free fall of 1.7 m.
+#[test]
+fn a_kick_is_not_a_blow() {
+    let s = Scenario {
+        stance: Stance::Roof { from_eave_m: 1.2 },
+        grab: RopeGrab { above_dring_m: -0.5, ..RopeGrab::default() },
+        ..Scenario::default()
+    };
+    let t = simulate(&s).expect("falls");
+    let fastest_m_s = (2.0 * G_M_S2 * t.total_fall_m).sqrt();
+    for i in &t.impacts {
+        assert!(
+            i.speed_m_s <= fastest_m_s,
+            "{:?} at {} m/s after a drop of {} m",
+            i.what,
+            i.speed_m_s,
+            t.total_fall_m
+        );
+    }
+}

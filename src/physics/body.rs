@@ -52,6 +52,11 @@ impl Part {
         Part::ShinRight,
     ];
 
+    /// Whether it is a shin with its foot.
+    pub fn is_shin(self) -> bool {
+        matches!(self, Part::ShinLeft | Part::ShinRight)
+    }
+
     /// Whether it is an arm: arms start against the house and collide with the ground alone.
     pub fn is_arm(self) -> bool {
         matches!(self, Part::UpperArms | Part::Forearms)

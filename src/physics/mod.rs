@@ -14,6 +14,7 @@ pub mod trace;
 pub mod world;
 
 use crate::scenario::{Scenario, Stance};
+use body::Part;
 use constants::*;
 use equipment::LineParams;
 use geometry::{Geometry, P, p, taut_path};
@@ -469,6 +470,12 @@ impl Run {
             let fresh = t - self.last_touch_s[i] > 0.1;
             self.last_touch_s[i] = t;
             if touch.speed_m_s < TOUCH_SPEED_M_S {
+                continue;
+            }
+            // A shin without muscles whips like a flail: against house and ladder it is a kick, and
+            // says nothing of the blow that the body takes.
+            let landing = matches!(touch.thing, Thing::Ground | Thing::Obstacle);
+            if !landing && Part::ALL.get(touch.part).is_some_and(|q| q.is_shin()) {
                 continue;
             }
             match self.impacts.iter_mut().find(|q| q.what == touch.thing) {

@@ -188,9 +188,10 @@ fn Figure(
 
 /// A vertical dimension with extension lines and arrowheads. Lettering stands along the line and
 /// reads from the right (ISO 129-1); at a short one it stands beside the line.
-fn dimension(x: f64, y0: f64, y1: f64, from_x: (f64, f64), label: String) -> AnyView {
+fn dimension(x: f64, y0: f64, y1: f64, from_x: (f64, f64), label: String, room: bool) -> AnyView {
     let (a, b) = (y0.max(y1), y0.min(y1));
-    let long = a - b > 1.9;
+    // Lettering for a room is longer than a short line.
+    let long = a - b > if room { 3.4 } else { 1.9 };
     let place = if long {
         format!("translate({},{}) rotate(-90)", cm(x - 0.09), cm(-(a + b) / 2.0))
     } else {
@@ -529,6 +530,7 @@ pub fn Drawing() -> impl IntoView {
                         y - t.free_fall_m.min(y),
                         (g.dring.x + 0.1, g.dring.x + 0.1),
                         len(Key::DimFreeFall, t.free_fall_m, Rounding::Up),
+                        settings.room.get(),
                     ));
                 }
                 if let Some(m) = t.clearance_margin_m {
@@ -541,6 +543,7 @@ pub fn Drawing() -> impl IntoView {
                             floor.max(0.0),
                             (g.eave.x + 0.4, g.eave.x + 0.4),
                             len(Key::DimClearance, m, Rounding::Down),
+                            settings.room.get(),
                         ));
                     } else if m <= 0.0 {
                         out.push(
@@ -559,6 +562,7 @@ pub fn Drawing() -> impl IntoView {
                     floor,
                     (g.soles.x + 0.15, x - 0.4),
                     len(Key::DimStanding, g.soles.y - floor, Rounding::Nearest),
+                    settings.room.get(),
                 ));
             }
             _ => {}

@@ -67,6 +67,9 @@ pub fn read_scenario(text: &str) -> Result<Scenario, String> {
         return Err(format!("the file is larger than {LARGEST_FILE_BYTES} bytes"));
     }
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    if !text.trim_start().starts_with('{') {
+        return Err("scenario: not a set-up file".to_owned());
+    }
     let mut d = serde_json::Deserializer::from_str(text);
     let s: Scenario = serde_path_to_error::deserialize(&mut d).map_err(|e| {
         let path = e.path().to_string();

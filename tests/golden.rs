@@ -60,6 +60,7 @@ fn a_bad_file_names_its_field() {
     for (text, field) in [
         (r#"{"grab":{"above_dring_m":"high"}}"#, "grab.above_dring_m"),
         (r#"{"house":{"eave_hight_m":5}}"#, "house.eave_hight_m"),
+        ("[]", "scenario"),
         (r#"{"stance":{"ladder":{"standing_height_m":null}}}"#, "stance.ladder.standing_height_m"),
     ] {
         let line = read_scenario(text).expect_err("refused");

@@ -111,7 +111,7 @@ pub fn judge(s: &Scenario, t: &Trace, place: &'static Place) -> Vec<Finding> {
     gear(&mut out, s, t, place);
     anchor(&mut out, s, t, place);
     ladder_and_height(&mut out, s, place);
-    method(&mut out, s, place);
+    method(&mut out, s, t, place);
     plan(&mut out, s, place);
     out.sort_by_key(|f| f.severity);
     out
@@ -379,7 +379,7 @@ fn ladder_and_height(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place
     }
 }
 
-fn method(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place) {
+fn method(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place) {
     let other = match s.plan.other_method {
         OtherMethod::NoneFound => None,
         OtherMethod::Guardrail => Some(Method::Guardrail),
@@ -402,7 +402,8 @@ fn method(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place) {
     } else if needed_m > room_m {
         (C::ClearanceSum, needed_m, Minor)
     } else {
-        (C::ClearanceSum, needed_m, Good)
+        // The sum knows no swing and no stretch: beside a strike it is no comfort.
+        (C::ClearanceSum, needed_m, if t.outcome == Outcome::Stopped { Good } else { Note })
     };
     out.push(
         Finding { met: Some(need_m <= room_m), ..Finding::new(code, severity) }

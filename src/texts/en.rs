@@ -122,7 +122,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PredictedRight => "You saw it coming.",
         Key::PredictedWrong => "Not what you said; look at why.",
         Key::ScoreLine => "{score} of 100",
-        Key::Passes => "Nothing here fails the set-up.",
+        Key::Passes => "No critical finding.",
         Key::DoesNotPass => "This set-up does not pass.",
         Key::FindingsHeading => "What to know about this set-up",
         Key::WhatToChange => "What to change:",
@@ -452,7 +452,7 @@ pub fn text(key: Key) -> &'static str {
             "Even with the grab as high as it goes, the sum needs {value} under the feet; there is {other}. This gear cannot work here."
         }
         Key::Says(FindingCode::ClearanceSum) => {
-            "With the absorber torn to its end the sum needs {value} under the feet; there is {other}."
+            "The usual sum needs {value} under the feet; there is {other}."
         }
         Key::Says(FindingCode::RescueMissing) => {
             "A worker who hangs must be brought down in minutes. The rescue is not planned the way this place asks."
@@ -484,7 +484,7 @@ pub fn text(key: Key) -> &'static str {
             "It breaks at {other}, {value} times the arrest force of this fall: meets the factor of {limit}."
         }
         Key::SaysMet(FindingCode::ClearanceSum) => {
-            "With the absorber torn to its end the sum needs {value} under the feet; there is {other}."
+            "The usual sum needs {value} under the feet; there is {other}."
         }
         Key::SaysMet(FindingCode::AbsorberExtension) => {
             "{value} torn out meets the {limit} of the type test."
@@ -644,8 +644,8 @@ pub fn text(key: Key) -> &'static str {
         Key::ChangesNone => "No single change from the list scores higher.",
         Key::ChangesBest => "The one change that helps most",
         Key::ChangesLine => "{change}: {before} to {after} points",
-        Key::ChangesPass => "meets the limits",
-        Key::ChangesFail => "a limit is still not met",
+        Key::ChangesPass => "no critical finding",
+        Key::ChangesFail => "still a critical finding",
         Key::ChangesMake => "Make this change",
         Key::ChArrow => "Turn the grab’s arrow to the anchor",
         Key::ChLatch => "Close the latch",

@@ -122,7 +122,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PredictedRight => "Vous l’aviez vu venir.",
         Key::PredictedWrong => "Pas ce que vous aviez dit ; regardez pourquoi.",
         Key::ScoreLine => "{score} sur 100",
-        Key::Passes => "Rien ici ne fait échouer le montage.",
+        Key::Passes => "Aucun constat critique.",
         Key::DoesNotPass => "Ce montage ne passe pas.",
         Key::FindingsHeading => "Ce qu’il faut savoir de ce montage",
         Key::WhatToChange => "Quoi changer :",
@@ -466,7 +466,7 @@ pub fn text(key: Key) -> &'static str {
             "Même avec le coulisseau au plus haut, la somme exige {value} sous les pieds ; il y a {other}. Cet équipement ne peut pas servir ici."
         }
         Key::Says(FindingCode::ClearanceSum) => {
-            "Absorbeur déployé jusqu’au bout, la somme exige {value} sous les pieds ; il y a {other}."
+            "La somme usuelle exige {value} sous les pieds ; il y a {other}."
         }
         Key::Says(FindingCode::RescueMissing) => {
             "Une personne suspendue doit être descendue en quelques minutes. Le sauvetage n’est pas prévu comme cet endroit l’exige."
@@ -498,7 +498,7 @@ pub fn text(key: Key) -> &'static str {
             "Il rompt à {other}, soit {value} fois la force d’arrêt de cette chute : respecte le coefficient de {limit}."
         }
         Key::SaysMet(FindingCode::ClearanceSum) => {
-            "Absorbeur déployé jusqu’au bout, la somme exige {value} sous les pieds ; il y a {other}."
+            "La somme usuelle exige {value} sous les pieds ; il y a {other}."
         }
         Key::SaysMet(FindingCode::AbsorberExtension) => {
             "{value} de déploiement respecte les {limit} de l’essai de type."
@@ -662,8 +662,8 @@ pub fn text(key: Key) -> &'static str {
         Key::ChangesNone => "Aucun changement de la liste ne donne plus de points.",
         Key::ChangesBest => "Le changement qui aide le plus",
         Key::ChangesLine => "{change} : de {before} à {after} points",
-        Key::ChangesPass => "respecte les limites",
-        Key::ChangesFail => "une limite n’est toujours pas respectée",
+        Key::ChangesPass => "aucun constat critique",
+        Key::ChangesFail => "encore un constat critique",
         Key::ChangesMake => "Faire ce changement",
         Key::ChArrow => "Tourner la flèche du coulisseau vers l’ancrage",
         Key::ChLatch => "Fermer le loquet",

@@ -378,6 +378,13 @@ pub fn problem(r: Reader, p: &Problem) -> String {
         name = r.t(label).to_owned();
         min = r.q(q, range.min, Rounding::Up);
         max = r.q(q, range.max, Rounding::Down);
+    } else if p.code == ProblemCode::OutOfRange {
+        // The counts of fasteners.
+        let most = crate::scenario::MOST_FASTENERS_PER_SIDE;
+        let missed = p.field.ends_with("missed");
+        name = r.t(if missed { Key::FastenersMissed } else { Key::FastenersPerSide }).to_owned();
+        (min, max) =
+            (if missed { "0" } else { "1" }.to_owned(), if missed { 2 * most } else { most }.to_string());
     }
     let code = if p.code == ProblemCode::NotFinite { ProblemCode::OutOfRange } else { p.code };
     r.f(Key::Problem(code), &[("field", &name), ("min", &min), ("max", &max)])

@@ -45,7 +45,7 @@ pub fn Crew() -> impl IntoView {
                     }
                 });
                 desk.keep_crew();
-                pasted.set(String::new());
+                let _ = pasted.try_set(String::new());
             }
         });
     };
@@ -58,7 +58,7 @@ pub fn Crew() -> impl IntoView {
                     Refused::Foreign => Key::RefusedForeign,
                     Refused::Newer => Key::RefusedNewer,
                 };
-                said.set(settings.reader_now().t(key).to_owned());
+                let _ = said.try_set(settings.reader_now().t(key).to_owned());
             };
             let text = match file_text(&ev).await {
                 None => return,
@@ -68,7 +68,7 @@ pub fn Crew() -> impl IntoView {
             let held = desk.records.with_untracked(|all| all.iter().map(|r| r.id().to_owned()).collect());
             engine::ask(&Ask::Import(text, held), move |answer| match answer {
                 Some(Answer::Import(Ok(i))) => {
-                    said.set(settings.reader_now().f(
+                    let _ = said.try_set(settings.reader_now().f(
                         Key::ImportDone,
                         &[
                             ("fresh", &i.fresh.len().to_string()),
@@ -87,7 +87,7 @@ pub fn Crew() -> impl IntoView {
                     desk.take_in(i.fresh);
                 }
                 Some(Answer::Import(Err(r))) => refused(r),
-                _ => said.set(settings.reader_now().t(Key::EngineMissing).to_owned()),
+                _ => drop(said.try_set(settings.reader_now().t(Key::EngineMissing).to_owned())),
             });
         });
     };
@@ -100,7 +100,7 @@ pub fn Crew() -> impl IntoView {
                     Some(Doubt::OtherVersion) => Key::DoubtVersion,
                     Some(Doubt::DoesNotReplay) => Key::DoubtReplay,
                 };
-                said.set(settings.reader_now().t(key).to_owned());
+                let _ = said.try_set(settings.reader_now().t(key).to_owned());
                 if doubt.is_none() {
                     let s = super::desk::Sitting {
                         header: r.header.clone(),

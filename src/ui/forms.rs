@@ -55,11 +55,11 @@ pub fn NumberField(field: Field, #[prop(optional)] slider: bool) -> impl IntoVie
             .chars()
             .filter(|c| !c.is_whitespace())
             .map(|c| match c {
-                ',' if settings.lang.get_untracked() == crate::texts::Lang::Fr => '.',
+                // Either decimal mark in either language; there are no thousands to mark here.
+                ',' => '.',
                 '\u{2212}' => '-',
                 c => c,
             })
-            .filter(|c| *c != ',')
             .collect();
         match plain.parse::<f64>() {
             Ok(x) if x.is_finite() => set(x / q.shown_per_si(settings.units.get_untracked())),

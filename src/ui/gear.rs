@@ -5,7 +5,10 @@
 
 use super::state::{bench, settings};
 use crate::inspection::{GearPart, Look, from_the_shed};
-use crate::scenario::{Arrow, Bolt, ConnectorState, LabelState, Latch, PackState, RopeState, WebbingState};
+use crate::scenario::{
+    Arrow, Bolt, ConnectorState, LabelState, Latch, MOST_FASTENERS_PER_SIDE, PackState, RopeState,
+    WebbingState,
+};
 use crate::texts::{Key, say};
 use leptos::prelude::*;
 
@@ -17,7 +20,7 @@ pub fn AnchorSection() -> impl IntoView {
         let r = settings.reader();
         let (hit, miss, per_side) = bench.scenario.with(|s| {
             let a = crate::strength::anchor(s).fasteners;
-            (a.0, a.1, s.anchor.fasteners.per_side.max(1))
+            (a.0, a.1, s.anchor.fasteners.per_side.clamp(1, MOST_FASTENERS_PER_SIDE))
         });
         let label = r.f(Key::StrengthDrawing, &[("hit", &hit.to_string()), ("miss", &miss.to_string())]);
         // The near side is on the right; misses count there first, as in the strength.
@@ -27,7 +30,7 @@ pub fn AnchorSection() -> impl IntoView {
                 .map(|i| {
                     let share = (f64::from(i) + 0.7) / (f64::from(per_side) + 0.4);
                     let (x, y) = (160.0 + sign * (14.0 + 96.0 * share), 34.0 + (14.0 + 96.0 * share) * 0.45);
-                    let bad = i >= per_side - missed;
+                    let bad = i >= per_side.saturating_sub(missed);
                     // Square to the slope: long in the rafter, short and beside it where it missed.
                     let long = if bad { 22.0 } else { 52.0 };
                     let (dx, dy) = (-sign * 0.41 * long, 0.91 * long);

@@ -110,15 +110,16 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
                     && x.is_sound()
                     && y.is_sound()
                 {
-                    falls.set(Some((Arc::new(*x), Arc::new(*y))));
-                    done.update(|d| {
-                        if !d.contains(&lesson) {
-                            d.push(lesson);
-                        }
-                    });
-                    storage::save_lessons(&done.get_untracked());
+                    // The person may have gone on: then there is nobody to show it to.
+                    let _ = falls.try_set(Some((Arc::new(*x), Arc::new(*y))));
+                    let mut all = storage::load_lessons();
+                    if !all.contains(&lesson) {
+                        all.push(lesson);
+                    }
+                    storage::save_lessons(&all);
+                    let _ = done.try_set(all);
                 } else {
-                    locked.set(false);
+                    let _ = locked.try_set(false);
                 }
             });
         });

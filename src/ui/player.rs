@@ -7,6 +7,7 @@ use crate::texts::Key;
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 use std::time::Duration;
+use wasm_bindgen::JsCast;
 
 /// Slow motion.
 const SLOW: f64 = 1.0 / 8.0;
@@ -69,6 +70,18 @@ fn reduced_motion() -> bool {
     window().match_media("(prefers-reduced-motion: reduce)").ok().flatten().is_some_and(|m| m.matches())
 }
 
+/// Moves focus to an element, and with it what is on the screen: the button that was pressed is gone.
+pub fn to_view(id: &'static str) {
+    request_animation_frame(move || {
+        let found = document().get_element_by_id(id);
+        if let Some(e) = found.and_then(|e| js_sys::Reflect::get(&e, &"focus".into()).ok().map(|f| (e, f)))
+            && let Ok(focus) = e.1.dyn_into::<js_sys::Function>()
+        {
+            let _ = focus.call0(&e.0);
+        }
+    });
+}
+
 impl Player {
     /// When the first showing ends: a little after the lowest point or the blow that decided it.
     pub fn interest_end(self, t: &Trace) -> f64 {
@@ -104,6 +117,7 @@ impl Player {
                 return;
             }
             p.bench.phase.set(Phase::Playing);
+            to_view("scene");
             p.bench.said.set(p.settings.reader_now().t(Key::Event(EventKind::Slip)).to_owned());
             p.slow.set(false);
             p.run();

@@ -165,7 +165,8 @@ pub fn provide_bench(s: Settings) -> Bench {
     };
     provide_context(bench);
     Effect::new(move |_| {
-        let kept = bench.scenario.with(storage::save_scenario);
+        // What is out of range is not kept: it would come back with the next visit.
+        let kept = bench.drawn.with(storage::save_scenario);
         bench.kept.set(kept);
     });
     bench
@@ -265,6 +266,7 @@ impl Bench {
     /// Shows the verdict and says it.
     pub fn show(self, settings: Settings) {
         self.phase.set(Phase::Shown);
+        super::player::to_view("verdict");
         let generation = self.generation.get_value();
         let ask = Ask::Changes(Box::new(self.scenario.get_untracked()));
         engine::ask(&ask, move |answer| {

@@ -158,7 +158,7 @@ pub fn Verdict() -> impl IntoView {
         Some(
             view! {
                 {instead}
-                <p class="sentence" id="verdict"><span class=class aria-hidden="true">{shape}</span>{sentence}</p>
+                <p class="sentence" id="verdict" tabindex="-1"><span class=class aria-hidden="true">{shape}</span>{sentence}</p>
                 {limit.map(|l| view! { <p class="source">{r.source(l)}</p> })}
                 {compare}
                 <p class="score"><strong>{r.f(Key::ScoreLine, &[("score", &score.to_string())])}</strong>" "

@@ -439,3 +439,49 @@ async fn a_number_out_of_range_is_told_and_not_drawn() -> Res {
     assert_eq!(before, after);
     finish(page).await
 }
+
+/// A file with four million fasteners stopped the page, and being kept, stopped it again on reload.
+#[tokio::test]
+async fn four_million_fasteners_do_not_stop_the_page() -> Res {
+    let page = Page::open_at(
+        LAPTOP,
+        "#s=%7B%22anchor%22%3A%7B%22fasteners%22%3A%7B%22per_side%22%3A4000000%7D%7D%7D",
+    )
+    .await?;
+    page.wait_text(".problems", "12").await?;
+    page.driver.goto(format!("http://{}/", page.address)).await?;
+    page.driver.refresh().await?;
+    page.wait("#play").await?;
+    finish(page).await
+}
+
+#[tokio::test]
+async fn on_a_phone_the_fall_is_in_view_and_either_decimal_mark_counts() -> Res {
+    let page = Page::open(Window { width: 320, height: 640, ..LAPTOP }).await?;
+    open_part(&page, 3).await?;
+    page.js("const f = document.querySelector('#f-grab-above_dring_m'); f.value = '0,5'; f.dispatchEvent(new Event('input', { bubbles: true })); f.dispatchEvent(new Event('change', { bubbles: true }))").await?;
+    assert_eq!(page.js("return document.querySelector('#f-grab-above_dring_m').value").await?, "0.50");
+    page.driver.find_all(By::Css(".answer input")).await?[0].click().await?;
+    page.click("#play").await?;
+    page.wait(".player .main").await?;
+    tokio::time::sleep(std::time::Duration::from_millis(300)).await;
+    let top = page.js("const b = document.querySelector('#scene').getBoundingClientRect(); return [b.top, b.bottom, document.activeElement.id]").await?;
+    assert!(top[0].as_f64().unwrap_or(-1.0) > -60.0 && top[2] == "scene", "{top}");
+    page.click(".player .main").await?;
+    page.wait("#verdict").await?;
+    tokio::time::sleep(std::time::Duration::from_millis(300)).await;
+    let at = page.js("const b = document.querySelector('#verdict').getBoundingClientRect(); return [b.top, b.bottom, document.activeElement.id]").await?;
+    assert!(
+        at[0].as_f64().unwrap_or(-1.0) >= 0.0
+            && at[1].as_f64().unwrap_or(999.0) <= 640.0
+            && at[2] == "verdict",
+        "{at}"
+    );
+    page.click(".options summary").await?;
+    let panel = page.js("const b = document.querySelector('.options .panel').getBoundingClientRect(); return [b.left, b.right]").await?;
+    assert!(
+        panel[0].as_f64().unwrap_or(-1.0) >= 0.0 && panel[1].as_f64().unwrap_or(999.0) <= 320.0,
+        "{panel}"
+    );
+    finish(page).await
+}

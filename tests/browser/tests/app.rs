@@ -459,8 +459,8 @@ async fn four_million_fasteners_do_not_stop_the_page() -> Res {
 async fn on_a_phone_the_fall_is_in_view_and_either_decimal_mark_counts() -> Res {
     let page = Page::open(Window { width: 320, height: 640, ..LAPTOP }).await?;
     open_part(&page, 3).await?;
-    page.js("const f = document.querySelector('#f-grab-above_dring_m'); f.value = '0,5'; f.dispatchEvent(new Event('input', { bubbles: true })); f.dispatchEvent(new Event('change', { bubbles: true }))").await?;
-    assert_eq!(page.js("return document.querySelector('#f-grab-above_dring_m').value").await?, "0.50");
+    page.js("const f = document.querySelector('#f-grab-above_dring_m'); f.value = '0,2'; f.dispatchEvent(new Event('input', { bubbles: true })); f.dispatchEvent(new Event('change', { bubbles: true }))").await?;
+    assert_eq!(page.js("return document.querySelector('#f-grab-above_dring_m').value").await?, "0.20");
     page.driver.find_all(By::Css(".answer input")).await?[0].click().await?;
     page.click("#play").await?;
     page.wait(".player .main").await?;

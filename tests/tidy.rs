@@ -103,7 +103,9 @@ fn only_world_names_rapier_and_only_ui_names_leptos() {
     for (name, text) in sources("src") {
         let text = code(&text);
         assert!(name == "src/physics/world.rs" || !text.contains("rapier2d"), "{name} names rapier");
-        let ui = name.starts_with("src/ui/") || name == "src/main.rs" || name == "src/bin/engine.rs";
+        let ui = name.starts_with("src/ui/")
+            || name == "src/main.rs"
+            || ["src/bin/engine.rs", "src/bin/rooms.rs"].contains(&name.as_str());
         assert!(ui || !(text.contains("leptos") || text.contains("web_sys")), "{name} names the screen");
     }
 }

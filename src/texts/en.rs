@@ -1206,6 +1206,10 @@ pub fn text(key: Key) -> &'static str {
         Key::ClearDevice => "Clear this device",
         Key::ClearSure => "Yes, take everything away",
         Key::ClearNot => "No, keep it",
+        Key::RoomsComing => "One moment, this part is being loaded…",
+        Key::RoomsMissing => {
+            "This part could not be loaded. With a network, open the page again; after that it works without one."
+        }
         Key::NavLabel => "Views",
         Key::WhyMethodOtherAsk => {
             "No other method comes first here. What is open is for someone else to settle: {because}."

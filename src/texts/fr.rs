@@ -1260,6 +1260,10 @@ pub fn text(key: Key) -> &'static str {
         Key::ClearDevice => "Vider cet appareil",
         Key::ClearSure => "Oui, tout effacer",
         Key::ClearNot => "Non, garder",
+        Key::RoomsComing => "Un instant, cette partie se charge…",
+        Key::RoomsMissing => {
+            "Cette partie n’a pas pu être chargée. Avec un réseau, rouvrez la page ; ensuite elle fonctionne sans réseau."
+        }
         Key::NavLabel => "Vues",
         Key::WhyMethodOtherAsk => {
             "Aucune autre méthode ne vient avant ici. Ce qui reste ouvert, quelqu’un d’autre doit le régler : {because}."

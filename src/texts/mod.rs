@@ -106,7 +106,7 @@ keys! {
     SideHeldShort
     NavBench NavQuiz NavCrew AfterSource QSetUp QSame QPart QAllFit QRoomEnough QRoomShort QRoomNone QArrest QOtherMethod QStopAndAsk QFootHolds QFootSlides QFootBack QFootSide QWireKept QWireAsk QWireDry WhyEndsStopped WhyEndsStrikes WhyEndsLetGo WhyHigherSame WhyHigherOther WhyHigherDiffer WhyPutGrab WhyFaultMissed WhyFaultNone WhyFaultOther WhySteps WhyAnchorNone WhyAnchorWeak WhyRoom WhyAlongFar WhyAlongNear WhyMethodArrest WhyMethodOther WhyMethodAsk WhyFooting WhyFootingBack WhyFootingSide WhyWire
     QFrom WhyMethodRank QuizHeading QuizLead QuizHalves QuizHalf QuizResume QuizDrop QuizMode QuizPractice QuizAssessment QuizPracticeHint QuizAssessmentHint QuizWho QuizNameless QuizTrainer QuizCut QuizCutHint QuizSeed QuizSeedHint QuizPlace QuizBegin QuizNotCertificate QuizProgress QuizYourAnswer QuizLock QuizPickFirst QuizOn QuizLeave QuizUp QuizDown QuizRight QuizPartly QuizWrong QuizCritical QuizYours QuizKey QuizSee QuizResult QuizPassed QuizFailed QuizFailedCritical QuizPracticeDone QuizExport QuizExportWhy QuizAnswers QuizAgain WriteRecord Print SheetTitle SheetFinished SheetPoints SheetCritical SheetResult SheetPassed SheetNotPassed SheetVersions SheetSign SheetChain NoteNotKept NoteOtherTab NoteClockBack NoteCleared NoteGone CrewHeading CrewLead CrewEmpty CrewNone CrewPassed CrewNotPassed CrewOpen CrewRemove CrewPaste CrewAdd CrewCsv CrewMid CrewAnalysis CrewAnalysisHint ColKind ColAnswered ColRight ColApart CrewFiles CrewFilesHint WriteArchive WriteCsv WriteXapi CrewImport ImportDone RefusedTooLarge RefusedBroken RefusedForeign RefusedNewer DoubtNone DoubtEdited DoubtVersion DoubtReplay DueNothing DueFirst DueRecheck DueMid DueNow DueLater ClearHeading ClearHint ClearDevice ClearSure ClearNot
-    NavLabel
+    NavLabel RoomsComing RoomsMissing
     WhyMethodOtherAsk
     NavLessons LessonsHeading LessonsLead LessonDone LessonAsk LessonLock LessonRight LessonOther LessonPrinciple LessonNext LessonTry LessonPlay LessonTime LessonGhost CmpEnd CmpForce CmpFree CmpFall CmpRoom CmpGap EndingsHeading EndingsLead EndingsCount EndingUnknown
     SaveFile OpenFile CopyLink LinkCopied FileBad Kept NotKept
@@ -117,6 +117,11 @@ static LONG: AtomicBool = AtomicBool::new(false);
 /// Doubles every text from now on, to see whether the screen holds longer ones.
 pub fn set_long(on: bool) {
     LONG.store(on, Ordering::Relaxed);
+}
+
+/// Whether texts are doubled.
+pub fn is_long() -> bool {
+    LONG.load(Ordering::Relaxed)
 }
 
 /// The text of a key.

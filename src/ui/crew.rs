@@ -110,7 +110,7 @@ pub fn Crew() -> impl IntoView {
                     desk.form.set(Some(*form));
                     desk.sitting.set(Some(s));
                     desk.done.set(Some(r));
-                    desk.show(super::desk::View::Quiz);
+                    super::door::go(super::door::View::Quiz);
                 }
             }
         });

@@ -11,15 +11,6 @@ use leptos::prelude::*;
 use serde::{Deserialize, Serialize};
 use wasm_bindgen_futures::spawn_local;
 
-/// What the page shows.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum View {
-    Bench,
-    Lessons,
-    Quiz,
-    Crew,
-}
-
 /// A form half done, as it is kept.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Sitting {
@@ -50,7 +41,6 @@ pub enum Note {
 
 #[derive(Clone, Copy)]
 pub struct Desk {
-    pub view: RwSignal<View>,
     pub records: RwSignal<Vec<Record>>,
     pub crew: RwSignal<Vec<String>>,
     pub mid_season: RwSignal<String>,
@@ -87,15 +77,7 @@ pub fn fresh_seed() -> u64 {
 }
 
 pub fn provide_desk() -> Desk {
-    let hash = window().location().hash().unwrap_or_default();
-    let view = match hash.as_str() {
-        "#lessons" => View::Lessons,
-        "#quiz" => View::Quiz,
-        "#crew" => View::Crew,
-        _ => View::Bench,
-    };
     let desk = Desk {
-        view: RwSignal::new(view),
         records: RwSignal::new(vec![]),
         crew: RwSignal::new(vec![]),
         mid_season: RwSignal::new(String::new()),
@@ -107,7 +89,6 @@ pub fn provide_desk() -> Desk {
         note: RwSignal::new(Note::None),
     };
     provide_context(desk);
-    spawn_local(desk.load());
     desk
 }
 
@@ -132,17 +113,8 @@ impl Desk {
         self.halves.set(halves.filter_map(|(_, t)| serde_json::from_str(t).ok()).collect());
     }
 
-    /// Shows a view; the address remembers it.
-    pub fn show(self, view: View) {
-        self.view.set(view);
-        let hash = match view {
-            View::Bench => "",
-            View::Lessons => "lessons",
-            View::Quiz => "quiz",
-            View::Crew => "crew",
-        };
-        let _ = window().location().set_hash(hash);
-        window().scroll_to_with_x_and_y(0.0, 0.0);
+    /// Reads everything kept, in its own time.
+    pub fn reload(self) {
         spawn_local(self.load());
     }
 

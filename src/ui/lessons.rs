@@ -1,10 +1,11 @@
 //! Lessons: two set-ups that differ in one thing; predict, see both fall, compare, then the principle.
 //! And the endings that a person has found by trying.
 
-use super::desk::{View, desk};
+use super::door;
 use super::drawing::{PairDrawing, Still};
 use super::engine;
-use super::state::{bench, settings};
+use super::rooms::visit;
+use super::state::settings;
 use super::storage;
 use crate::engine::{Answer, Ask};
 use crate::lessons::{Better, Ending, Lesson, better};
@@ -90,8 +91,8 @@ fn Endings() -> impl IntoView {
 
 #[component]
 fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl IntoView {
-    let (bench, desk, settings) = (bench(), desk(), settings());
-    let place = bench.scenario.with_untracked(|s| s.place.clone());
+    let (visit, settings) = (visit(), settings());
+    let place = visit.set_up.with_untracked(|s| s.place.clone());
     let pair = lesson.pair(&place);
     let said = RwSignal::new(None::<Better>);
     let falls = RwSignal::new(None::<(Arc<Trace>, Arc<Trace>)>);
@@ -180,13 +181,7 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
         let pair = pair_for_view.clone();
         let (first, second) = (pair[0].clone(), pair[1].clone());
         let next = Lesson::ALL.iter().skip_while(|l| **l != lesson).nth(1).copied();
-        let try_it = move |s: Scenario| {
-            move |_| {
-                let s = s.clone();
-                bench.edit(move |now| *now = s);
-                desk.show(View::Bench);
-            }
-        };
+        let try_it = move |s: Scenario| move |_| door::to_bench(&s);
         Some(view! {
             <div class="told" role="status">
                 <p class="sentence">{move || {

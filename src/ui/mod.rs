@@ -5,6 +5,7 @@
 
 mod crew;
 mod desk;
+mod door;
 mod drawing;
 mod engine;
 mod forms;
@@ -16,6 +17,7 @@ mod page;
 mod player;
 mod plot;
 mod quiz;
+mod rooms;
 mod setup;
 mod sheet;
 mod sideways;
@@ -50,6 +52,16 @@ pub fn mount() {
     leptos::mount::mount_to_body(page::App);
     engine::start();
     storage::work_offline();
+}
+
+/// Mounts the rooms where the page has left a place for them.
+pub fn mount_rooms() {
+    use leptos::prelude::document;
+    let place = document().get_element_by_id("rooms").and_then(|e| e.dyn_into::<web_sys::HtmlElement>().ok());
+    let Some(place) = place else { return };
+    place.set_inner_html("");
+    leptos::mount::mount_to(place, rooms::Rooms).forget();
+    engine::start();
 }
 
 /// The headless program's answer, in the browser: a scenario file in, a promise of the outcome as

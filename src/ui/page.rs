@@ -1,13 +1,10 @@
 //! The page: header with the settings, the scene, the set-up beside it, the cautions below.
 
-use super::crew::Crew;
-use super::desk::{View, desk, provide_desk};
+use super::door::{self, View, fetch_rooms, provide_view};
 use super::drawing::{Drawing, Storyboard};
-use super::lessons::Lessons;
 use super::map::RoomMap;
 use super::player::{Controls, provide_player};
 use super::plot::Plot;
-use super::quiz::Quiz;
 use super::setup::SetUp;
 use super::sideways::Sideways;
 use super::spread::Spread;
@@ -29,7 +26,13 @@ pub fn App() -> impl IntoView {
     let settings = provide_settings();
     let bench = provide_bench(settings);
     provide_player(bench, settings);
-    let desk = provide_desk();
+    let view = provide_view();
+    let missing = RwSignal::new(false);
+    Effect::new(move |_| {
+        if view.get() != View::Bench {
+            fetch_rooms(move || missing.set(true));
+        }
+    });
     let shown = move || bench.phase.get() == Phase::Shown;
     let played = move || matches!(bench.phase.get(), Phase::Playing | Phase::Shown);
     let words = move || {
@@ -46,13 +49,11 @@ pub fn App() -> impl IntoView {
     view! {
         <a class="skip" href="#scene">{settings.s(Key::SkipToScene)}</a>
         <Header />
-        {move || match desk.view.get() {
-            View::Bench => ().into_any(),
-            View::Lessons => view! { <Lessons /> }.into_any(),
-            View::Quiz => view! { <Quiz /> }.into_any(),
-            View::Crew => view! { <Crew /> }.into_any(),
-        }}
-        <main class:away=move || desk.view.get() != View::Bench>
+        <Show when=move || view.get() != View::Bench && missing.get()>
+            <p class="problems" role="alert">{settings.s(Key::RoomsMissing)}</p></Show>
+        // The second module mounts here and takes the line away.
+        <div id="rooms" class:away=move || view.get() == View::Bench><p class="wait" role="status">{settings.s(Key::RoomsComing)}</p></div>
+        <main class:away=move || view.get() != View::Bench>
             <div class="stage-col">
                 <section class="scene" aria-labelledby="scene-h">
                     <h2 id="scene-h" class="vh">{settings.s(Key::SceneHeading)}</h2>
@@ -89,7 +90,8 @@ pub fn App() -> impl IntoView {
 
 #[component]
 fn Header() -> impl IntoView {
-    let (bench, settings, desk) = (bench(), settings(), desk());
+    let (bench, settings) = (bench(), settings());
+    let view = expect_context::<RwSignal<View>>();
     let place_options = places()
         .map(|p| {
             let id = p.id.clone();
@@ -119,8 +121,8 @@ fn Header() -> impl IntoView {
             </div>
             <nav class="views" aria-label=settings.s(Key::NavLabel)>
                 {[(View::Bench, Key::NavBench), (View::Lessons, Key::NavLessons), (View::Quiz, Key::NavQuiz), (View::Crew, Key::NavCrew)].map(|(v, k)| view! {
-                    <button type="button" class="seg" aria-current=move || (desk.view.get() == v).then_some("page")
-                        on:click=move |_| desk.show(v)>{settings.s(k)}</button>
+                    <button type="button" class="seg" aria-current=move || (view.get() == v).then_some("page")
+                        on:click=move |_| door::go(v)>{settings.s(k)}</button>
                 }).collect_view()}
             </nav>
             <div class="langs" role="group" aria-label=settings.s(Key::Language)>

@@ -1,9 +1,11 @@
 //! The quiz: begin or go on, one question at a time, and what came out.
 
-use super::desk::{Desk, Note, Sitting, View, desk, fresh_seed};
+use super::desk::{Desk, Note, Sitting, desk, fresh_seed};
+use super::door;
 use super::drawing::Still;
+use super::rooms::visit;
 use super::sheet::{Sheet, Write};
-use super::state::{bench, settings};
+use super::state::settings;
 use crate::engine::Writing;
 use crate::quiz::items::{Ask, Given, Item};
 use crate::quiz::{Answered, CUT_SHARE, CUTS, Mode};
@@ -58,7 +60,7 @@ pub fn Quiz() -> impl IntoView {
 
 #[component]
 fn Begin() -> impl IntoView {
-    let (desk, bench, settings) = (desk(), bench(), settings());
+    let (desk, visit, settings) = (desk(), visit(), settings());
     let who = RwSignal::new(String::new());
     let trainer = RwSignal::new(String::new());
     let practice = RwSignal::new(true);
@@ -72,7 +74,7 @@ fn Begin() -> impl IntoView {
             nameless.set(true);
             return;
         }
-        let place = bench.scenario.with_untracked(|s| s.place.clone());
+        let place = visit.set_up.with_untracked(|s| s.place.clone());
         let lang = settings.lang.get_untracked().tag();
         desk.begin(
             (who.get_untracked(), trainer.get_untracked()),
@@ -83,7 +85,7 @@ fn Begin() -> impl IntoView {
         );
     };
     let place_name = move || {
-        let id = bench.scenario.with(|s| s.place.clone());
+        let id = visit.set_up.with(|s| s.place.clone());
         crate::rules::place(&id).map_or(String::new(), |p| settings.lang.get().of(&p.name).to_owned())
     };
     let pill = move |label: Key, is: bool| {
@@ -222,7 +224,7 @@ fn Question() -> impl IntoView {
                 } else {
                     view! { <Answering q=q /> }.into_any()
                 }}
-                <button type="button" class="plain" id="leave" on:click=move |_| { desk.sitting.set(None); desk.form.set(None); desk.show(View::Quiz) }>
+                <button type="button" class="plain" id="leave" on:click=move |_| { desk.sitting.set(None); desk.form.set(None); desk.reload() }>
                     {settings.s(Key::QuizLeave)}</button>
             </section>
         })
@@ -341,7 +343,7 @@ fn Answering(q: Item) -> impl IntoView {
 /// Right or not, why, and the fall to see.
 #[component]
 fn Told(q: Item, given: Given) -> impl IntoView {
-    let (desk, bench, settings) = (desk(), bench(), settings());
+    let settings = settings();
     let credit = q.credit(&given);
     let critical = q.is_critical_miss(&given);
     let (mark, name) = if credit >= 1.0 {
@@ -360,11 +362,7 @@ fn Told(q: Item, given: Given) -> impl IntoView {
     };
     let fall = q.fall().cloned().map(|s| {
         view! {
-            <button type="button" class="see" on:click=move |_| {
-                let s = s.clone();
-                bench.edit(move |now| *now = s);
-                desk.show(View::Bench);
-            }>{settings.s(Key::QuizSee)}</button>
+            <button type="button" class="see" on:click=move |_| door::to_bench(&s)>{settings.s(Key::QuizSee)}</button>
         }
     });
     let after = matches!(q.kind, crate::quiz::items::ItemKind::After);

@@ -1,6 +1,6 @@
 //! The signals everything shares: settings, the bench (set-up, prediction, run), and how they change.
 
-use super::{engine, storage};
+use super::{door, engine, storage};
 use crate::changes::ChangeEffect;
 use crate::engine::{Answer, Ask};
 use crate::inspection::GearPart;
@@ -60,6 +60,11 @@ impl Settings {
     pub fn t(self, key: Key) -> &'static str {
         crate::texts::text(self.lang.get(), key)
     }
+}
+
+/// The settings as kept, for a room: the bench keeps and shows them.
+pub fn load_plain_settings() -> Settings {
+    storage::load_settings()
 }
 
 pub fn provide_settings() -> Settings {
@@ -168,6 +173,12 @@ pub fn provide_bench(s: Settings) -> Bench {
         // What is out of range is not kept: it would come back with the next visit.
         let kept = bench.drawn.with(storage::save_scenario);
         bench.kept.set(kept);
+    });
+    // The rooms read what is drawn and how this reader sees it.
+    Effect::new(move |_| bench.drawn.with(|now| door::post(s, now)));
+    door::take_set_ups(scenario, move |found| match found {
+        Ok(fresh) => bench.edit(|now| *now = fresh),
+        Err(e) => bench.notice.set(s.reader_now().f(Key::FileBad, &[("reason", &e)])),
     });
     bench
 }

@@ -235,7 +235,9 @@ fn test() -> Done {
     // In release, to share macros and build scripts with the bundle.
     run(
         "clippy, page",
-        cargo().args(["clippy", "-q", "--release", "--target", WASM, "--bin", "shortfall"]).args(deny),
+        cargo()
+            .args(["clippy", "-q", "--release", "--target", WASM, "--bin", "shortfall", "--bin", "rooms"])
+            .args(deny),
     )?;
     run(
         "clippy, engine",

@@ -1,0 +1,2 @@
+// The rooms beside the bench: starts the module that was just loaded.
+wasm_bindgen({ module_or_path: "./rooms_bg.wasm" });

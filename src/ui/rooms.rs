@@ -1,0 +1,49 @@
+//! The second module of the page: the rooms beside the bench. It is fetched when one is first opened.
+
+use super::crew::Crew;
+use super::desk::provide_desk;
+use super::door::{View, follow, provide_view};
+use super::lessons::Lessons;
+use super::quiz::Quiz;
+use super::state::{Settings, load_plain_settings};
+use crate::scenario::Scenario;
+use leptos::prelude::*;
+
+/// What a room knows of the bench, and its own live region.
+#[derive(Clone, Copy)]
+pub struct Visit {
+    /// The set-up on the bench.
+    pub set_up: RwSignal<Scenario>,
+    /// What the live region says.
+    pub said: RwSignal<String>,
+}
+
+/// The visit of this room.
+pub fn visit() -> Visit {
+    expect_context()
+}
+
+/// The rooms.
+#[component]
+pub fn Rooms() -> impl IntoView {
+    let settings: Settings = load_plain_settings();
+    provide_context(settings);
+    let visit = Visit { set_up: RwSignal::new(Scenario::default()), said: RwSignal::new(String::new()) };
+    provide_context(visit);
+    follow(settings, visit.set_up);
+    let view = provide_view();
+    let desk = provide_desk();
+    Effect::new(move |_| {
+        view.track();
+        desk.reload();
+    });
+    view! {
+        {move || match view.get() {
+            View::Bench => ().into_any(),
+            View::Lessons => view! { <Lessons /> }.into_any(),
+            View::Quiz => view! { <Quiz /> }.into_any(),
+            View::Crew => view! { <Crew /> }.into_any(),
+        }}
+        <div class="vh" role="status" aria-live="polite">{move || visit.said.get()}</div>
+    }
+}

@@ -8,6 +8,8 @@
 
 pub mod changes;
 pub mod engine;
+pub mod hand;
+pub mod houses;
 pub mod inspection;
 pub mod lessons;
 pub mod link;

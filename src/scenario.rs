@@ -8,7 +8,7 @@
 use serde::{Deserialize, Serialize};
 
 /// The file format's number. Older files keep loading: a missing field takes its default.
-pub const SCHEMA: u32 = 3;
+pub const SCHEMA: u32 = 4;
 
 /// A whole set-up.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -56,7 +56,8 @@ pub struct PowerLine {
     pub distance_m: f64,
 }
 
-/// The house in section: the wall face stands at x = 0, the ground at y = 0.
+/// The house in section: the wall face stands at x = 0, the ground at the wall at y = 0. Heights are
+/// counted from the ground at the wall.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "headless", derive(schemars::JsonSchema))]
 #[serde(default, deny_unknown_fields)]
@@ -69,6 +70,8 @@ pub struct House {
     pub half_span_m: f64,
     /// Horizontal distance from the wall face to the eave's edge, m.
     pub overhang_m: f64,
+    /// How steeply the ground falls away from the wall, rad.
+    pub ground_slope_rad: f64,
     /// What stands on the ground below.
     pub below: Below,
 }
@@ -519,6 +522,8 @@ pub struct Lanyard {
     pub length_m: f64,
     /// The energy absorber, if there is one.
     pub absorber: Option<Absorber>,
+    /// Clipped to the D-ring.
+    pub clipped: bool,
 }
 
 fn stated() -> AbsorberClass {
@@ -617,6 +622,7 @@ impl Default for House {
             roof_pitch_rad: 0.463_647_609_000_806_1, // 6 in 12
             half_span_m: 3.6,
             overhang_m: 0.4,
+            ground_slope_rad: 0.0,
             below: Below::BareGround,
         }
     }
@@ -668,7 +674,7 @@ impl Default for RopeGrab {
 
 impl Default for Lanyard {
     fn default() -> Self {
-        Lanyard { length_m: 0.9, absorber: Some(Absorber::default()) }
+        Lanyard { length_m: 0.9, absorber: Some(Absorber::default()), clipped: true }
     }
 }
 
@@ -789,6 +795,8 @@ fields! {
         get |s| Some(s.house.half_span_m), set |s, v| s.house.half_span_m = v;
     Overhang, "house.overhang_m", 0.0, 1.2, 0.05, "Overhang, m.",
         get |s| Some(s.house.overhang_m), set |s, v| s.house.overhang_m = v;
+    GroundSlope, "house.ground_slope_rad", 0.0, 0.35, 0.017_453_292_519_943_295, "Fall of the ground, rad.",
+        get |s| Some(s.house.ground_slope_rad), set |s, v| s.house.ground_slope_rad = v;
     ObstacleHeight, "house.below.obstacle.height_m", 0.1, 4.0, 0.1, "Obstacle height, m.",
         get |s| obstacle(s).map(|o| o.0),
         set |s, v| if let Below::Obstacle { height_m, .. } = &mut s.house.below { *height_m = v };

@@ -189,14 +189,14 @@ fn tail(s: &Scenario, g: &Geometry, from: P, length_m: f64) -> Vec<P> {
         let y = out.last().map_or(from.y, |q| q.y);
         let rung_y = if x > g.ladder.support.x {
             let t = (g.ladder.foot.x - x) / (g.ladder.foot.x - g.ladder.support.x);
-            (g.ladder.support.y * t).min(y)
+            (g.ladder.foot.y + (g.ladder.support.y - g.ladder.foot.y) * t).min(y)
         } else {
             y
         };
         if rung_y < y - 0.05 && !go(&mut out, p(x, rung_y)) {
             return out;
         }
-        go(&mut out, p(g.ladder.foot.x + 0.03, 0.03));
+        go(&mut out, p(g.ladder.foot.x + 0.03, g.ladder.foot.y + 0.03));
     } else {
         go(&mut out, p(x, g.surface_below_m(x, 0.02) + 0.03));
     }

@@ -27,18 +27,18 @@ fn any_f64() -> impl Strategy<Value = f64> {
 prop_compose! {
     /// A plausible set-up; `problems` decides whether it can be built.
     fn set_up()(
-        house in (2.4..9.0f64, 0.1..0.9f64, 2.0..6.0f64, 0.0..0.8f64),
+        house in (2.4..9.0f64, 0.1..0.9f64, 2.0..6.0f64, 0.0..0.8f64), slope in prop_oneof![Just(0.0), 0.0..0.3f64],
         ladder in (0.6..2.6f64, 2.5..11.0f64, any::<bool>(), 0.0..0.4f64), weather in 0usize..3,
         on_ladder in prop::bool::weighted(0.7), at in (0.4..7.0f64, 0.3..4.0f64),
         worker in (50.0..140.0f64, 1.5..2.0f64, any::<bool>()),
         anchor in (0usize..AnchorKind::ALL.len(), -2.0..3.0f64),
         rope in (5.0..25.0f64, 20e3..45e3f64, any::<bool>()),
         grab in (-1.2..1.2f64, prop::bool::weighted(0.8), prop::bool::weighted(0.8), prop::bool::weighted(0.8)),
-        lanyard in (0.4..1.8f64, prop::option::of((2e3..6e3f64, 0.3..1.6f64, 0usize..3))),
+        lanyard in (0.4..1.8f64, prop::option::of((2e3..6e3f64, 0.3..1.6f64, 0usize..3)), prop::bool::weighted(0.95)),
         below in prop::option::of((0.2..1.5f64, 0.0..3.0f64, 0.4..1.6f64)),
     ) -> Scenario {
         Scenario {
-            house: House { eave_height_m: house.0, roof_pitch_rad: house.1, half_span_m: house.2, overhang_m: house.3,
+            house: House { eave_height_m: house.0, roof_pitch_rad: house.1, half_span_m: house.2, overhang_m: house.3, ground_slope_rad: slope,
                 below: below.map_or(Below::BareGround, |b| Below::Obstacle { height_m: b.0, distance_m: b.1, width_m: b.2 }) },
             ladder: Ladder { foot_distance_m: ladder.0, length_m: ladder.1, tied: ladder.2, reach_out_m: ladder.3 },
             stance: if on_ladder { Stance::Ladder { standing_height_m: at.0 } } else { Stance::Roof { from_eave_m: at.1 } },
@@ -50,7 +50,7 @@ prop_compose! {
                 arrow: if grab.1 { Arrow::Up } else { Arrow::Down },
                 bolt: if grab.2 { Bolt::Tight } else { Bolt::Loose },
                 latch: if grab.3 { Latch::Closed } else { Latch::Open } },
-            lanyard: Lanyard { length_m: lanyard.0,
+            lanyard: Lanyard { length_m: lanyard.0, clipped: lanyard.2,
                 absorber: lanyard.1.map(|a| Absorber { class: AbsorberClass::ALL[a.2], deploy_force_n: a.0, max_extension_m: a.1 }) },
             weather: Weather::ALL[weather],
             ..Scenario::default()

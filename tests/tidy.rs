@@ -62,6 +62,8 @@ fn arrows_between_modules_go_one_way() {
         ("quiz", &["scenario", "strength", "physics", "rules", "inspection", "sideways"]),
         ("roster", &["units", "quiz", "records"]),
         ("lessons", &["scenario", "physics", "rules"]),
+        ("hand", &["scenario", "physics"]),
+        ("houses", &["scenario"]),
         ("records", &["physics", "rules", "report", "quiz"]),
         ("map", &["units", "scenario", "physics", "sideways"]),
         (

@@ -1,7 +1,7 @@
 //! House, ladder, worker's stance and the rope's path over edges. No time, no force.
 //!
-//! The section plane: x grows away from the wall face (x = 0), y grows upward from the ground
-//! (y = 0). The roof is a solid with three corners on the worker's side that a rope can bend over:
+//! The section plane: x grows away from the wall face (x = 0), y grows upward from the ground at the
+//! wall (y = 0); beyond it the ground may fall away. The roof is a solid with three corners on the worker's side that a rope can bend over:
 //! ridge, eave edge and the lower edge of the fascia. Left out: the gutter's shape, rope thickness,
 //! anything across the section (sideways falls).
 
@@ -112,6 +112,13 @@ pub struct Geometry {
     pub obstacle: Option<(f64, f64, f64)>,
     /// Unit vector down the worker's slope.
     pub down_slope: P,
+    /// How steeply the ground falls away from the wall, rad.
+    pub ground_slope_rad: f64,
+}
+
+/// Height of ground that falls away from the wall, m.
+pub fn ground_y_m(slope_rad: f64, x_m: f64) -> f64 {
+    if slope_rad > 0.0 { -x_m.max(0.0) * libm::sin(slope_rad) / libm::cos(slope_rad) } else { 0.0 }
 }
 
 /// The ladder in place for a scenario, or `None` when its foot is out by more than its length.
@@ -122,14 +129,18 @@ pub fn ladder_line(s: &Scenario) -> Option<LadderLine> {
         return None;
     }
     let reach = reach2.sqrt();
-    if reach >= s.house.eave_height_m {
+    let at_eave_y = ground_y_m(s.house.ground_slope_rad, s.house.overhang_m + f);
+    if reach + at_eave_y >= s.house.eave_height_m {
         let support = p(s.house.overhang_m, s.house.eave_height_m);
-        let foot = p(support.x + f, 0.0);
+        let foot = p(support.x + f, at_eave_y);
         let k = l / foot.dist(support);
         Some(LadderLine { foot, support, tip: foot.lerp(support, k), top: LadderTop::Eave })
     } else {
-        let support = p(0.0, reach);
-        let foot = p(f, 0.0);
+        let foot = p(f, ground_y_m(s.house.ground_slope_rad, f));
+        let support = p(0.0, reach + foot.y);
+        if support.y < 0.1 {
+            return None;
+        }
         Some(LadderLine { foot, support, tip: support, top: LadderTop::Wall })
     }
 }
@@ -210,6 +221,7 @@ impl Geometry {
             corners,
             obstacle,
             down_slope,
+            ground_slope_rad: h.ground_slope_rad,
         })
     }
 
@@ -228,7 +240,7 @@ impl Geometry {
     pub fn surface_below_m(&self, x_m: f64, half_width_m: f64) -> f64 {
         match self.obstacle {
             Some((l, r, top)) if x_m + half_width_m > l && x_m - half_width_m < r => top,
-            _ => 0.0,
+            _ => ground_y_m(self.ground_slope_rad, x_m),
         }
     }
 }
@@ -303,7 +315,7 @@ fn geometric_problems(s: &Scenario, found: &mut Vec<Problem>) {
         add(ProblemCode::AnchorOffRoof, "anchor.from_ridge_m");
     }
     if let Some((left, right, top)) = g.obstacle {
-        // The ladder crosses heights 0 to `top` between its foot and x_at(top).
+        // The ladder crosses heights up to `top` between its foot and x_at(top).
         let (x0, x1) = (g.ladder.x_at(top.min(g.ladder.support.y)), g.ladder.foot.x);
         if x1 > left - 0.02 && x0 < right + 0.02 {
             add(ProblemCode::LadderInObstacle, "ladder.foot_distance_m");
@@ -383,5 +395,21 @@ mod tests {
         let l = ladder_line(&s).expect("stands");
         assert_eq!(l.top, LadderTop::Wall);
         assert!((l.support.y - 15f64.sqrt()).abs() < 1e-12);
+    }
+
+    #[test]
+    fn on_falling_ground_the_ladder_stands_lower_and_there_is_more_room() {
+        let mut s = Scenario::default();
+        let level = Geometry::of(&s).expect("stands");
+        s.house.ground_slope_rad = 0.2;
+        let g = Geometry::of(&s).expect("stands");
+        assert!((g.ladder.foot.y + g.ladder.foot.x * 0.2_f64.tan()).abs() < 1e-12);
+        assert_eq!(g.soles, P { x: g.soles.x, ..level.soles });
+        assert!(g.surface_below_m(g.soles.x, 0.2) < level.surface_below_m(level.soles.x, 0.2) - 0.1);
+        // Too short for the eave: on the wall, and as long as it is.
+        s.ladder.length_m = 4.0;
+        let l = ladder_line(&s).expect("stands");
+        assert_eq!(l.top, LadderTop::Wall);
+        assert!((l.foot.dist(l.support) - 4.0).abs() < 1e-12);
     }
 }

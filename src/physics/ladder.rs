@@ -55,6 +55,21 @@ impl Reactions {
     pub fn friction_needed(&self) -> f64 {
         self.foot_push_n / self.foot_weight_n
     }
+
+    /// The same on ground that falls away from the wall: the load leans further from its square.
+    /// tan(a + b) of the push's lean and the slope; infinite where no friction would do.
+    pub fn friction_needed_on(&self, slope_rad: f64) -> f64 {
+        if slope_rad <= 0.0 {
+            return self.friction_needed();
+        }
+        let (sin, cos) = (libm::sin(slope_rad), libm::cos(slope_rad));
+        let square_n = self.foot_weight_n * cos - self.foot_push_n * sin;
+        if square_n <= 0.0 {
+            f64::INFINITY
+        } else {
+            (self.foot_push_n * cos + self.foot_weight_n * sin) / square_n
+        }
+    }
 }
 
 /// Reactions of a ladder at `angle_rad` whose support is `support_m` up the rails: moments about
@@ -129,13 +144,13 @@ pub fn stand(s: &Scenario, g: &Geometry) -> Option<Stand> {
         Load { weight_n: ladder_n, along_m: whole_m / 2.0, out_m: 0.0 },
         Load {
             weight_n: worker_n,
-            along_m: standing_height_m / libm::sin(angle_rad),
+            along_m: (standing_height_m - g.ladder.foot.y) / libm::sin(angle_rad),
             out_m: BODY_OFF_LADDER_M,
         },
     ];
     let r = reactions(angle_rad, g.ladder.foot.dist(g.ladder.support), g.ladder.top, &loads);
     let off_middle_m = worker_n * s.ladder.reach_out_m / (worker_n + ladder_n);
-    let (needed, has) = (r.friction_needed(), foot_friction(s.weather));
+    let (needed, has) = (r.friction_needed_on(g.ground_slope_rad), foot_friction(s.weather));
     let untied = if off_middle_m > HALF_WIDTH_M {
         Footing::TipsSideways
     } else if r.top_n < 0.0 {
@@ -146,7 +161,7 @@ pub fn stand(s: &Scenario, g: &Geometry) -> Option<Stand> {
         Footing::Holds
     };
     let footing = if s.ladder.tied { Footing::Holds } else { untied };
-    Some(Stand { footing, untied, needed_friction: needed.max(0.0), has_friction: has, off_middle_m })
+    Some(Stand { footing, untied, needed_friction: needed.clamp(0.0, 99.0), has_friction: has, off_middle_m })
 }
 
 /// Nearest that any part of the ladder, or a worker's hand at its top, comes to the overhead wire
@@ -231,5 +246,23 @@ mod tests {
         assert!((nearest_to_wire_m(&s, &g).expect("a wire") - 2.5).abs() < 1e-9);
         s.power_line = Some(PowerLine { height_m: 4.0, distance_m: g.ladder.foot.x + 1.0 });
         assert_eq!(nearest_to_wire_m(&s, &g), Some(0.0));
+    }
+
+    /// On a slope the ground's own lean adds to the load's: tan(a + b) (statics of a body on an
+    /// incline; any textbook).
+    #[test]
+    fn ground_that_falls_away_asks_for_more_friction() {
+        let r = Reactions { foot_push_n: 200.0, foot_weight_n: 1_000.0, top_n: 0.0 };
+        let want = (0.2_f64.atan() + 0.15).tan();
+        assert!((r.friction_needed_on(0.15) - want).abs() < 1e-12);
+        assert!((r.friction_needed_on(0.0) - 0.2).abs() < 1e-12);
+        assert!(r.friction_needed_on(1.5).is_infinite());
+        let mut s = Scenario::default();
+        s.ladder.tied = false;
+        let at = |s: &Scenario| stand(s, &Geometry::of(s).expect("stands")).expect("on it").needed_friction;
+        let level = at(&s);
+        s.house.ground_slope_rad = 0.15;
+        s.ladder.length_m += 0.4;
+        assert!(at(&s) > level + 0.1);
     }
 }

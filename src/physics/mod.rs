@@ -191,9 +191,13 @@ impl Run {
     fn worker_on(s: &Scenario, g: &Geometry, landing: bool, params: LineParams) -> Run {
         let world = World::worker(s, g, landing);
         let d = world.dring();
-        let line = Line::new(params, g.anchor, &g.corners, d, g.grab_rope_m);
+        let mut line = Line::new(params, g.anchor, &g.corners, d, g.grab_rope_m);
+        line.link_parted = !s.lanyard.clipped;
         let on_roof = matches!(s.stance, Stance::Roof { .. });
         let mut run = Run::new(world, line, Some(g.clone()), landing, on_roof, g.grab);
+        if !s.lanyard.clipped {
+            run.mark(EventKind::NotClipped, 0.0);
+        }
         // A ladder that does not hold is what begins the fall.
         match ladder::stand(s, g).map(|q| q.footing) {
             Some(Footing::SlidesOut) => run.mark(EventKind::LadderSlides, 0.0),

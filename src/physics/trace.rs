@@ -70,6 +70,8 @@ pub enum EventKind {
     RopeBreaks,
     /// The lanyard, its connector or the harness lets go.
     LinkBreaks,
+    /// The lanyard was never clipped to the D-ring.
+    NotClipped,
     /// At rest.
     Rest,
 }

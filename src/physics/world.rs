@@ -103,6 +103,17 @@ fn empty() -> PhysicsWorld {
     w
 }
 
+/// A slab whose top passes through the foot of the wall and falls away from it.
+fn ground(slope_rad: f64) -> ColliderBuilder {
+    let slab = ColliderBuilder::cuboid(80.0, 1.0);
+    if slope_rad > 0.0 {
+        let (sin, cos) = (libm::sin(slope_rad), libm::cos(slope_rad));
+        slab.position(rapier2d::math::Pose::from_parts(v(p(-sin, -cos)), rot(-slope_rad)))
+    } else {
+        slab.translation(v(p(0.0, -1.0)))
+    }
+}
+
 impl World {
     /// The worker of `s` in the scene `g`, at the moment of the slip. With `landing` false the
     /// ground and the obstacle are left out: how far would the fall go if there were room?
@@ -125,7 +136,7 @@ impl World {
             w.things.push((h, thing));
         };
         if landing {
-            fix(Thing::Ground, Some(ColliderBuilder::cuboid(80.0, 1.0).translation(v(p(0.0, -1.0)))));
+            fix(Thing::Ground, Some(ground(g.ground_slope_rad)));
             if let Some((l, r, top)) = g.obstacle {
                 fix(
                     Thing::Obstacle,
@@ -206,8 +217,7 @@ impl World {
         if !landing {
             // With nothing to land on, the ladder still stands on something.
             self.rapier.insert_collider(
-                ColliderBuilder::cuboid(80.0, 1.0)
-                    .translation(v(p(0.0, -1.0)))
+                ground(g.ground_slope_rad)
                     .friction(BODY_FRICTION as f32)
                     .friction_combine_rule(CoefficientCombineRule::Min)
                     .collision_groups(groups(LANDING_GROUP, LADDER_GROUP)),

@@ -123,6 +123,9 @@ fn happened(out: &mut Vec<Finding>, s: &Scenario, t: &Trace) {
             out.push(Finding::new(code, Critical).value(Quantity::Speed, i.speed_m_s, Rounding::Up));
         }
     }
+    if !s.lanyard.clipped {
+        out.push(Finding::new(C::NotClipped, Critical));
+    }
     if t.time_of(EventKind::OffRope).is_some() {
         out.push(Finding::new(C::OffRope, Critical));
     }
@@ -628,5 +631,17 @@ mod tests {
             sound.peak_force_n
         );
         assert!(judge(&s, &torn, place("on").expect("held")).iter().any(|f| f.code == C::GearPack));
+    }
+
+    #[test]
+    fn a_lanyard_that_is_not_clipped_holds_nothing_and_says_so() {
+        let mut s = Scenario::default();
+        s.lanyard.clipped = false;
+        let t = crate::physics::simulate(&s).expect("falls");
+        assert!(t.outcome == Outcome::LetGo && t.peak_force_n == 0.0 && t.is_sound());
+        assert!(t.impacts.iter().any(|i| i.what == Thing::Ground));
+        let found = judge(&s, &t, crate::rules::place("on").expect("held"));
+        let first = found.iter().find(|f| f.code == C::NotClipped).expect("found");
+        assert_eq!(first.severity, Critical);
     }
 }

@@ -418,6 +418,7 @@ finding_codes! {
     LadderReach, "The worker leans out past a rail.";
     LadderUntied, "The ladder is neither tied nor held.";
     PowerLine, "Nearest that the ladder can come to an overhead wire.";
+    NotClipped, "The lanyard is not clipped to the D-ring.";
     AbsorberMass, "The worker's mass against the absorber's class.";
 }
 

@@ -1210,6 +1210,17 @@ pub fn text(key: Key) -> &'static str {
         Key::RoomsMissing => {
             "This part could not be loaded. With a network, open the page again; after that it works without one."
         }
+        Key::GroundSlope => "Ground falls away from the wall at",
+        Key::StateGroundFalls => "The ground falls away from the wall at {slope}.",
+        Key::StateNotClipped => "The lanyard is not clipped to the D-ring.",
+        Key::Event(EventKind::NotClipped) => "not clipped in",
+        Key::Title(FindingCode::NotClipped) => "Not clipped in",
+        Key::Says(FindingCode::NotClipped) => {
+            "The lanyard was not clipped to the D-ring. Nothing holds the worker, whatever else is right."
+        }
+        Key::Change(FindingCode::NotClipped) => {
+            "Clip the lanyard to the dorsal D-ring, and see the gate close, before leaving the ground."
+        }
         Key::NavLabel => "Views",
         Key::WhyMethodOtherAsk => {
             "No other method comes first here. What is open is for someone else to settle: {because}."

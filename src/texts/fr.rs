@@ -1264,6 +1264,17 @@ pub fn text(key: Key) -> &'static str {
         Key::RoomsMissing => {
             "Cette partie n’a pas pu être chargée. Avec un réseau, rouvrez la page ; ensuite elle fonctionne sans réseau."
         }
+        Key::GroundSlope => "Pente du sol qui descend depuis le mur",
+        Key::StateGroundFalls => "Le sol descend depuis le mur à {slope}.",
+        Key::StateNotClipped => "Le cordon n’est pas accroché à l’anneau en D.",
+        Key::Event(EventKind::NotClipped) => "pas accroché",
+        Key::Title(FindingCode::NotClipped) => "Pas accroché",
+        Key::Says(FindingCode::NotClipped) => {
+            "Le cordon n’était pas accroché à l’anneau en D. Rien ne retient la personne, même si tout le reste est bon."
+        }
+        Key::Change(FindingCode::NotClipped) => {
+            "Accrochez le cordon à l’anneau en D dorsal et voyez le doigt se fermer, avant de quitter le sol."
+        }
         Key::NavLabel => "Vues",
         Key::WhyMethodOtherAsk => {
             "Aucune autre méthode ne vient avant ici. Ce qui reste ouvert, quelqu’un d’autre doit le régler : {because}."

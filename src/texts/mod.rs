@@ -80,7 +80,7 @@ keys! {
     HarnessFitLabel FitSnug FitLoose Mass Stature
     StanceLabel StanceLadder StanceRoof StandingHeight FromEave
     LadderFoot LadderLength EaveHeight RoofPitch HalfSpan Overhang BelowLabel BelowGround BelowObstacle
-    ObstacleHeight ObstacleDistance ObstacleWidth
+    GroundSlope ObstacleHeight ObstacleDistance ObstacleWidth
     More Less MoreChoices Undo Redo StartOver RangeHint
     PredictHeading PredictHint PredictFirst EngineMissing LockAndPlay Locked Computing Skip
     ProblemsHeading NotGraded
@@ -100,7 +100,7 @@ keys! {
     GearSummary ThumbsHeading ThumbsHint ThumbHolds ThumbPartly ThumbUnknown ThumbHarness ThumbHarnessTold ThumbAnchor ThumbAnchorTold ThumbForce ThumbForceTold ThumbAbsorber ThumbAbsorberTold ThumbBelow ThumbBelowTold ThumbFace ThumbFaceTold ThumbNails ThumbNailsTold ThumbLook ThumbLookTold ThumbArrow ThumbArrowTold ThumbLow ThumbLowTold ThumbChimney ThumbChimneyTold ThumbHoles ThumbHolesTold
     SpreadHeading SpreadHint SpreadRun SpreadStop SpreadSo SpreadStruck SpreadRoom SpreadForce SpreadMatters SpreadMattersNone SpreadUnsound SpreadSeed SpreadPlot SpreadBarStruck UncMass UncAbsorber UncRope UncGrab UncEdge UncAnchor
     SideHeading SideHint SideOffset SideWords SideRoom SideMissing SideReach SideReachNone SideLimit SideModel SideRoof SideDrawing
-    WeatherLabel WeatherDry WeatherWet WeatherFrozen AbsorberClassLabel ClassStated ClassE4 ClassE6 LadderTiedLabel LadderTiedYes LadderTiedNo ReachOut WireLabel WireNo WireYes LineHeight LineDistance PartAround LabelWire
+    WeatherLabel WeatherDry WeatherWet WeatherFrozen AbsorberClassLabel ClassStated ClassE4 ClassE6 LadderTiedLabel LadderTiedYes LadderTiedNo ReachOut WireLabel WireNo WireYes LineHeight LineDistance PartAround LabelWire StateGroundFalls StateNotClipped
     SideHeld SideStays SideThing SideThingHit SideThingMiss
     MapHeading MapHint MapByGrab MapByOffset MapLadderOnly MapCell MapLoad MapGoing MapTrust MapImpossible MapUnknown MapMissing MapShort MapEnough MapOne MapTwo
     SideHeldShort

@@ -419,6 +419,7 @@ pub fn field(f: Field) -> (Key, Quantity) {
         Field::RoofPitch => (Key::RoofPitch, Angle),
         Field::HalfSpan => (Key::HalfSpan, Length),
         Field::Overhang => (Key::Overhang, Length),
+        Field::GroundSlope => (Key::GroundSlope, Angle),
         Field::ObstacleHeight => (Key::ObstacleHeight, Length),
         Field::ObstacleDistance => (Key::ObstacleDistance, Length),
         Field::ObstacleWidth => (Key::ObstacleWidth, Length),
@@ -436,7 +437,7 @@ pub fn state(r: Reader, s: &Scenario) -> Vec<String> {
     } else {
         r.f(Key::Below, &[("value", &len(-up))])
     };
-    vec![
+    let mut all = vec![
         r.f(Key::StateAnchor, &[("kind", r.t(Key::Anchor(s.anchor.kind)))]),
         r.f(
             Key::StateRope,
@@ -474,7 +475,15 @@ pub fn state(r: Reader, s: &Scenario) -> Vec<String> {
                 r.f(Key::StateBelowObstacle, &[("height", &len(height_m)), ("distance", &len(distance_m))])
             }
         },
-    ]
+    ];
+    if s.house.ground_slope_rad > 0.0 {
+        let slope = r.q(Quantity::Angle, s.house.ground_slope_rad, Rounding::Nearest);
+        all.push(r.f(Key::StateGroundFalls, &[("slope", &slope)]));
+    }
+    if !s.lanyard.clipped {
+        all.push(r.t(Key::StateNotClipped).to_owned());
+    }
+    all
 }
 
 /// The fall in words: its events in order with their times.

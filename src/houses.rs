@@ -22,8 +22,10 @@ pub enum HouseKind {
     TallGable,
 }
 
-/// 4, 5, 6, 10 and 12 in 12.
-const PITCHES_RAD: [f64; 5] = [0.321_750_554, 0.394_791_12, 0.463_647_609, 0.694_738_276, 0.785_398_163];
+/// A roof that rises `rise` in 12.
+fn pitch_rad(rise: f64) -> f64 {
+    libm::atan(rise / 12.0)
+}
 
 impl HouseKind {
     /// All, from low to high.
@@ -42,7 +44,7 @@ impl HouseKind {
             HouseKind::Bungalow => (
                 House {
                     eave_height_m: 2.7,
-                    roof_pitch_rad: PITCHES_RAD[0],
+                    roof_pitch_rad: pitch_rad(4.0),
                     half_span_m: 4.2,
                     overhang_m: 0.5,
                     ..ground
@@ -60,7 +62,7 @@ impl HouseKind {
             HouseKind::WalkOut => (
                 House {
                     eave_height_m: 5.8,
-                    roof_pitch_rad: PITCHES_RAD[1],
+                    roof_pitch_rad: pitch_rad(5.0),
                     half_span_m: 4.0,
                     overhang_m: 0.45,
                     ground_slope_rad: 0.2,
@@ -73,7 +75,7 @@ impl HouseKind {
             HouseKind::Cape => (
                 House {
                     eave_height_m: 2.9,
-                    roof_pitch_rad: PITCHES_RAD[4],
+                    roof_pitch_rad: pitch_rad(12.0),
                     half_span_m: 3.9,
                     overhang_m: 0.35,
                     ..ground
@@ -85,7 +87,7 @@ impl HouseKind {
             HouseKind::TallGable => (
                 House {
                     eave_height_m: 7.4,
-                    roof_pitch_rad: PITCHES_RAD[3],
+                    roof_pitch_rad: pitch_rad(10.0),
                     half_span_m: 3.0,
                     overhang_m: 0.3,
                     ..ground

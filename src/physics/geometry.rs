@@ -236,6 +236,11 @@ impl Geometry {
         wall.max(roof)
     }
 
+    /// Height of the ground at `x_m`, m.
+    pub fn ground_y_m(&self, x_m: f64) -> f64 {
+        ground_y_m(self.ground_slope_rad, x_m)
+    }
+
     /// Height of what lies under `x_m`, m: the ground or the obstacle's top.
     pub fn surface_below_m(&self, x_m: f64, half_width_m: f64) -> f64 {
         match self.obstacle {

@@ -8,6 +8,7 @@ pub mod ask;
 mod en;
 mod fr;
 pub mod say;
+pub mod words;
 
 use crate::lessons::{Ending, Lesson};
 use crate::physics::trace::{EventKind, Outcome, Thing};
@@ -126,11 +127,21 @@ pub fn is_long() -> bool {
 
 /// The text of a key.
 pub fn text(lang: Lang, key: Key) -> &'static str {
-    let text = match lang {
+    held(match lang {
         Lang::En => en::text(key),
         Lang::Fr => fr::text(key),
-    };
+    })
+}
+
+/// A text, doubled where that was asked for.
+fn held(text: &'static str) -> &'static str {
     if LONG.load(Ordering::Relaxed) { doubled(text) } else { text }
+}
+
+impl words::Worded for Key {
+    fn words(self, lang: Lang) -> &'static str {
+        text(lang, self)
+    }
 }
 
 /// The text twice, made once for each.

@@ -1,6 +1,7 @@
 //! Whole sentences about a set-up and a fall: verdict, findings, the scene in words.
 
-use super::{Key, Lang, fill, limit_quantity, number, quantity, quantity_against, text};
+use super::words::Worded;
+use super::{Key, Lang, fill, limit_quantity, number, quantity, quantity_against};
 use crate::changes::Change;
 use crate::inspection::{GearPart, Look};
 use crate::physics::equipment::{ABSORBER_SHARE_MIDDLE, AbsorberParams};
@@ -26,11 +27,11 @@ pub struct Reader {
 
 impl Reader {
     /// A text.
-    pub fn t(self, key: Key) -> &'static str {
-        text(self.lang, key)
+    pub fn t(self, key: impl Worded) -> &'static str {
+        key.words(self.lang)
     }
     /// A text with its places filled.
-    pub fn f(self, key: Key, values: &[(&str, &str)]) -> String {
+    pub fn f(self, key: impl Worded, values: &[(&str, &str)]) -> String {
         fill(self.t(key), values)
     }
     /// A number with its unit.

@@ -1,6 +1,7 @@
 //! The drawing: house in section, worker, line, dimensions. SVG in centimetres inside one flipped
 //! group; lettering stands outside it. Only transforms and a few paths change while a fall plays.
 
+use super::hand::{self, Handles};
 use super::player::{decisive_s, player};
 use super::state::{Phase, bench, settings};
 use crate::physics::body::{PARTS, Part};
@@ -17,7 +18,7 @@ use std::sync::Arc;
 const LETTERING_M: f64 = 1.3;
 
 /// Visible part of the plane, m: left, bottom, right, top.
-fn bounds(g: &Geometry, s: &Scenario) -> (f64, f64, f64, f64) {
+pub fn bounds(g: &Geometry, s: &Scenario) -> (f64, f64, f64, f64) {
     let left = g.ridge.x.min(g.anchor.x) - 0.5;
     let right = g.ladder.foot.x.max(g.eave.x + 1.6).max(g.obstacle.map_or(0.0, |o| o.1)) + 1.1 + LETTERING_M;
     let top = (g.ridge.y + 0.5).max(g.soles.y + s.worker.stature_m + 0.3);
@@ -26,14 +27,15 @@ fn bounds(g: &Geometry, s: &Scenario) -> (f64, f64, f64, f64) {
         Some(w) => (right.max(w.distance_m + 1.0), top.max(w.height_m + 0.8)),
         None => (right, top),
     };
-    (left, -0.5, right, top)
+    let falls = crate::physics::geometry::ground_y_m(s.house.ground_slope_rad, g.ladder.foot.x + 0.6);
+    (left, falls - 0.5, right, top)
 }
 
 fn wire_is_drawn(g: &Geometry, w: &PowerLine) -> bool {
     w.distance_m < g.ladder.foot.x + 16.0 && w.height_m < g.ridge.y + 8.0
 }
 
-fn cm(x: f64) -> f64 {
+pub fn cm(x: f64) -> f64 {
     (x * 1000.0).round() / 10.0
 }
 
@@ -243,14 +245,19 @@ fn House(g: Geometry, s: Scenario) -> impl IntoView {
         ])
     );
     let soffit = path(&[g.fascia, p(0.0, g.fascia.y)]);
-    let ground = path(&[p(l - 1.0, 0.0), p(r + 1.0, 0.0)]);
+    let low = crate::physics::geometry::ground_y_m(g.ground_slope_rad, r + 1.0);
+    let ground = path(&[p(l - 1.0, 0.0), p(0.0, 0.0), p(r + 1.0, low)]);
+    let soil = format!(
+        "{}Z",
+        path(&[p(l - 1.0, 0.0), p(0.0, 0.0), p(r + 1.0, low), p(r + 1.0, b - 1.0), p(l - 1.0, b - 1.0)])
+    );
     let sill = (g.fascia.y - 2.0).max(0.8);
     let window = path(&[p(0.0, sill), p(0.0, sill + 1.1)]);
     let floor = (g.fascia.y > 4.6).then(|| path(&[p(l - 1.0, 2.75), p(0.0, 2.75)]));
     let deck = g.obstacle.map(|(x0, x1, top)| {
         view! {
             <g class="deck">
-                <rect x=cm(x0) y="0" width=cm(x1 - x0) height=cm(top) />
+                <rect x=cm(x0) y=cm(g.ground_y_m(x1)) width=cm(x1 - x0) height=cm(top - g.ground_y_m(x1)) />
                 <path d=path(&[p(x0, top), p(x1, top)]) />
             </g>
         }
@@ -308,7 +315,7 @@ fn House(g: Geometry, s: Scenario) -> impl IntoView {
     });
     view! {
         <g transform="scale(1,-1)">
-            <rect class="soil" x=cm(l - 1.0) y=cm(b - 1.0) width=cm(r - l + 2.0) height=cm(-b + 1.0) />
+            <path class="soil" d=soil />
             <path class="inside" d=room />
             {nails}
             {floor.map(|d| view! { <path class="thin" d=d /> })}
@@ -610,9 +617,9 @@ pub fn Drawing() -> impl IntoView {
         Some(view! { <House g=g s=s /> })
     };
     view! {
-        <svg class="drawing" viewBox=view_box preserveAspectRatio="xMidYMid meet" role="img" tabindex="0"
+        <svg class="drawing" viewBox=view_box preserveAspectRatio="xMidYMid meet" role="application" tabindex="0"
             id="scene" aria-label=settings.s(Key::SceneRegion) aria-describedby="scene-words"
-            on:keydown=move |ev| player.key(&ev)>
+            on:keydown=move |ev| if bench.phase.get_untracked() == Phase::Choosing { hand::key(&ev, bench, settings) } else { player.key(&ev) }>
             {defs()}
             {house}
             <g transform="scale(1,-1)">
@@ -627,6 +634,7 @@ pub fn Drawing() -> impl IntoView {
             {dims}
             {labels}
             {bar}
+            <Handles />
         </svg>
         <Show when=move || ghost.with(Option::is_some)>
             <p class="legend"><span class="dash" aria-hidden="true"></span>{settings.s(Key::GhostNote)}</p>

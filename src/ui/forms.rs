@@ -1,7 +1,9 @@
 //! Form parts: a number with buttons, a field and (where it helps) a slider; a choice of a few.
 
 use super::state::{bench, settings};
+use crate::hand::{Held, moved};
 use crate::scenario::{Field, Scenario};
+use crate::texts::words::Worded;
 use crate::texts::{Key, number, say};
 use crate::units::{Quantity, Rounding, Units, round_to};
 use leptos::prelude::*;
@@ -23,10 +25,14 @@ fn step_si(f: Field, q: Quantity, units: Units) -> f64 {
 
 /// A number of the scenario.
 #[component]
-pub fn NumberField(field: Field, #[prop(optional)] slider: bool) -> impl IntoView {
+pub fn NumberField(
+    field: Field,
+    #[prop(optional)] slider: bool,
+    #[prop(optional)] by_hand: Option<Held>,
+) -> impl IntoView {
     let (bench, settings) = (bench(), settings());
     let (label, q) = say::field(field);
-    let id = format!("f-{}", field.path().replace('.', "-"));
+    let id = format!("{}-{}", if by_hand.is_some() { "h" } else { "f" }, field.path().replace('.', "-"));
     let value = Memo::new(move |_| bench.scenario.with(|s| field.get(s)).unwrap_or(f64::NAN));
     let shown = move || {
         let (units, lang) = (settings.units.get(), settings.lang.get());
@@ -40,7 +46,10 @@ pub fn NumberField(field: Field, #[prop(optional)] slider: bool) -> impl IntoVie
     let set = move |si: f64| {
         bad.set(false);
         typed.set(None);
-        bench.edit(|s| field.set(s, si));
+        bench.edit(|s| match by_hand {
+            Some(part) => *s = moved(s, part, si),
+            None => field.set(s, si),
+        });
     };
     let nudge = move |dir: f64| {
         let r = field.range();
@@ -116,10 +125,10 @@ pub fn NumberField(field: Field, #[prop(optional)] slider: bool) -> impl IntoVie
 
 /// A choice of a few, as radio buttons. `get` gives the number of today's option, `set` takes one.
 #[component]
-pub fn Choice(
+pub fn Choice<K: Worded>(
     name: &'static str,
-    label: Key,
-    options: Vec<Key>,
+    label: K,
+    options: Vec<K>,
     get: fn(&Scenario) -> usize,
     set: fn(&mut Scenario, usize),
     #[prop(optional)] icons: &'static [&'static str],

@@ -10,6 +10,8 @@ mod drawing;
 mod engine;
 mod forms;
 mod gear;
+mod hand;
+mod houses;
 mod keep;
 mod lessons;
 mod map;

@@ -2,6 +2,7 @@
 
 use super::door::{self, View, fetch_rooms, provide_view};
 use super::drawing::{Drawing, Storyboard};
+use super::hand::Hand;
 use super::map::RoomMap;
 use super::player::{Controls, provide_player};
 use super::plot::Plot;
@@ -13,6 +14,7 @@ use super::verdict::{Changes, Findings, LockedLine, Predict, Verdict};
 use crate::link::fragment;
 use crate::report::{LARGEST_FILE_BYTES, read_scenario};
 use crate::rules::{place, places};
+use crate::texts::words::Bench as W;
 use crate::texts::{Key, Lang, say};
 use crate::thumbs::Thumb;
 use crate::units::Units;
@@ -62,6 +64,7 @@ pub fn App() -> impl IntoView {
                 <div class="under">
                     <Show when=move || bench.phase.get() == Phase::Choosing fallback=|| view! { <LockedLine /> }>
                         <Predict />
+                        <Hand />
                     </Show>
                     <Show when=shown><Verdict /></Show>
                     <Show when=played><Controls /></Show>
@@ -73,6 +76,7 @@ pub fn App() -> impl IntoView {
                 <details class="words">
                     <summary>{settings.s(Key::StateHeading)}</summary>
                     <p id="scene-words">{words}</p>
+                    <p class="hint">{settings.s(W::KeysChoosing)}</p>
                     <p class="hint">{settings.s(Key::KeyHelp)}</p>
                 </details>
             </div>

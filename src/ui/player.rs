@@ -4,6 +4,7 @@
 use super::state::{Bench, Phase, Settings, bench, settings};
 use crate::physics::trace::{EventKind, Trace};
 use crate::texts::Key;
+use crate::texts::words::Bench as W;
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 use std::time::Duration;
@@ -325,6 +326,8 @@ pub fn Controls() -> impl IntoView {
                 <div class="buttons">
                     <button type="button" on:click=move |_| player.again(false)>
                         {move || format!("{}, {}", settings.t(Key::PlayAgain), settings.t(Key::TruePlay))}</button>
+                    <button type="button" id="leave-fall" on:click=move |_| { bench.leave_fall(); to_view("scene") }>
+                        <b aria-hidden="true">"↩ "</b>{settings.s(W::BackToSetUp)}</button>
                     <button type="button" on:click=move |_| player.again(true)>
                         {move || format!("{}, {}", settings.t(Key::PlayAgain), settings.t(Key::SlowPlay))}</button>
                 </div>

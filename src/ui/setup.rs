@@ -2,12 +2,14 @@
 
 use super::forms::{Choice, Count, Day, NumberField};
 use super::gear::{AnchorSection, GearCheck};
+use super::houses::Houses;
 use super::state::{bench, settings};
 use crate::scenario::{
     Absorber, AbsorberClass, AnchorChosenBy, AnchorKind, Arrow, Below, Bolt, FastenerKind, Field, HarnessFit,
     Latch, MOST_FASTENERS_PER_SIDE, Moisture, Mortar, ORDINARY_OBSTACLE, OtherMethod, PowerLine, RescuePlan,
     Scenario, Species, Stance, Weather,
 };
+use crate::texts::words::Bench as W;
 use crate::texts::{Key, say};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
@@ -148,6 +150,7 @@ pub fn SetUp() -> impl IntoView {
                 </div>
             </div>
 
+            <Houses />
             <PartCard number=1 title=Key::PartAnchor
                 summary=|r, s| r.t(Key::Anchor(s.anchor.kind)).to_owned()>
                 <Choice name="anchor" label=Key::AnchorKindLabel
@@ -197,6 +200,8 @@ pub fn SetUp() -> impl IntoView {
                     r.t(Key::AbsorberLabel).to_lowercase(),
                     r.t(if s.lanyard.absorber.is_some() { Key::AbsorberYes } else { Key::AbsorberNo }))>
                 <NumberField field=Field::LanyardLength />
+                <Choice name="clipped" label=W::ClipLabel options=vec![W::ClipYes, W::ClipNo]
+                    get=|s| usize::from(!s.lanyard.clipped) set=|s, i| s.lanyard.clipped = i == 0 />
                 <Choice name="absorber" label=Key::AbsorberLabel
                     options=vec![Key::AbsorberYes, Key::AbsorberNo]
                     get=|s| usize::from(!has_absorber(s))
@@ -273,6 +278,7 @@ pub fn SetUp() -> impl IntoView {
                 </Show>
                 <NumberField field=Field::EaveHeight />
                 <details class="finer"><summary>{finer}</summary>
+                    <NumberField field=Field::GroundSlope />
                     <NumberField field=Field::RoofPitch />
                     <NumberField field=Field::HalfSpan />
                     <NumberField field=Field::Overhang /></details>

@@ -3,6 +3,7 @@
 use super::{door, engine, storage};
 use crate::changes::ChangeEffect;
 use crate::engine::{Answer, Ask};
+use crate::hand::Held;
 use crate::inspection::GearPart;
 use crate::physics::geometry::Geometry;
 use crate::physics::trace::Outcome;
@@ -10,6 +11,7 @@ use crate::report::{Report, problems};
 use crate::rules::Advice;
 use crate::scenario::{Problem, Scenario};
 use crate::texts::say::{self, Reader};
+use crate::texts::words::Worded;
 use crate::texts::{Key, Lang};
 use crate::units::Units;
 use leptos::prelude::*;
@@ -53,12 +55,12 @@ impl Settings {
     }
     /// A text as a signal. Every text on the page shares this one type, which keeps the download
     /// small: a closure each would be compiled each on its own.
-    pub fn s(self, key: Key) -> Signal<&'static str> {
+    pub fn s(self, key: impl Worded) -> Signal<&'static str> {
         Signal::derive(move || self.t(key))
     }
     /// A text, tracked.
-    pub fn t(self, key: Key) -> &'static str {
-        crate::texts::text(self.lang.get(), key)
+    pub fn t(self, key: impl Worded) -> &'static str {
+        key.words(self.lang.get())
     }
 }
 
@@ -134,6 +136,10 @@ pub struct Bench {
     pub geometry: Memo<Option<Geometry>>,
     /// The set-up that is drawn: the last one whose numbers are in range.
     pub drawn: Memo<Scenario>,
+    /// The part that the handles are at.
+    pub held: RwSignal<Held>,
+    /// The set-up before a part was picked up, while one is in hand.
+    before_hand: RwSignal<Option<Scenario>>,
     generation: StoredValue<u32>,
 }
 
@@ -166,6 +172,8 @@ pub fn provide_bench(s: Settings) -> Bench {
             let fresh = scenario.with(|s| s.range_problems().is_empty().then(|| Geometry::of(s)).flatten());
             fresh.or_else(|| old.cloned().flatten())
         }),
+        held: RwSignal::new(Held::Grab),
+        before_hand: RwSignal::new(None),
         generation: StoredValue::new(0),
     };
     provide_context(bench);
@@ -204,6 +212,43 @@ impl Bench {
         });
         self.future.set(vec![]);
         self.scenario.set(after);
+        self.back_to_choosing();
+    }
+
+    /// Whether a part is in hand.
+    pub fn has_in_hand(self) -> bool {
+        self.before_hand.with(Option::is_some)
+    }
+
+    /// Picks the part up: what follows can be put back as one.
+    pub fn pick_up(self) {
+        if self.before_hand.with_untracked(Option::is_none) {
+            self.before_hand.set(Some(self.scenario.get_untracked()));
+        }
+    }
+
+    /// The set-up while the part is in hand.
+    pub fn carry(self, now: Scenario) {
+        if self.scenario.with_untracked(|s| *s != now) {
+            self.scenario.set(now);
+        }
+    }
+
+    /// Puts the part down, or back where it was.
+    pub fn put_down(self, keep: bool) {
+        let Some(before) = self.before_hand.get_untracked() else { return };
+        self.before_hand.set(None);
+        let now = self.scenario.get_untracked();
+        if now != before {
+            self.scenario.set(before);
+            if keep {
+                self.edit(|s| *s = now);
+            }
+        }
+    }
+
+    /// From the fall back to the set-up, which stays as it is.
+    pub fn leave_fall(self) {
         self.back_to_choosing();
     }
 

@@ -1,0 +1,490 @@
+//! Moving the set-up by hand: ringed handles in the drawing for pointer and keys, and beside them the
+//! same with buttons and a number field, under a magnifier that shows the part from near.
+
+use super::drawing::{bounds, cm};
+use super::forms::NumberField;
+use super::state::{Bench, Phase, Settings, bench, settings};
+use crate::hand::{Held, dragged, moved};
+use crate::physics::geometry::{Geometry, P, p};
+use crate::scenario::{AnchorKind, Arrow, Bolt, HarnessFit, Latch, Scenario};
+use crate::texts::words::Bench as W;
+use crate::texts::{Key, say};
+use crate::units::{Quantity, Rounding};
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+
+/// Radius of a handle's ring as a share of the drawing's height.
+const RING_SHARE: f64 = 0.05;
+/// One press of an arrow key; with Shift, and with the Page keys, m.
+const KEY_M: [f64; 3] = [0.1, 0.02, 0.5];
+
+fn name(part: Held, r: say::Reader) -> &'static str {
+    match part {
+        Held::Anchor => r.t(Key::PartAnchor),
+        Held::Grab => r.t(Key::PartGrab),
+        Held::Worker => r.t(W::HandWorker),
+        Held::LadderFoot => r.t(Key::PartLadder),
+    }
+}
+
+/// The part and its number, as the live region says it.
+fn told(part: Held, r: say::Reader, s: &Scenario, how: W) -> String {
+    let field = part.field(s);
+    let value = format!(
+        "{} {}",
+        r.t(say::field(field).0).to_lowercase(),
+        r.q(Quantity::Length, field.get(s).unwrap_or(0.0), Rounding::Nearest)
+    );
+    r.f(how, &[("part", name(part, r)), ("value", &value)])
+}
+
+/// Where a pointer is in the plane, m.
+fn plane(ev: &web_sys::PointerEvent) -> Option<P> {
+    let svg = ev.current_target()?.dyn_into::<web_sys::Element>().ok()?;
+    let svg = svg.closest("svg").ok()??.dyn_into::<web_sys::SvgGraphicsElement>().ok()?;
+    let m = svg.get_screen_ctm()?;
+    let x = (f64::from(ev.client_x()) - f64::from(m.e())) / f64::from(m.a());
+    let y = (f64::from(ev.client_y()) - f64::from(m.f())) / f64::from(m.d());
+    Some(p(x / 100.0, -y / 100.0))
+}
+
+/// The ringed handles, while a set-up is chosen.
+#[component]
+pub fn Handles() -> impl IntoView {
+    let bench = bench();
+    // Where the pointer took hold, beside the handle's middle.
+    let hold = StoredValue::new(None::<(Held, P)>);
+    let ring = move || {
+        bench.geometry.with(|g| {
+            g.as_ref().map_or(20.0, |g| {
+                let (_, b, _, t) = bench.drawn.with(|s| bounds(g, s));
+                cm((t - b) * RING_SHARE)
+            })
+        })
+    };
+    let handles = Held::ALL.map(|part| {
+        let at = move || {
+            bench.geometry.with(|g| g.as_ref().map(|g| (part.at(g), bench.drawn.with(|s| part.way(s, g)))))
+        };
+        let place = move || {
+            at().map_or(String::new(), |(q, way)| {
+                format!("translate({},{}) rotate({:.1})", cm(q.x), cm(q.y), way.y.atan2(way.x).to_degrees())
+            })
+        };
+        let marks = move || {
+            let r = ring();
+            let a = r * 0.32;
+            // An arrowhead outside the ring on either side of the way.
+            format!(
+                "M{} {a}L{} 0L{} {}ZM{} {a}L{} 0L{} {}Z",
+                r * 1.12, r * 1.5, r * 1.12, -a, -r * 1.12, -r * 1.5, -r * 1.12, -a
+            )
+        };
+        let down = move |ev: web_sys::PointerEvent| {
+            let Some(((q, _), to)) = at().zip(plane(&ev)) else { return };
+            ev.prevent_default();
+            bench.held.set(part);
+            if let Some(e) = ev.target().and_then(|t| t.dyn_into::<web_sys::Element>().ok()) {
+                let _ = e.set_pointer_capture(ev.pointer_id());
+            }
+            hold.set_value(Some((part, p(to.x - q.x, to.y - q.y))));
+            bench.pick_up();
+        };
+        let go = move |ev: web_sys::PointerEvent| {
+            let Some((part, off)) = hold.get_value() else { return };
+            if let Some(to) = plane(&ev) {
+                bench.carry(dragged(&bench.scenario.get_untracked(), part, p(to.x - off.x, to.y - off.y)));
+            }
+        };
+        let settings = settings();
+        let end = move |keep: bool| {
+            if let Some((part, _)) = hold.get_value() {
+                hold.set_value(None);
+                bench.put_down(keep);
+                bench.said.set(bench.scenario.with_untracked(|s| told(part, settings.reader_now(), s, W::HandHas)));
+            }
+        };
+        view! {
+            <g class="handle" class:held=move || bench.held.get() == part transform=place>
+                <circle class="ring" r=ring />
+                <path class="way" d=marks />
+                <path class="spot" data-part=format!("{part:?}") d="M0 0h0.01" on:pointerdown=down on:pointermove=go
+                    on:pointerup=move |_| end(true) on:pointercancel=move |_| end(false) />
+            </g>
+        }
+    });
+    view! {
+        <g class="handles" class:away=move || bench.phase.get() != Phase::Choosing transform="scale(1,-1)">{handles}</g>
+    }
+}
+
+/// Keys of the drawing while a set-up is chosen.
+pub fn key(ev: &web_sys::KeyboardEvent, bench: Bench, settings: Settings) {
+    let part = bench.held.get_untracked();
+    let r = settings.reader_now();
+    let say = move |how: W| {
+        let part = bench.held.get_untracked();
+        bench.said.set(bench.scenario.with_untracked(|s| told(part, r, s, how)));
+    };
+    let code = ev.key();
+    let arrow = match code.as_str() {
+        "ArrowUp" => Some(p(0.0, 1.0)),
+        "ArrowDown" => Some(p(0.0, -1.0)),
+        "ArrowRight" => Some(p(1.0, 0.0)),
+        "ArrowLeft" => Some(p(-1.0, 0.0)),
+        "PageUp" => Some(p(0.0, 1.0)),
+        "PageDown" => Some(p(0.0, -1.0)),
+        _ => None,
+    };
+    if !bench.has_in_hand() {
+        match code.as_str() {
+            "Enter" | " " => {
+                bench.pick_up();
+                say(W::HandTaken);
+            }
+            _ => {
+                let Some(a) = arrow else { return };
+                let at = Held::ALL.iter().position(|q| *q == part).unwrap_or(0);
+                let n = Held::ALL.len();
+                let next = if a.x + a.y < 0.0 { at + 1 } else { at + n - 1 };
+                let next = if code == "ArrowRight" {
+                    at + 1
+                } else if code == "ArrowLeft" {
+                    at + n - 1
+                } else {
+                    next
+                };
+                bench.held.set(Held::ALL[next % n]);
+                say(W::HandAt);
+            }
+        }
+        return ev.prevent_default();
+    }
+    match code.as_str() {
+        "Enter" | " " => {
+            bench.put_down(true);
+            say(W::HandHas);
+        }
+        "Escape" => {
+            bench.put_down(false);
+            bench.said.set(r.t(W::HandBack).to_owned());
+        }
+        _ => {
+            let Some(a) = arrow else { return };
+            let now = bench.scenario.get_untracked();
+            let Some(g) = Geometry::of(&now) else { return };
+            let way = part.way(&now, &g);
+            let toward = a.x * way.x + a.y * way.y;
+            // Across its way an arrow still moves it: up and right are more.
+            let sign = if toward.abs() > 0.15 { toward.signum() } else { a.x + a.y };
+            let step = if code.starts_with("Page") {
+                KEY_M[2]
+            } else if ev.shift_key() {
+                KEY_M[1]
+            } else {
+                KEY_M[0]
+            };
+            let value = part.field(&now).get(&now).unwrap_or(0.0);
+            bench.carry(moved(&now, part, ((value + sign * step) * 1e3).round() / 1e3));
+            say(W::HandHas);
+        }
+    }
+    ev.prevent_default();
+}
+
+/// A part from near, 120 by 120. Drawn by us from how such parts work in general.
+fn lens(part: Held, s: &Scenario) -> Vec<(&'static str, String)> {
+    let own =
+        |list: &[(&'static str, &str)]| list.iter().map(|(c, d)| (*c, (*d).to_owned())).collect::<Vec<_>>();
+    match part {
+        Held::Grab => {
+            let mut all = own(&[
+                ("rope", "M60 0V120"),
+                ("fill", "M38 30H76Q82 30 82 36V84Q82 90 76 90H38Q32 90 32 84V36Q32 30 38 30Z"),
+            ]);
+            all.push((
+                "line bold",
+                match s.grab.arrow {
+                    Arrow::Up => "M48 78V44M40 54L48 43L56 54",
+                    Arrow::Down => "M48 42V76M40 66L48 77L56 66",
+                }
+                .to_owned(),
+            ));
+            all.push((
+                "line latch",
+                match s.grab.latch {
+                    Latch::Closed => "M66 32V88M66 46H78M66 74H78",
+                    Latch::Open => "M66 32L104 22V70L66 88",
+                }
+                .to_owned(),
+            ));
+            all.push((
+                "line",
+                match s.grab.bolt {
+                    Bolt::Tight => "M32 52H24V68H32M24 56H18V64H24",
+                    Bolt::Loose => {
+                        "M32 57H14M32 63H14M14 50L4 55V65L14 70ZM20 44C12 36 6 38 3 43M3 43L3 36M3 43L10 43"
+                    }
+                }
+                .to_owned(),
+            ));
+            all.push(("line", "M82 78C96 82 100 100 98 118".to_owned()));
+            all
+        }
+        Held::Worker => {
+            let slack = s.worker.harness == HarnessFit::Loose;
+            let mut all = own(&[
+                ("fill", "M26 120V52Q26 28 44 22H76Q94 28 94 52V120Z"),
+                ("line", "M48 22Q48 8 60 8Q72 8 72 22"),
+            ]);
+            all.push((
+                "strap",
+                if slack {
+                    "M40 24Q30 60 56 62T96 108M80 24Q92 62 64 62T22 108"
+                } else {
+                    "M40 24L60 58L92 110M80 24L60 58L28 110"
+                }
+                .to_owned(),
+            ));
+            all.push(("ring", "M60 44A10 10 0 1 1 60 64A10 10 0 1 1 60 44Z".to_owned()));
+            all.push((
+                "hook",
+                if s.lanyard.clipped {
+                    "M60 46C52 40 54 26 62 24C70 24 72 34 66 42L60 50M64 24C76 12 92 8 118 6"
+                } else {
+                    "M96 66C88 60 90 46 98 44C106 44 108 54 102 62M100 44C106 30 112 20 118 6"
+                }
+                .to_owned(),
+            ));
+            all
+        }
+        Held::LadderFoot => {
+            let angle = crate::physics::geometry::ladder_line(s).map_or(1.3, |l| l.angle_rad());
+            let (x, y) = (84.0 - 130.0 * angle.cos(), 92.0 - 130.0 * angle.sin());
+            let slope = s.house.ground_slope_rad.tan();
+            let (l, r) = (92.0 - 84.0 * slope, 92.0 + 36.0 * slope);
+            let mut all = vec![
+                ("soil", format!("M0 {l:.1}L120 {r:.1}V120H0Z")),
+                ("line bold", format!("M0 {l:.1}L120 {r:.1}")),
+                ("rail", format!("M84 90L{x:.1} {y:.1}")),
+                ("line bold", "M74 92L94 92".to_owned()),
+                (
+                    "thin",
+                    format!(
+                        "M44 92A40 40 0 0 1 {:.1} {:.1}",
+                        84.0 - 40.0 * angle.cos(),
+                        92.0 - 40.0 * angle.sin()
+                    ),
+                ),
+            ];
+            if s.ladder.tied {
+                all.push(("strap", "M14 10H46M14 18H46M18 6L24 22M34 6L40 22".to_owned()));
+            } else {
+                all.push(("thin", "M14 14H46".to_owned()));
+            }
+            all
+        }
+        Held::Anchor => own(match s.anchor.kind {
+            AnchorKind::RidgePlateInFraming => &[
+                ("wood", "M60 44L120 72V112L60 80L0 112V72Z"),
+                ("line bold", "M60 40L108 62M60 40L12 62"),
+                ("ring", "M60 20A9 9 0 1 1 60 38A9 9 0 1 1 60 20Z"),
+                ("nail", "M30 54L36 84M90 54L84 84M44 48L49 78M76 48L71 78"),
+            ],
+            AnchorKind::RidgePlateInSheathing => &[
+                ("wood", "M60 44L120 72V80L60 52L0 80V72Z"),
+                ("line bold", "M60 40L108 62M60 40L12 62"),
+                ("ring", "M60 20A9 9 0 1 1 60 38A9 9 0 1 1 60 20Z"),
+                ("nail", "M30 54L36 84M90 54L84 84M44 48L49 78M76 48L71 78"),
+            ],
+            AnchorKind::ChimneySling => &[
+                ("wood", "M36 10H84V110H36Z"),
+                ("thin", "M36 30H84M36 50H84M36 70H84M36 90H84M52 10V30M68 30V50M52 50V70M68 70V90"),
+                ("rope", "M32 78H88M60 78L110 104"),
+            ],
+            AnchorKind::VentPipe => &[
+                ("line bold", "M50 110V16H70V110"),
+                ("thin", "M50 16A10 4 0 1 0 70 16A10 4 0 1 0 50 16Z"),
+                ("rope", "M46 84H74M60 84L110 104"),
+            ],
+            AnchorKind::Gutter => &[
+                ("line bold", "M20 40V64Q20 78 34 78H62V40"),
+                ("wood", "M62 30H110V46H62Z"),
+                ("rope", "M20 52L4 110M20 52H62"),
+            ],
+            AnchorKind::RatedEye => &[
+                ("wood", "M0 78H120V108H0Z"),
+                ("line bold", "M40 78H80V68H40Z"),
+                ("ring", "M60 34A17 17 0 1 1 60 68A17 17 0 1 1 60 34Z"),
+            ],
+            AnchorKind::RoofVent => &[
+                ("line bold", "M30 100V60H90V100M22 60L60 34L98 60Z"),
+                ("thin", "M36 70H84M36 80H84M36 90H84"),
+                ("rope", "M26 74H94M90 74L116 104"),
+            ],
+            AnchorKind::AntennaMast => &[
+                ("line bold", "M60 112V8M36 20H84M42 34H78"),
+                ("thin", "M60 60L24 112M60 60L96 112"),
+                ("rope", "M56 92H64M60 92L112 104"),
+            ],
+        }),
+    }
+}
+
+fn plate(k: AnchorKind) -> bool {
+    matches!(k, AnchorKind::RidgePlateInFraming | AnchorKind::RidgePlateInSheathing)
+}
+
+type Toggle = (fn(&Scenario) -> Option<W>, fn(&mut Scenario));
+
+/// What can be done to a part beside moving it.
+fn toggles(part: Held) -> Vec<Toggle> {
+    match part {
+        Held::Grab => vec![
+            (
+                |_| Some(W::TurnOver),
+                |s| s.grab.arrow = if s.grab.arrow == Arrow::Up { Arrow::Down } else { Arrow::Up },
+            ),
+            (
+                |s| Some(if s.grab.latch == Latch::Closed { W::LatchOpenIt } else { W::LatchCloseIt }),
+                |s| s.grab.latch = if s.grab.latch == Latch::Closed { Latch::Open } else { Latch::Closed },
+            ),
+            (
+                |s| Some(if s.grab.bolt == Bolt::Tight { W::BoltLoosenIt } else { W::BoltTightenIt }),
+                |s| s.grab.bolt = if s.grab.bolt == Bolt::Tight { Bolt::Loose } else { Bolt::Tight },
+            ),
+        ],
+        Held::Worker => vec![
+            (
+                |s| Some(if s.lanyard.clipped { W::ClipOut } else { W::ClipIn }),
+                |s| s.lanyard.clipped = !s.lanyard.clipped,
+            ),
+            (
+                |s| Some(if s.worker.harness == HarnessFit::Snug { W::StrapsSlack } else { W::StrapsUp }),
+                |s| {
+                    s.worker.harness = if s.worker.harness == HarnessFit::Snug {
+                        HarnessFit::Loose
+                    } else {
+                        HarnessFit::Snug
+                    }
+                },
+            ),
+        ],
+        Held::LadderFoot => vec![(
+            |s| Some(if s.ladder.tied { W::UntieLadder } else { W::TieLadder }),
+            |s| s.ladder.tied = !s.ladder.tied,
+        )],
+        Held::Anchor => vec![(
+            |s| match s.anchor.kind {
+                AnchorKind::RidgePlateInFraming => Some(W::SwapGround),
+                AnchorKind::RidgePlateInSheathing => Some(W::SwapFraming),
+                _ => None,
+            },
+            |s| {
+                if plate(s.anchor.kind) {
+                    s.anchor.kind = if s.anchor.kind == AnchorKind::RidgePlateInFraming {
+                        AnchorKind::RidgePlateInSheathing
+                    } else {
+                        AnchorKind::RidgePlateInFraming
+                    };
+                }
+            },
+        )],
+    }
+}
+
+/// The lens in words.
+fn lens_words(part: Held, r: say::Reader, s: &Scenario) -> String {
+    match part {
+        Held::Grab => r.f(
+            W::LensGrab,
+            &[
+                ("arrow", r.t(if s.grab.arrow == Arrow::Up { Key::ArrowUp } else { Key::ArrowDown })),
+                ("latch", r.t(if s.grab.latch == Latch::Closed { Key::LatchClosed } else { Key::LatchOpen })),
+                ("bolt", r.t(if s.grab.bolt == Bolt::Tight { Key::BoltTight } else { Key::BoltLoose })),
+            ],
+        ),
+        Held::Worker => r.f(
+            W::LensBack,
+            &[
+                ("clip", r.t(if s.lanyard.clipped { W::Clipped } else { W::NotClipped })),
+                (
+                    "straps",
+                    r.t(if s.worker.harness == HarnessFit::Snug { Key::FitSnug } else { Key::FitLoose }),
+                ),
+            ],
+        ),
+        Held::LadderFoot => {
+            let angle = crate::physics::geometry::ladder_line(s).map_or(0.0, |l| l.angle_rad());
+            r.f(
+                W::LensFoot,
+                &[
+                    ("angle", &r.q(Quantity::Angle, angle, Rounding::Nearest)),
+                    ("tied", r.t(if s.ladder.tied { Key::LadderTiedYes } else { Key::LadderTiedNo })),
+                ],
+            )
+        }
+        Held::Anchor => r.f(W::LensAnchor, &[("kind", r.t(Key::Anchor(s.anchor.kind)))]),
+    }
+}
+
+/// The part in hand: which, how far, and what can be done to it.
+#[component]
+pub fn Hand() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let parts = Held::ALL.map(|part| {
+        view! {
+            <button type="button" class="seg" aria-pressed=move || (bench.held.get() == part).to_string()
+                on:click=move |_| bench.held.set(part)>{move || name(part, settings.reader())}</button>
+        }
+    });
+    let field = Memo::new(move |_| bench.scenario.with(|s| bench.held.get().field(s)));
+    let number = move || {
+        let part = bench.held.get_untracked();
+        view! { <NumberField field=field.get() by_hand=part /> }
+    };
+    let paths = move || {
+        let part = bench.held.get();
+        bench
+            .drawn
+            .with(|s| lens(part, s))
+            .into_iter()
+            .map(|(c, d)| view! { <path class=c d=d /> })
+            .collect_view()
+    };
+    let words = move || bench.drawn.with(|s| lens_words(bench.held.get(), settings.reader(), s));
+    let buttons = move || {
+        let part = bench.held.get();
+        toggles(part)
+            .into_iter()
+            .map(|(says, does)| {
+                let label = move || bench.scenario.with(|s| says(s).map_or("", |k| settings.t(k)));
+                let none = move || bench.scenario.with(|s| says(s).is_none());
+                view! { <button type="button" class:gone=none on:click=move |_| {
+                    bench.edit(does);
+                    bench.said.set(bench.scenario.with_untracked(|s| lens_words(part, settings.reader_now(), s)));
+                }>{label}</button> }
+            })
+            .collect_view()
+    };
+    view! {
+        <section class="hand" aria-labelledby="hand-h">
+            <h2 id="hand-h" class="vh">{settings.s(W::HandHeading)}</h2>
+            <div class="parts-row" role="group" aria-labelledby="hand-h">{parts}</div>
+            <div class="hand-body">
+                <svg class="lens" viewBox="0 0 120 120" role="img" aria-label=words>{paths}</svg>
+                <div class="hand-side">
+                    {number}
+                    <div class="buttons">
+                        {buttons}
+                        <button type="button" class="icon" prop:disabled=move || !bench.can_undo() aria-label=settings.s(Key::Undo)
+                            on:click=move |_| bench.undo()>"↶"</button>
+                        <button type="button" class="icon" prop:disabled=move || !bench.can_redo() aria-label=settings.s(Key::Redo)
+                            on:click=move |_| bench.redo()>"↷"</button>
+                    </div>
+                </div>
+            </div>
+            <p class="hint">{move || settings.t(if bench.held.get() == Held::Worker { W::ClimbNote } else { W::HandHelp })}</p>
+        </section>
+    }
+}

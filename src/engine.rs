@@ -5,6 +5,7 @@
 //! `physics::simulate`; it asks here. Messages are postcard bytes, which keep every bit of a float.
 
 use crate::changes::{ChangeEffect, effects};
+use crate::day::{Risk, Stretch};
 use crate::map::{Knot, Map, MapKind, go_on};
 use crate::physics::simulate;
 use crate::physics::trace::Trace;
@@ -42,6 +43,8 @@ pub enum Ask {
     Swings(Box<Scenario>),
     /// Some of the many falls of a spread: the first one's number, and how many.
     Spread(Box<Scenario>, u64, u32, u32),
+    /// What a slip in each stretch of a shift would have come to.
+    Day(Vec<Stretch>),
     /// A map, a little further than the runs already made.
     Map(Box<Scenario>, MapKind, Vec<Knot>),
     /// The form of a blueprint.
@@ -69,6 +72,8 @@ pub enum Answer {
     Changes(Vec<ChangeEffect>),
     /// The falls along the wall, by offset.
     Swings(Vec<Swing>),
+    /// The risk of each stretch.
+    Day(Vec<Risk>),
     /// Falls of a spread, in order.
     Spread(Vec<SpreadFall>),
     /// The map so far, its runs, and whether it is done.
@@ -94,6 +99,7 @@ pub fn answer(ask: Ask) -> Answer {
     match ask {
         Ask::Fall(s) => Answer::Fall(simulate(&s).map(Box::new)),
         Ask::Changes(s) => Answer::Changes(effects(&s)),
+        Ask::Day(log) => Answer::Day(crate::day::judge(&log)),
         Ask::Swings(s) => Answer::Swings(swings(&s)),
         Ask::Spread(s, seed, first, count) => Answer::Spread(falls(&s, seed, first, count)),
         Ask::Map(s, kind, mut done) => {

@@ -7,7 +7,9 @@
 #![warn(missing_docs)]
 
 pub mod changes;
+pub mod day;
 pub mod engine;
+pub mod framing;
 pub mod hand;
 pub mod houses;
 pub mod inspection;
@@ -18,6 +20,7 @@ pub mod physics;
 pub mod quiz;
 pub mod records;
 pub mod report;
+pub mod rescue;
 pub mod roster;
 pub mod rules;
 pub mod scenario;

@@ -583,8 +583,8 @@ pub fn Drawing() -> impl IntoView {
         }
         let (a, q) = (g.anchor, g.grab);
         Some(view! {
-            <text class="label" x=cm(a.x + 0.25) y=cm(-a.y - 0.18)>{settings.s(Key::LabelAnchor)}</text>
-            <text class="label" x=cm(q.x - 0.3) y=cm(-q.y + 0.08) text-anchor="end">{settings.s(Key::LabelGrab)}</text>
+            <text class="label" x=cm(a.x + 0.62) y=cm(-a.y - 0.18)>{settings.s(Key::LabelAnchor)}</text>
+            <text class="label" x=cm(q.x - 0.55) y=cm(-q.y + 0.08) text-anchor="end">{settings.s(Key::LabelGrab)}</text>
         })
     };
     let bar = move || {

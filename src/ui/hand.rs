@@ -14,7 +14,7 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
 /// Radius of a handle's ring as a share of the drawing's height.
-const RING_SHARE: f64 = 0.05;
+const RING_SHARE: f64 = 0.043;
 /// One press of an arrow key; with Shift, and with the Page keys, m.
 const KEY_M: [f64; 3] = [0.1, 0.02, 0.5];
 

@@ -52,7 +52,7 @@ fn picture(kind: HouseKind) -> impl IntoView {
             <path class="rail" d=ladder /><path d=ground />
         }
     });
-    view! { <svg viewBox="-930 -1090 1330 1210" aria-hidden="true" preserveAspectRatio="xMidYMax meet">{paths}</svg> }
+    view! { <svg viewBox="-930 -1230 1330 1340" aria-hidden="true" preserveAspectRatio="xMidYMax meet">{paths}</svg> }
 }
 
 /// The choice of a house.

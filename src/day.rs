@@ -1,0 +1,422 @@
+//! A working day: eight jobs round one house, with what each asks for before it can be done and what
+//! an hour of climbing does to bolt and latch. A slip comes at a seeded minute; what falls then is
+//! the set-up of that minute.
+//!
+//! Bolt and latch work loose at seeded times (assumed: forty and seventy minutes of work on average;
+//! that they do, and that one looks every 15 to 20 minutes, is common practice). What would follow a
+//! slip at each minute is worked out by whole runs and by the falls along the wall. Left out: other
+//! people, fatigue, breaks.
+
+use crate::hand::{Held, moved};
+use crate::houses::HouseKind;
+use crate::physics::simulate;
+use crate::physics::trace::{Outcome, Trace};
+use crate::report::Report;
+use crate::rules::HARD_SWING_M_S;
+use crate::scenario::{Bolt, Latch, Scenario, Stance, Weather};
+use crate::scoring::Grade;
+use crate::sideways::swing;
+use fastrand::Rng;
+use serde::{Deserialize, Serialize};
+
+/// Jobs of a shift.
+pub const JOBS: usize = 8;
+/// Minutes of work after which bolt and latch come loose, on average (assumed).
+pub const LOOSE_MIN: [f64; 2] = [40.0, 70.0];
+/// Minutes that each thing takes (assumed): moving the grab, a look at bolt and latch, moving the
+/// ladder, moving the anchor.
+pub const TAKES_MIN: [u32; 4] = [1, 1, 5, 12];
+/// A second look comes after this many minutes of a job (common practice: every 15 to 20).
+pub const LOOK_AGAIN_MIN: u32 = 15;
+
+/// What a job is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Task {
+    /// Soffit, from the ladder.
+    Soffit,
+    /// Fascia and gutter board, from the ladder.
+    Fascia,
+    /// A high window, from the ladder.
+    Window,
+    /// A dormer's cheek, from the roof.
+    Dormer,
+}
+
+/// One job.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Job {
+    /// What.
+    pub task: Task,
+    /// Along the wall from the corner, m.
+    pub along_m: f64,
+    /// Where the worker stands for it.
+    pub stance: Stance,
+    /// Minutes of work.
+    pub minutes: u32,
+    /// The weather while it is done.
+    pub weather: Weather,
+}
+
+/// What a person does before a job.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Before {
+    /// Slides the grab up to above the D-ring.
+    pub grab: bool,
+    /// Looks at bolt and latch, and puts them right.
+    pub look: bool,
+    /// Looks again half-way.
+    pub look_again: bool,
+    /// Moves the ladder under the work, and does not lean out.
+    pub ladder: bool,
+    /// Moves the anchor over the work.
+    pub anchor: bool,
+}
+
+/// The state of the shift.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Shift {
+    /// The jobs.
+    pub jobs: Vec<Job>,
+    /// The set-up now.
+    pub set_up: Scenario,
+    /// Jobs done.
+    pub done: usize,
+    /// Minutes since the start.
+    pub minute: u32,
+    /// Anchor along the wall, m.
+    pub anchor_m: f64,
+    /// Ladder along the wall, m.
+    pub ladder_m: f64,
+    /// Minutes of work until the bolt and the latch come loose, drawn one after the other.
+    loose_min: [f64; 2],
+    /// Minutes of work until the slip.
+    slip_min: u32,
+    /// Each stretch of work: first minute, how many, the set-up, the offset from the anchor, m.
+    pub log: Vec<Stretch>,
+    /// The slip has come.
+    pub slipped: bool,
+    seed: u64,
+}
+
+/// Minutes of work in one set-up.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Stretch {
+    /// Job, from 0.
+    pub job: usize,
+    /// First minute of the shift.
+    pub from_min: u32,
+    /// How many.
+    pub minutes: u32,
+    /// The set-up.
+    pub set_up: Scenario,
+    /// Work to the side of the anchor, m.
+    pub offset_m: f64,
+}
+
+/// What a slip in a stretch would have come to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub enum Risk {
+    /// Stopped, and nothing critical found.
+    Held,
+    /// Stopped, but over a limit, or into something in the swing.
+    Over,
+    /// Down on the ground or the deck.
+    Strikes,
+    /// The line lets go.
+    LetsGo,
+    /// The run failed its own check.
+    NotGraded,
+}
+
+fn until_loose(pick: &mut Rng, mean_min: f64) -> f64 {
+    -mean_min * libm::log(1.0 - pick.f64())
+}
+
+impl Shift {
+    /// The shift of a seed on a house, under a place's rules.
+    pub fn of(seed: u64, house: HouseKind, place: &str) -> Shift {
+        let mut pick = Rng::with_seed(seed);
+        let mut s = Scenario { place: place.to_owned(), ..Scenario::default() };
+        house.move_in(&mut s);
+        // A shift is worked from ladder and roof of the same house.
+        let eave_m = s.house.eave_height_m;
+        let along_m = (s.house.half_span_m + s.house.overhang_m) / libm::cos(s.house.roof_pitch_rad);
+        let wet_from = pick.usize(3..JOBS);
+        let mut at_m = 0.0;
+        let jobs: Vec<Job> = (0..JOBS)
+            .map(|i| {
+                let task = [Task::Soffit, Task::Fascia, Task::Window, Task::Dormer][pick.usize(0..4)];
+                at_m += [0.6, 1.2, 1.8][pick.usize(0..3)];
+                let low_m = |down: f64| Stance::Ladder {
+                    standing_height_m: ((eave_m - down).max(0.5) * 10.0).round() / 10.0,
+                };
+                let stance = match task {
+                    Task::Soffit => low_m(2.1),
+                    Task::Fascia => low_m(1.9),
+                    Task::Window => low_m(2.5),
+                    Task::Dormer => Stance::Roof { from_eave_m: (along_m * 0.3).clamp(0.8, 2.0) },
+                };
+                Job {
+                    task,
+                    along_m: at_m,
+                    stance,
+                    minutes: [20, 25, 30, 35][pick.usize(0..4)],
+                    weather: if i >= wet_from { Weather::Wet } else { Weather::Dry },
+                }
+            })
+            .collect();
+        let all: u32 = jobs.iter().map(|j| j.minutes).sum();
+        let loose_min = [until_loose(&mut pick, LOOSE_MIN[0]), until_loose(&mut pick, LOOSE_MIN[1])];
+        // Anywhere in the shift but its first tenth, and in one of six not at all.
+        let slip_min = pick.u32(all / 10..all + all / 6);
+        s.ladder.tied = true;
+        Shift {
+            set_up: s,
+            done: 0,
+            minute: 0,
+            anchor_m: jobs.first().map_or(0.0, |j| j.along_m),
+            ladder_m: jobs.first().map_or(0.0, |j| j.along_m),
+            jobs,
+            loose_min,
+            slip_min,
+            log: Vec::new(),
+            slipped: false,
+            seed: pick.u64(..),
+        }
+    }
+
+    /// The next job; none when the shift is over.
+    pub fn next(&self) -> Option<Job> {
+        if self.slipped { None } else { self.jobs.get(self.done).copied() }
+    }
+
+    /// Whether the next job is reached by leaning out, without moving the ladder: to this far, m.
+    pub const LEAN_M: f64 = 0.7;
+
+    /// The set-up as the worker arrives at the next job, before anything is done.
+    pub fn arrived(&self) -> Scenario {
+        let Some(job) = self.next() else { return self.set_up.clone() };
+        let mut s = self.set_up.clone();
+        s.weather = job.weather;
+        s.ladder.reach_out_m = 0.0;
+        match (s.stance, job.stance) {
+            (Stance::Ladder { .. }, Stance::Ladder { standing_height_m }) => {
+                moved(&s, Held::Worker, standing_height_m)
+            }
+            (Stance::Roof { .. }, Stance::Roof { from_eave_m }) => moved(&s, Held::Worker, from_eave_m),
+            (_, to) => {
+                // Over the eave the grab has to be set anew in any case: where it comes to hand.
+                s.stance = to;
+                s.grab.above_dring_m = 0.0;
+                s
+            }
+        }
+    }
+
+    /// Does a job. True when the slip came in it.
+    pub fn work(&mut self, before: Before) -> bool {
+        let Some(job) = self.next() else { return false };
+        let mut s = self.arrived();
+        let mut takes = |yes: bool, i: usize| self.minute += if yes { TAKES_MIN[i] } else { 0 };
+        takes(before.grab, 0);
+        takes(before.look, 1);
+        takes(before.look_again, 1);
+        takes(before.ladder, 2);
+        takes(before.anchor, 3);
+        let mut pick = Rng::with_seed(self.seed.wrapping_add(self.done as u64));
+        if before.grab {
+            s = moved(&s, Held::Grab, 0.3);
+        }
+        if before.anchor {
+            self.anchor_m = job.along_m;
+        }
+        let on_ladder = matches!(job.stance, Stance::Ladder { .. });
+        // Too far to lean, the ladder is moved whether or not one meant to.
+        if before.ladder || !on_ladder || (job.along_m - self.ladder_m).abs() > Self::LEAN_M {
+            self.ladder_m = job.along_m;
+        }
+        s.ladder.reach_out_m = if on_ladder { (job.along_m - self.ladder_m).abs() } else { 0.0 };
+        let offset_m = (job.along_m - self.anchor_m).abs();
+        if before.look {
+            self.put_right(&mut s, &mut pick);
+        }
+        let mut left = job.minutes;
+        let mut worked = 0;
+        while left > 0 {
+            // To the next thing that happens.
+            let mut span = left;
+            for (loose, is) in
+                self.loose_min.iter().zip([s.grab.bolt == Bolt::Loose, s.grab.latch == Latch::Open])
+            {
+                if !is {
+                    span = span.min(loose.ceil().max(1.0) as u32);
+                }
+            }
+            if before.look_again && worked < LOOK_AGAIN_MIN {
+                span = span.min(LOOK_AGAIN_MIN - worked);
+            }
+            let slips = self.slip_min <= span;
+            if slips {
+                span = self.slip_min.max(1);
+            }
+            self.log.push(Stretch {
+                job: self.done,
+                from_min: self.minute,
+                minutes: span,
+                set_up: s.clone(),
+                offset_m,
+            });
+            self.minute += span;
+            left -= span.min(left);
+            worked += span;
+            self.slip_min = self.slip_min.saturating_sub(span);
+            for l in &mut self.loose_min {
+                *l -= f64::from(span);
+            }
+            if slips {
+                self.slipped = true;
+                self.set_up = s;
+                return true;
+            }
+            if self.loose_min[0] <= 0.0 {
+                s.grab.bolt = Bolt::Loose;
+            }
+            if self.loose_min[1] <= 0.0 {
+                s.grab.latch = Latch::Open;
+            }
+            if before.look_again && worked == LOOK_AGAIN_MIN {
+                self.put_right(&mut s, &mut pick);
+            }
+        }
+        self.set_up = s;
+        self.done += 1;
+        false
+    }
+
+    fn put_right(&mut self, s: &mut Scenario, pick: &mut Rng) {
+        if s.grab.bolt == Bolt::Loose {
+            self.loose_min[0] = until_loose(pick, LOOSE_MIN[0]);
+        }
+        if s.grab.latch == Latch::Open {
+            self.loose_min[1] = until_loose(pick, LOOSE_MIN[1]);
+        }
+        s.grab.bolt = Bolt::Tight;
+        s.grab.latch = Latch::Closed;
+    }
+}
+
+/// What a slip would have come to: the whole run, and to the side of the anchor the fall along the
+/// wall as well.
+pub fn risk(s: &Scenario, offset_m: f64) -> (Risk, Option<Trace>) {
+    let Some(report) = simulate(s).and_then(|t| Report::of(s.clone(), t)) else {
+        return (Risk::NotGraded, None);
+    };
+    let mut found = match (&report.grade, report.trace.outcome) {
+        (Grade::NotGraded { .. }, _) => Risk::NotGraded,
+        (_, Outcome::LetGo) => Risk::LetsGo,
+        (_, Outcome::Strikes) => Risk::Strikes,
+        (Grade::Graded { passes, .. }, _) => {
+            if *passes {
+                Risk::Held
+            } else {
+                Risk::Over
+            }
+        }
+    };
+    if offset_m > 0.2 && matches!(found, Risk::Held | Risk::Over) {
+        found = match swing(s, offset_m) {
+            Some(w) if w.room_m().is_some_and(|m| m < 0.0) => Risk::Strikes,
+            Some(w) if w.free.speed_m_s >= HARD_SWING_M_S => found.max(Risk::Over),
+            _ => found,
+        };
+    }
+    (found, Some(report.trace))
+}
+
+/// Each stretch of a log judged; a set-up that comes twice is run once.
+pub fn judge(log: &[Stretch]) -> Vec<Risk> {
+    let mut seen: Vec<(&Stretch, Risk)> = Vec::new();
+    log.iter()
+        .map(|x| {
+            if let Some((_, r)) = seen.iter().find(|(y, _)| y.set_up == x.set_up && y.offset_m == x.offset_m)
+            {
+                return *r;
+            }
+            let r = risk(&x.set_up, x.offset_m).0;
+            seen.push((x, r));
+            r
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const CAREFUL: Before = Before { grab: true, look: true, look_again: true, ladder: true, anchor: true };
+
+    fn whole(seed: u64, house: HouseKind, how: Before) -> Shift {
+        let mut shift = Shift::of(seed, house, "on");
+        while shift.next().is_some() {
+            shift.work(how);
+        }
+        shift
+    }
+
+    #[test]
+    fn a_shift_of_any_seed_on_any_house_can_be_worked() {
+        for house in HouseKind::ALL {
+            for seed in 0..12 {
+                for how in [CAREFUL, Before::default()] {
+                    let shift = whole(seed, house, how);
+                    assert!(shift.slipped || shift.done == JOBS);
+                    for x in &shift.log {
+                        assert_eq!(x.set_up.problems(), vec![], "{house:?} {seed} {how:?} {:?}", x.set_up);
+                        assert!(x.minutes > 0);
+                    }
+                    assert!(shift.log.windows(2).all(|w| w[0].from_min + w[0].minutes <= w[1].from_min));
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn the_same_seed_gives_the_same_shift_and_care_does_not_move_the_slip() {
+        let (a, b) = (whole(5, HouseKind::TwoStorey, CAREFUL), whole(5, HouseKind::TwoStorey, CAREFUL));
+        assert_eq!(a, b);
+        let worked = |s: &Shift| s.log.iter().map(|x| x.minutes).sum::<u32>();
+        assert_eq!(worked(&a), worked(&whole(5, HouseKind::TwoStorey, Before::default())));
+    }
+
+    #[test]
+    fn care_takes_most_of_the_minutes_at_risk_away() {
+        let (mut with, mut without) = (0.0, 0.0);
+        for seed in 0..6 {
+            let share = |how| {
+                let shift = whole(seed, HouseKind::TallGable, how);
+                let risks = judge(&shift.log);
+                let bad: u32 = shift
+                    .log
+                    .iter()
+                    .zip(&risks)
+                    .filter(|(_, r)| **r > Risk::Held)
+                    .map(|(x, _)| x.minutes)
+                    .sum();
+                f64::from(bad) / f64::from(shift.log.iter().map(|x| x.minutes).sum::<u32>())
+            };
+            with += share(CAREFUL);
+            without += share(Before::default());
+        }
+        assert!(with < 0.5 * without && without > 1.0, "{with} {without}");
+    }
+
+    #[test]
+    fn a_look_finds_what_came_loose() {
+        let mut shift = Shift::of(2, HouseKind::TwoStorey, "on");
+        shift.set_up.grab.latch = Latch::Open;
+        shift.slip_min = 10_000;
+        shift.loose_min = [1e9, -1.0];
+        shift.work(Before { look: true, ..Before::default() });
+        assert_eq!(shift.log[0].set_up.grab.latch, Latch::Closed);
+    }
+}

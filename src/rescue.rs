@@ -20,8 +20,8 @@ pub const DANGER_MIN: u32 = 30;
 pub const SERVICE_MIN: [u32; 2] = [12, 10];
 /// A steady pull of one person on a rope, N (assumed), and how many pull.
 pub const PULL_N: f64 = 350.0;
-/// People on the roof who could pull.
-pub const PULLERS: f64 = 2.0;
+/// The same of the two on the roof, N.
+pub const TWO_PULL_N: f64 = 2.0 * PULL_N;
 /// A rescuer's reach over the rung stood on, m: to the chest of a worker (assumed).
 const ARM_M: f64 = 1.6;
 /// Rungs that stay below a ladder's top, m (common practice: not the top three).
@@ -173,7 +173,7 @@ impl Drill {
             Step::Ladder if h.dring_m <= h.ladder_reach_m => down = true,
             Step::Ladder => hindered = Some(Hindered::TooShortMm(mm(h.dring_m - h.ladder_reach_m))),
             Step::Lower => down = true,
-            Step::Haul if h.haul_n <= PULL_N * PULLERS => down = true,
+            Step::Haul if h.haul_n <= TWO_PULL_N => down = true,
             Step::Haul => hindered = Some(Hindered::TooHeavyN(h.haul_n.ceil() as u32)),
             Step::Wait => match self.called_min {
                 Some(at) => {

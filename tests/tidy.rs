@@ -6,7 +6,8 @@ use shortfall::physics::trace::{EventKind, Outcome};
 use shortfall::quiz::items::{AfterCase, ItemKind, Step};
 use shortfall::rules::FindingCode;
 use shortfall::scenario::AnchorKind;
-use shortfall::texts::{Key, Lang, places_in, text};
+use shortfall::texts::words::{Bench, Room, Worded};
+use shortfall::texts::{Key, Lang, places_in};
 use std::fs;
 use std::path::{Path, PathBuf};
 
@@ -228,32 +229,37 @@ fn all_keys() -> Vec<Key> {
     all
 }
 
+/// Every text in both languages, with its name.
+fn all_texts() -> Vec<(String, &'static str, &'static str)> {
+    fn both<T: Worded + std::fmt::Debug>(all: &[T]) -> Vec<(String, &'static str, &'static str)> {
+        all.iter().map(|k| (format!("{k:?}"), k.words(Lang::En), k.words(Lang::Fr))).collect()
+    }
+    [both(&all_keys()), both(Bench::ALL), both(Room::ALL)].concat()
+}
+
 #[test]
 fn both_languages_name_the_same_places() {
-    for k in all_keys() {
-        let (en, fr) = (text(Lang::En, k), text(Lang::Fr, k));
-        assert!(!en.is_empty() && !fr.is_empty(), "{k:?}");
-        assert_eq!(places_in(en), places_in(fr), "{k:?}");
+    for (k, en, fr) in all_texts() {
+        assert!(!en.is_empty() && !fr.is_empty(), "{k}");
+        assert_eq!(places_in(en), places_in(fr), "{k}");
     }
 }
 
 #[test]
 fn french_keeps_its_marks_off_line_starts() {
-    for k in all_keys() {
-        let fr = text(Lang::Fr, k);
+    for (k, _, fr) in all_texts() {
         for bad in [" :", " ;", " ?", " !", "« ", " »"] {
-            assert!(!fr.contains(bad), "{k:?}: a plain space at '{bad}'");
+            assert!(!fr.contains(bad), "{k}: a plain space at '{bad}'");
         }
     }
 }
 
 #[test]
 fn no_verdict_says_safe() {
-    for k in all_keys() {
-        for (lang, words) in [(Lang::En, ["safe", "unsafe"]), (Lang::Fr, ["sécuritaire", "sûr"])] {
-            let t = text(lang, k).to_lowercase();
-            for w in t.split(|c: char| !c.is_alphanumeric()) {
-                assert!(!words.contains(&w), "{k:?}: {w}");
+    for (k, en, fr) in all_texts() {
+        for (text, words) in [(en, ["safe", "unsafe"]), (fr, ["sécuritaire", "sûr"])] {
+            for w in text.to_lowercase().split(|c: char| !c.is_alphanumeric()) {
+                assert!(!words.contains(&w), "{k}: {w}");
             }
         }
     }

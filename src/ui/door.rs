@@ -21,6 +21,10 @@ macro_rules! views {
         #[derive(Clone, Copy, Debug, PartialEq, Eq)]
         pub enum View { Bench, $($name,)* }
         impl View {
+            /// Whether it is one of the practice rooms.
+            pub fn is_practice(self) -> bool {
+                matches!(self, View::Lessons | View::Day | View::Framing | View::Rescue)
+            }
             fn hash(self) -> &'static str {
                 match self { View::Bench => "", $(View::$name => $hash,)* }
             }
@@ -38,6 +42,9 @@ views! {
     Lessons, "lessons";
     Quiz, "quiz";
     Crew, "crew";
+    Day, "day";
+    Framing, "framing";
+    Rescue, "rescue";
 }
 
 fn on_window(event: &str, hear: impl Fn() + 'static) {

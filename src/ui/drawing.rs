@@ -10,6 +10,7 @@ use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::scenario::{Arrow, Latch, PowerLine, Scenario};
 use crate::scene::{Sag, Scene, build, standing_scene};
 use crate::texts::Key;
+use crate::texts::words::Room as W;
 use crate::units::{FT_M, Quantity, Rounding, Units};
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -417,14 +418,33 @@ pub fn Still(set_up: RwSignal<Scenario>) -> impl IntoView {
     }
 }
 
-/// Two falls over each other on one clock: the first solid, the second dashed.
+/// A finished fall of a set-up.
+pub type Fallen = (Scenario, Arc<Trace>);
+
+/// A fall, or two over each other on one clock: the first solid, the second dashed. It begins where
+/// the falls are decided, so that the difference shows without playing; or at the end.
 #[component]
-pub fn PairDrawing(set_ups: [Scenario; 2], falls: (Arc<Trace>, Arc<Trace>)) -> impl IntoView {
+pub fn Falls(
+    first: Fallen,
+    #[prop(optional)] second: Option<Fallen>,
+    #[prop(optional)] at_end: bool,
+) -> impl IntoView {
     let settings = settings();
-    let [a, b] = set_ups;
-    let end_s = [&falls.0, &falls.1].iter().fold(0.0_f64, |e, t| e.max(decisive_s(t) + 0.4));
-    // It begins where the falls are decided: the difference shows without playing.
-    let clock = RwSignal::new(decisive_s(&falls.0).max(decisive_s(&falls.1)));
+    let both = || core::iter::once(&first).chain(&second);
+    let end_s = if at_end {
+        first.1.duration_s()
+    } else {
+        both().fold(0.0_f64, |e, (_, t)| e.max(decisive_s(t) + 0.4))
+    };
+    let clock =
+        RwSignal::new(if at_end { end_s } else { both().fold(0.0_f64, |e, (_, t)| e.max(decisive_s(t))) });
+    let is_pair = second.is_some();
+    let words = move || match (is_pair, at_end) {
+        (true, _) => settings.t(Key::LessonGhost),
+        (false, false) => settings.t(W::OneFall),
+        (false, true) => settings.t(W::HangsStill),
+    };
+    let a = first.0.clone();
     let turn = StoredValue::new(0_u32);
     on_cleanup(move || {
         turn.try_update_value(|t| *t += 1);
@@ -434,9 +454,13 @@ pub fn PairDrawing(set_ups: [Scenario; 2], falls: (Arc<Trace>, Arc<Trace>)) -> i
         let g = Geometry::of(&s);
         Signal::derive(move || g.as_ref().and_then(|g| Some(build(&s, g, &t.at(clock.get())?))))
     };
-    let (first, second) = (scene(&a, falls.0), scene(&b, falls.1));
+    let first = scene(&a, first.1);
+    let ghost = second.map(|(b, t)| {
+        let scene = scene(&b, t);
+        view! { <Figure scene=scene set_up=RwSignal::new(b).into() ghost=true /> }
+    });
     let g = Geometry::of(&a);
-    let (set_a, set_b) = (RwSignal::new(a.clone()), RwSignal::new(b));
+    let set_a = RwSignal::new(a.clone());
     let geometry = Memo::new(move |_| set_a.with(Geometry::of));
     let view_box = g.as_ref().map_or(String::new(), |g| {
         let (l, bottom, r, t) = bounds(g, &a);
@@ -465,16 +489,16 @@ pub fn PairDrawing(set_ups: [Scenario; 2], falls: (Arc<Trace>, Arc<Trace>)) -> i
     view! {
         <div class="pair">
             <svg class="drawing still-drawing" viewBox=view_box preserveAspectRatio="xMidYMid meet" role="img"
-                aria-label=settings.s(Key::LessonGhost)>
+                aria-label=words>
                 {defs()}
                 {g.map(|g| view! { <House g=g s=a /> })}
                 <g transform="scale(1,-1)">
                     <LadderShape scene=first geometry=geometry />
-                    <Figure scene=second set_up=set_b.into() ghost=true />
+                    {ghost}
                     <Figure scene=first set_up=set_a.into() />
                 </g>
             </svg>
-            <p class="hint">{settings.s(Key::LessonGhost)}</p>
+            <p class="hint">{words}</p>
             <div class="row buttons">
                 <button type="button" id="play-both" on:click=play><b aria-hidden="true">"▶ "</b>{settings.s(Key::LessonPlay)}</button>
             </div>

@@ -8,7 +8,7 @@ use crate::scenario::Scenario;
 use crate::texts::words::Bench as W;
 use leptos::prelude::*;
 
-fn name(k: HouseKind) -> W {
+pub fn name(k: HouseKind) -> W {
     match k {
         HouseKind::Bungalow => W::HouseBungalow,
         HouseKind::TwoStorey => W::HouseTwoStorey,
@@ -27,7 +27,7 @@ fn line(points: &[P]) -> String {
 }
 
 /// A house in section: all at one scale, so that tall is tall.
-fn picture(kind: HouseKind) -> impl IntoView {
+pub fn picture(kind: HouseKind) -> impl IntoView {
     let mut s = Scenario::default();
     kind.move_in(&mut s);
     let g = Geometry::of(&s);

@@ -1,8 +1,8 @@
 //! Lessons: two set-ups that differ in one thing; predict, see both fall, compare, then the principle.
 //! And the endings that a person has found by trying.
 
-use super::door;
-use super::drawing::{PairDrawing, Still};
+use super::door::{self, View};
+use super::drawing::{Falls, Still};
 use super::engine;
 use super::rooms::visit;
 use super::state::settings;
@@ -12,6 +12,7 @@ use crate::lessons::{Better, Ending, Lesson, better};
 use crate::physics::trace::Trace;
 use crate::quiz::items::ItemKind;
 use crate::scenario::Scenario;
+use crate::texts::words::Room as W;
 use crate::texts::{Key, ask};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
@@ -34,6 +35,8 @@ pub fn Lessons() -> impl IntoView {
     let settings = settings();
     let open = RwSignal::new(None::<Lesson>);
     let done = RwSignal::new(storage::load_lessons());
+    let cleared = RwSignal::new(0);
+    let visit = visit();
     let cards = move || {
         Lesson::ALL
             .iter()
@@ -50,6 +53,22 @@ pub fn Lessons() -> impl IntoView {
             })
             .collect_view()
     };
+    let more = move || {
+        [
+            (View::Day, W::DayName, W::DayLine, "day"),
+            (View::Framing, W::FramingName, W::FramingLine, "framing"),
+            (View::Rescue, W::RescueName, W::RescueLine, "rescue"),
+        ]
+        .map(|(v, name, line, id)| {
+            view! {
+                <li><button type="button" class="lesson" id=format!("to-{id}") on:click=move |_| door::go(v)>
+                    <span class="no" aria-hidden="true">"→"</span>
+                    <span><strong>{settings.s(name)}</strong><br/><span class="sev">{settings.s(line)}</span></span></button></li>
+            }
+        })
+        .into_iter()
+        .collect_view()
+    };
     view! {
         <main class="page lessons">
             {move || match open.get() {
@@ -59,7 +78,15 @@ pub fn Lessons() -> impl IntoView {
                         <h2>{settings.s(Key::LessonsHeading)}</h2>
                         <p class="lead">{settings.s(Key::LessonsLead)}</p>
                         <ol class="lesson-list">{cards()}</ol>
-                        <Endings />
+                        <h3>{settings.s(W::MoreHeading)}</h3>
+                        <ul class="lesson-list more">{more()}</ul>
+                        {move || { cleared.track(); view! { <Endings /> } }}
+                        <button type="button" id="clear-progress" on:click=move |_| {
+                            storage::clear_progress();
+                            done.set(vec![]);
+                            visit.said.set(settings.reader_now().t(W::ClearedProgress).to_owned());
+                            cleared.update(|n| *n += 1);
+                        }>{settings.s(W::ClearProgress)}</button>
                     </section>
                 }.into_any(),
             }}
@@ -189,7 +216,7 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
                     r.f(if guess == came { Key::LessonRight } else { Key::LessonOther }, &[("came", &name(came, r)), ("said", &name(guess, r))])
                 }}</p>
             </div>
-            <PairDrawing set_ups=pair.clone() falls=(x, y) />
+            <Falls first=(pair[0].clone(), x) second=(pair[1].clone(), y) />
             <div class="scroll" tabindex="0" role="group" aria-label=settings.s(Key::CmpEnd)><table class="analysis"><thead><tr><td></td><th scope="col">"A"</th><th scope="col">"B"</th>
                 <th scope="col">{settings.s(Key::CmpGap)}</th></tr></thead><tbody>{rows}</tbody></table></div>
             <section class="card"><h3>{settings.s(Key::LessonPrinciple)}</h3><p>{settings.s(Key::Principle(lesson))}</p>

@@ -4,11 +4,13 @@
 //! clock over the finished trace. `drawing` and `plot` only read.
 
 mod crew;
+mod day;
 mod desk;
 mod door;
 mod drawing;
 mod engine;
 mod forms;
+mod framing;
 mod gear;
 mod hand;
 mod houses;
@@ -19,6 +21,7 @@ mod page;
 mod player;
 mod plot;
 mod quiz;
+mod rescue;
 mod rooms;
 mod setup;
 mod sheet;

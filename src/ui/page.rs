@@ -125,7 +125,7 @@ fn Header() -> impl IntoView {
             </div>
             <nav class="views" aria-label=settings.s(Key::NavLabel)>
                 {[(View::Bench, Key::NavBench), (View::Lessons, Key::NavLessons), (View::Quiz, Key::NavQuiz), (View::Crew, Key::NavCrew)].map(|(v, k)| view! {
-                    <button type="button" class="seg" aria-current=move || (view.get() == v).then_some("page")
+                    <button type="button" class="seg" aria-current=move || (view.get() == v || v == View::Lessons && view.get().is_practice()).then_some("page")
                         on:click=move |_| door::go(v)>{settings.s(k)}</button>
                 }).collect_view()}
             </nav>

@@ -1,8 +1,9 @@
 //! The player: a clock over a finished trace. First at true speed, then at 1/8, then the verdict;
 //! afterwards at will, forwards and back, by step and by event.
 
+use super::door::{self, View};
 use super::state::{Bench, Phase, Settings, bench, settings};
-use crate::physics::trace::{EventKind, Trace};
+use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::texts::Key;
 use crate::texts::words::Bench as W;
 use crate::units::{Quantity, Rounding};
@@ -326,6 +327,9 @@ pub fn Controls() -> impl IntoView {
                 <div class="buttons">
                     <button type="button" on:click=move |_| player.again(false)>
                         {move || format!("{}, {}", settings.t(Key::PlayAgain), settings.t(Key::TruePlay))}</button>
+                    <Show when=move || bench.run.with(|r| r.as_ref().is_some_and(|r| r.trace.outcome == Outcome::Stopped))>
+                        <button type="button" id="to-rescue" on:click=move |_| door::go(View::Rescue)>
+                            <b aria-hidden="true">"→ "</b>{settings.s(W::AfterTheStop)}</button></Show>
                     <button type="button" id="leave-fall" on:click=move |_| { bench.leave_fall(); to_view("scene") }>
                         <b aria-hidden="true">"↩ "</b>{settings.s(W::BackToSetUp)}</button>
                     <button type="button" on:click=move |_| player.again(true)>

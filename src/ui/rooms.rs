@@ -1,10 +1,13 @@
 //! The second module of the page: the rooms beside the bench. It is fetched when one is first opened.
 
 use super::crew::Crew;
+use super::day::Day;
 use super::desk::provide_desk;
 use super::door::{View, follow, provide_view};
+use super::framing::Framing;
 use super::lessons::Lessons;
 use super::quiz::Quiz;
+use super::rescue::Rescue;
 use super::state::{Settings, load_plain_settings};
 use crate::scenario::Scenario;
 use leptos::prelude::*;
@@ -43,6 +46,9 @@ pub fn Rooms() -> impl IntoView {
             View::Lessons => view! { <Lessons /> }.into_any(),
             View::Quiz => view! { <Quiz /> }.into_any(),
             View::Crew => view! { <Crew /> }.into_any(),
+            View::Day => view! { <Day /> }.into_any(),
+            View::Framing => view! { <Framing /> }.into_any(),
+            View::Rescue => view! { <Rescue /> }.into_any(),
         }}
         <div class="vh" role="status" aria-live="polite">{move || visit.said.get()}</div>
     }

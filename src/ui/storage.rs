@@ -116,6 +116,15 @@ pub fn add_endings(seen: Vec<Ending>) {
     put(ENDINGS, &serde_json::to_string(&all).unwrap_or_default());
 }
 
+/// Lets go of the lessons done and the endings found.
+pub fn clear_progress() {
+    for key in [LESSONS, ENDINGS] {
+        if let Some(s) = store() {
+            let _ = s.remove_item(key);
+        }
+    }
+}
+
 /// Lets go of settings and set-up.
 pub fn clear() {
     for key in [SETTINGS, SCENARIO, LESSONS, ENDINGS] {

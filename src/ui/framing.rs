@@ -1,0 +1,283 @@
+//! Find the framing: tap along a roof, mark the rafters, drive the plate's fasteners, look under.
+//!
+//! A tap is heard, drawn and told in words: none of the three is needed for the others.
+
+use super::door::{self, View, to_bench};
+use super::rooms::visit;
+use super::state::settings;
+use crate::framing::{Driven, PLATE_HOLES, RAFTER_M, Roof, Sound, WIDTH_M, build, holds_n, left};
+use crate::texts::say;
+use crate::texts::words::Room as W;
+use crate::units::{Quantity, Rounding};
+use leptos::prelude::*;
+use web_sys::{AudioContext, OscillatorType};
+
+/// Blows that a fastener takes.
+const BLOWS: f64 = 3.0;
+/// Moves of the hammer by button or key, m.
+const MOVES_M: [f64; 2] = [0.01, 0.1];
+
+/// A knock: short and high over wood, long and low over nothing.
+fn knock(context: &AudioContext, sound: Sound) -> Option<()> {
+    let (pitch_hz, decay_s) = match sound {
+        Sound::Solid => (310.0, 0.07),
+        Sound::Between => (210.0, 0.14),
+        Sound::Hollow => (120.0, 0.32),
+    };
+    let now = context.current_time();
+    let (tone, gain) = (context.create_oscillator().ok()?, context.create_gain().ok()?);
+    tone.set_type(OscillatorType::Triangle);
+    tone.frequency().set_value_at_time(pitch_hz, now).ok()?;
+    gain.gain().set_value_at_time(0.35, now).ok()?;
+    gain.gain().exponential_ramp_to_value_at_time(0.001, now + decay_s).ok()?;
+    tone.connect_with_audio_node(&gain).ok()?;
+    gain.connect_with_audio_node(&context.destination()).ok()?;
+    tone.start().ok()?;
+    tone.stop_with_when(now + decay_s).ok()
+}
+
+fn word(s: Sound) -> W {
+    match s {
+        Sound::Solid => W::SoundSolid,
+        Sound::Between => W::SoundBetween,
+        Sound::Hollow => W::SoundHollow,
+    }
+}
+
+#[component]
+pub fn Framing() -> impl IntoView {
+    let (visit, settings) = (visit(), settings());
+    let roof = RwSignal::new(Roof::of(u64::from(super::desk::fresh_seed() as u32)));
+    let at = RwSignal::new(0.3_f64);
+    let taps = RwSignal::new(Vec::<(f64, Sound)>::new());
+    let chalk = RwSignal::new(Vec::<f64>::new());
+    let work = RwSignal::new(Vec::<Driven>::new());
+    let sound_on = RwSignal::new(true);
+    let looked = RwSignal::new(false);
+    let audio = StoredValue::new_local(None::<AudioContext>);
+    let set = visit.set_up;
+    let len = move |m: f64| settings.reader().q(Quantity::Length, m, Rounding::Nearest);
+    let said = move |t: String| visit.said.set(t);
+    let go_to = move |m: f64| at.set(((m * 100.0).round() / 100.0).clamp(0.0, WIDTH_M));
+    let tap = move || {
+        let (x, r) = (at.get_untracked(), settings.reader_now());
+        let sound = roof.with_untracked(|q| q.tap(x));
+        taps.update(|t| {
+            t.retain(|(o, _)| (o - x).abs() > 0.004);
+            t.push((x, sound));
+        });
+        if sound_on.get_untracked() {
+            audio.update_value(|c| {
+                if c.is_none() {
+                    *c = AudioContext::new().ok();
+                }
+            });
+            audio.with_value(|c| c.as_ref().and_then(|c| knock(c, sound)));
+        }
+        said(r.f(
+            W::TapTold,
+            &[("at", &r.q(Quantity::Length, x, Rounding::Nearest)), ("sound", r.t(word(sound)))],
+        ));
+    };
+    let mark = move || {
+        let x = at.get_untracked();
+        chalk.update(|c| {
+            let before = c.len();
+            c.retain(|o| (o - x).abs() > 0.004);
+            if c.len() == before {
+                c.push(x);
+            }
+        });
+    };
+    // The fastener under the hammer, else a new one.
+    let here = move |w: &[Driven]| {
+        w.iter().rposition(|d| !d.pulled && (d.x_m - at.get_untracked()).abs() < 0.004 && d.in_share < 0.99)
+    };
+    let in_place = move || work.with(|w| w.iter().filter(|d| !d.pulled).count());
+    let strike = move || {
+        if here(&work.get_untracked()).is_none()
+            && work.with_untracked(|w| w.iter().filter(|d| !d.pulled).count()) >= PLATE_HOLES
+        {
+            return;
+        }
+        work.update(|w| {
+            let i = here(w).unwrap_or_else(|| {
+                w.push(Driven { x_m: at.get_untracked(), in_share: 0.0, pulled: false, sealed: false });
+                w.len() - 1
+            });
+            let d = &mut w[i];
+            d.in_share = ((d.in_share * BLOWS).round() + 1.0).min(BLOWS) / BLOWS;
+        });
+    };
+    // What the last fastener holds: the rising bar.
+    let last = Memo::new(move |_| {
+        work.with(|w| {
+            let i = w.iter().rposition(|d| !d.pulled)?;
+            let d = w[i];
+            let n = set.with(|s| roof.with(|q| holds_n(s, q, d.x_m, d.in_share)));
+            let most = set.with(|s| roof.with(|q| holds_n(s, q, q.rafters_m()[0], 1.0)));
+            Some((i, d, n, most))
+        })
+    });
+    let told = move || {
+        let r = settings.reader();
+        last.get().map_or(r.t(W::DriveNone).to_owned(), |(_, d, n, _)| {
+            let nth = work.with(|w| w.iter().filter(|d| !d.pulled).count());
+            r.f(
+                W::DriveTold,
+                &[
+                    ("n", &nth.to_string()),
+                    ("done", &format!("{:.0}", d.in_share * BLOWS)),
+                    ("force", &r.q(Quantity::Force, n, Rounding::Down)),
+                ],
+            )
+        })
+    };
+    let bar = move || {
+        let share = last.get().map_or(0.0, |(_, _, n, most)| (n / most.max(1.0)).min(1.0));
+        view! { <svg class="bar" viewBox="0 0 300 24" aria-hidden="true">
+        <rect class="whole" x="1" y="1" width="298" height="22" /><rect class="part" x="1" y="1" width=298.0 * share height="22" /></svg> }
+    };
+    let pull = move || {
+        let Some((i, d, ..)) = last.get_untracked() else { return };
+        work.update(|w| {
+            if let Some(x) = w.get_mut(i) {
+                x.pulled = true
+            }
+        });
+        let r = settings.reader_now();
+        said(r.f(W::PulledTold, &[("at", &r.q(Quantity::Length, d.x_m, Rounding::Nearest))]));
+    };
+    let open_hole = move || work.with(|w| w.iter().any(|d| d.pulled && !d.sealed));
+    let seal = move || {
+        work.update(|w| {
+            if let Some(d) = w.iter_mut().rev().find(|d| d.pulled && !d.sealed) {
+                d.sealed = true
+            }
+        });
+        said(settings.reader_now().t(W::SealedTold).to_owned());
+    };
+    let again = move || {
+        roof.set(Roof::of(u64::from(super::desk::fresh_seed() as u32)));
+        taps.set(vec![]);
+        chalk.set(vec![]);
+        work.set(vec![]);
+        looked.set(false);
+    };
+    let key = move |ev: web_sys::KeyboardEvent| {
+        let step = if ev.shift_key() { MOVES_M[1] } else { MOVES_M[0] };
+        match ev.key().as_str() {
+            "ArrowLeft" => go_to(at.get_untracked() - step),
+            "ArrowRight" => go_to(at.get_untracked() + step),
+            "PageUp" => go_to(at.get_untracked() + MOVES_M[1]),
+            "PageDown" => go_to(at.get_untracked() - MOVES_M[1]),
+            "Enter" | " " => tap(),
+            _ => return,
+        }
+        ev.prevent_default();
+    };
+    let click = move |ev: web_sys::MouseEvent| {
+        use wasm_bindgen::JsCast;
+        if let Some(e) = ev.current_target().and_then(|t| t.dyn_into::<web_sys::Element>().ok()) {
+            let b = e.get_bounding_client_rect();
+            go_to((f64::from(ev.client_x()) - b.left()) / b.width().max(1.0) * WIDTH_M);
+            tap();
+        }
+    };
+    let mm = |m: f64| m * 1000.0;
+    let roof_words =
+        move || settings.reader().f(W::FramingRoof, &[("width", &len(WIDTH_M)), ("at", &len(at.get()))]);
+    let drawing = move || {
+        let rows = (0..6)
+            .map(|i| {
+                let y = 40.0 + f64::from(i) * 60.0;
+                let cuts: String = (0..9)
+                    .map(|k| {
+                        format!("M{} {y}v60", f64::from(k) * 300.0 + if i % 2 == 0 { 0.0 } else { 150.0 })
+                    })
+                    .collect();
+                view! { <path class="shingle" d=format!("M0 {y}H2400{cuts}") /> }
+            })
+            .collect_view();
+        let under =
+            looked.get().then(|| {
+                roof.with(|q| q.rafters_m()).into_iter().map(|r| view! {
+            <rect class="rafter" x=mm(r - RAFTER_M / 2.0) y="0" width=mm(RAFTER_M) height="440" />
+        }).collect_view()
+            });
+        let heard = taps.get().into_iter().map(|(x, s)| {
+            let x = mm(x);
+            let half = (s == Sound::Between).then(|| view! { <path class="fill" d=format!("M{x} 62A22 22 0 0 0 {x} 106Z") /> });
+            view! { <circle class=if s == Sound::Solid { "tap fill" } else { "tap" } cx=x cy="84" r="22" />{half} }
+        }).collect_view();
+        let lines = chalk
+            .get()
+            .into_iter()
+            .map(|x| view! { <path class="chalk" d=format!("M{} 40V400", mm(x)) /> })
+            .collect_view();
+        let driven = work.get().into_iter().enumerate().map(|(i, d)| {
+            let (x, y) = (mm(d.x_m), 190.0 + (i % 6) as f64 * 32.0);
+            if d.pulled {
+                let class = if d.sealed { "hole sealed" } else { "hole" };
+                view! { <path class=class d=format!("M{} {}l24 24m0 -24l-24 24", x - 12.0, y - 12.0) /> }.into_any()
+            } else {
+                let up = 26.0 * (1.0 - d.in_share);
+                view! { <path class="nail" d=format!("M{} {}h28l-14 {}z", x - 14.0, y - 14.0 - up, 28.0 + up) /> }.into_any()
+            }
+        }).collect_view();
+        let hammer = mm(at.get());
+        view! { {under}{rows}{lines}{heard}{driven}<path class="hammer" d=format!("M{hammer} 0V440M{} 0h60v26h-60z", hammer - 30.0) /> }
+    };
+    let result = move || {
+        looked.get().then(|| {
+            let r = settings.reader();
+            let found = roof.with(|q| work.with(|w| left(q, w)));
+            let n = |x: u32| x.to_string();
+            let line = r.f(W::FramingFound, &[("hits", &n(found.hits)), ("misses", &n(found.misses)), ("proud", &n(found.proud)), ("open", &n(found.open_holes))]);
+            let built = set.with(|s| roof.with(|q| work.with(|w| build(s, q, w))));
+            let strength = built.as_ref().map(|s| say::strength(r, s).into_iter().map(|l| view! { <p>{l}</p> }).collect_view());
+            view! {
+                <section class="card" role="status" id="under-roof"><p class="sentence">{line}</p>
+                    {match built {
+                        Some(s) => view! { {strength}<p class="hint">{r.t(W::FramingFar)}</p>
+                            <div class="row buttons"><button type="button" class="main" id="fall-on-it" on:click=move |_| to_bench(&s)>{r.t(W::FramingFall)}</button>
+                            <button type="button" on:click=move |_| again()>{r.t(W::FramingAgain)}</button></div> }.into_any(),
+                        None => view! { <p>{r.t(W::FramingNothing)}</p><button type="button" on:click=move |_| again()>{r.t(W::FramingAgain)}</button> }.into_any(),
+                    }}
+                </section>
+            }
+        })
+    };
+    let move_by = move |m: f64, shown: &'static str| {
+        view! {
+            <button type="button" class="step" aria-label=move || format!("{} {shown}", settings.t(W::FramingAt)) on:click=move |_| go_to(at.get_untracked() + m)>{shown}</button>
+        }
+    };
+    view! {
+        <main class="page framing"><section>
+            <button type="button" class="plain" on:click=move |_| door::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
+            <h2>{settings.s(W::FramingName)}</h2>
+            <p class="lead">{settings.s(W::FramingLead)}</p>
+            <svg class="roofstrip" viewBox="0 0 2400 440" preserveAspectRatio="none" role="application" tabindex="0" aria-label=roof_words on:click=click on:keydown=key>{drawing}</svg>
+            <p class="hint">{settings.s(W::FramingKey)}</p>
+            <div class="number"><label for="hammer">{settings.s(W::FramingAt)}": "{move || len(at.get())}</label>
+                <div class="row">{move_by(-MOVES_M[1], "−−")}{move_by(-MOVES_M[0], "−")}
+                    <input id="hammer" type="range" min="0" max=WIDTH_M step="0.01" aria-valuetext=move || len(at.get())
+                        prop:value=move || at.get().to_string() on:input=move |ev| { if let Ok(x) = event_target_value(&ev).parse() { go_to(x) } } />
+                    {move_by(MOVES_M[0], "+")}{move_by(MOVES_M[1], "++")}</div></div>
+            <div class="row buttons">
+                <button type="button" class="main" id="tap" on:click=move |_| tap()>{settings.s(W::FramingTap)}</button>
+                <button type="button" id="chalk" on:click=move |_| mark()>{settings.s(W::FramingMark)}</button>
+                <button type="button" id="strike" prop:disabled=move || looked.get() on:click=move |_| strike()>{settings.s(W::FramingStrike)}</button>
+                <button type="button" id="pull" prop:disabled=move || looked.get() || last.get().is_none() on:click=move |_| pull()>{settings.s(W::FramingPull)}</button>
+                <button type="button" id="seal" prop:disabled=move || !open_hole() on:click=move |_| seal()>{settings.s(W::FramingSeal)}</button>
+                <label class="pill"><input type="checkbox" prop:checked=move || sound_on.get() on:change=move |_| sound_on.update(|s| *s = !*s) /><span>{settings.s(W::FramingSound)}</span></label>
+            </div>
+            {bar}
+            <p role="status" id="drive-told">{told}</p>
+            <p>{move || settings.reader().f(W::HomeTold, &[("n", &in_place().to_string())])}</p>
+            <button type="button" class="main" id="look-under" on:click=move |_| looked.set(true)>{settings.s(W::FramingDone)}</button>
+            {result}
+        </section></main>
+    }
+}

@@ -1,0 +1,205 @@
+//! After the stop: the worker hangs, the clock runs, somebody has to do something.
+
+use super::door::{self, View};
+use super::drawing::Falls;
+use super::engine;
+use super::rooms::visit;
+use super::state::settings;
+use crate::engine::{Answer, Ask};
+use crate::physics::trace::Trace;
+use crate::rescue::{CONTACT_MIN, DANGER_MIN, Drill, Hanging, Hindered, Step, TWO_PULL_N, hanging, minutes};
+use crate::scenario::{RescuePlan, Scenario};
+use crate::texts::Key;
+use crate::texts::say::Reader;
+use crate::texts::words::Room as W;
+use crate::units::{Quantity, Rounding};
+use leptos::prelude::*;
+use std::sync::Arc;
+
+fn word(s: Step) -> W {
+    match s {
+        Step::Call => W::StepCall,
+        Step::Straps => W::StepStraps,
+        Step::Climb => W::StepClimb,
+        Step::Ladder => W::StepLadder,
+        Step::Lower => W::StepLower,
+        Step::Haul => W::StepHaul,
+        Step::Wait => W::StepWait,
+    }
+}
+
+fn why(r: Reader, h: Hindered) -> String {
+    let m = |mm: u32| r.q(Quantity::Length, f64::from(mm) / 1e3, Rounding::Up);
+    match h {
+        Hindered::TooShortMm(mm) => r.f(W::HinderShort, &[("value", &m(mm))]),
+        Hindered::TooHeavyN(n) => r.f(
+            W::HinderHeavy,
+            &[
+                ("value", &r.q(Quantity::Force, f64::from(n), Rounding::Up)),
+                ("pull", &r.q(Quantity::Force, TWO_PULL_N, Rounding::Down)),
+            ],
+        ),
+        Hindered::OutOfReachMm(mm) => r.f(W::HinderReach, &[("value", &m(mm))]),
+        Hindered::NobodyCalled => r.t(W::HinderNobody).to_owned(),
+    }
+}
+
+/// What the drill is about.
+#[derive(Clone)]
+struct Case {
+    set_up: Scenario,
+    trace: Arc<Trace>,
+    hangs: Hanging,
+    /// Not the set-up of the bench.
+    ordinary: bool,
+}
+
+#[component]
+pub fn Rescue() -> impl IntoView {
+    let (visit, settings) = (visit(), settings());
+    let case = RwSignal::new(None::<Case>);
+    let drill = RwSignal::new(Drill::default());
+    let told = RwSignal::new(None::<(Step, Option<Hindered>)>);
+    let take_case = move |s: Scenario, ordinary: bool, then: Option<Scenario>| {
+        engine::ask(&Ask::Fall(Box::new(s.clone())), move |answer| {
+            let trace = match answer {
+                Some(Answer::Fall(Some(t))) if t.is_sound() => Some(t),
+                _ => None,
+            };
+            let found = trace.and_then(|t| hanging(&s, &t).map(|h| (t, h)));
+            match (found, then) {
+                (Some((t, hangs)), _) => {
+                    let _ = case.try_set(Some(Case { set_up: s, trace: Arc::new(*t), hangs, ordinary }));
+                }
+                (None, Some(other)) => {
+                    let ask = Ask::Fall(Box::new(other.clone()));
+                    engine::ask(&ask, move |answer| {
+                        if let Some(Answer::Fall(Some(t))) = answer
+                            && let Some(hangs) = hanging(&other, &t)
+                        {
+                            let _ = case.try_set(Some(Case {
+                                set_up: other,
+                                trace: Arc::new(*t),
+                                hangs,
+                                ordinary: true,
+                            }));
+                        }
+                    });
+                }
+                _ => {}
+            }
+        });
+        let _ = ordinary;
+    };
+    let now = visit.set_up.get_untracked();
+    let ordinary = Scenario { place: now.place.clone(), plan: now.plan.clone(), ..Scenario::default() };
+    take_case(now, false, Some(ordinary));
+    let plan = move || case.with(|c| c.as_ref().map_or(RescuePlan::NoPlan, |c| c.set_up.plan.rescue));
+    let take = move |step: Step| {
+        let Some(c) = case.get_untracked() else { return };
+        let mut d = drill.get_untracked();
+        let h = d.take(step, &c.hangs, c.set_up.plan.rescue);
+        drill.set(d.clone());
+        told.set(Some((step, h)));
+        let r = settings.reader_now();
+        let done = r.f(W::StepDone, &[("minute", &d.minute.to_string())]);
+        visit.said.set(h.map_or(done, |h| why(r, h)));
+    };
+    let scene = move || {
+        case.get().map(|c| {
+            let r = settings.reader();
+            let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
+            let where_at =
+                r.f(W::RescueWhere, &[("height", &len(c.hangs.dring_m)), ("grasp", &len(c.hangs.grasp_m))]);
+            let plan = r.f(
+                W::RescuePlanIs,
+                &[(
+                    "plan",
+                    r.t(match c.set_up.plan.rescue {
+                        RescuePlan::NoPlan => Key::RescueNone,
+                        RescuePlan::Spoken => Key::RescueSpoken,
+                        RescuePlan::Written => Key::RescueWritten,
+                    }),
+                )],
+            );
+            view! {
+                {c.ordinary.then(|| view! { <p class="hint">{r.t(W::RescueOrdinary)}</p> })}
+                <Falls first=(c.set_up.clone(), c.trace.clone()) at_end=true />
+                <p>{where_at}</p><p>{plan}</p>
+            }
+        })
+    };
+    let clock = move || {
+        let r = settings.reader();
+        let minute = drill.with(|d| d.minute);
+        // 0 to 36 minutes, the two marks of the guidance on it.
+        let x = |m: u32| f64::from(m.min(36)) / 36.0 * 300.0;
+        view! {
+            <p class="sentence">{r.f(W::RescueClock, &[("minute", &minute.to_string())])}</p>
+            <svg class="bar clock" viewBox="0 0 300 34" aria-hidden="true">
+                <rect class="whole" x="1" y="1" width="298" height="20" />
+                <rect class="part" x="1" y="1" width=x(minute).max(2.0) - 2.0 height="20" />
+                <path class="tick" d=format!("M{0} 0V24M{1} 0V24", x(CONTACT_MIN), x(DANGER_MIN)) />
+                <text x=x(CONTACT_MIN) y="34" text-anchor="middle">{CONTACT_MIN}</text><text x=x(DANGER_MIN) y="34" text-anchor="middle">{DANGER_MIN}</text>
+            </svg>
+            <p class="hint">{r.f(W::RescueGuide, &[("contact", &CONTACT_MIN.to_string()), ("danger", &DANGER_MIN.to_string())])}</p>
+        }
+    };
+    let choices = move || {
+        let p = plan();
+        Step::ALL
+            .map(|step| {
+                let took = move || drill.with(|d| d.taken.iter().any(|t| t.0 == step));
+                view! {
+                    <button type="button" class="lesson step-of" on:click=move |_| take(step)>
+                        <b aria-hidden="true">{move || if took() { "•" } else { "→" }}</b>
+                        <span>{settings.s(word(step))}</span>
+                        <span class="sev">{move || (step != Step::Wait).then(|| settings.reader().f(W::RescueCost, &[("minutes", &minutes(step, p).to_string())]))}</span>
+                    </button>
+                }
+            })
+            .into_iter()
+            .collect_view()
+    };
+    let last = move || {
+        told.get().map(|(step, h)| {
+            let r = settings.reader();
+            let minute = drill.with(|d| d.minute.to_string());
+            let line = h.map_or_else(|| r.f(W::StepDone, &[("minute", &minute)]), |h| why(r, h));
+            view! { <p class="told"><strong>{r.t(word(step))}</strong>" · "{line}</p> }
+        })
+    };
+    let end = move || {
+        let d = drill.get();
+        d.down_min.map(|down| {
+            let r = settings.reader();
+            let reached = d.reached_min.unwrap_or(down);
+            let contact = CONTACT_MIN.to_string();
+            let line = if reached <= CONTACT_MIN { W::RescueInTime } else { W::RescueLate };
+            view! {
+                <section class="card" id="rescue-end" role="status">
+                    <p class="sentence"><span class=if reached <= CONTACT_MIN { "mark ok" } else { "mark caution" } aria-hidden="true">
+                        {if reached <= CONTACT_MIN { "✓" } else { "△" }}</span>
+                        {r.f(W::RescueDown, &[("down", &down.to_string()), ("reached", &reached.to_string())])}</p>
+                    <p>{r.f(line, &[("contact", &contact)])}</p>
+                    {d.called_min.is_none().then(|| view! { <p>{r.t(W::RescueNoCall)}</p> })}
+                    <p>{r.t(W::RescueAfter)}</p>
+                    <button type="button" class="main" on:click=move |_| { drill.set(Drill::default()); told.set(None) }>{r.t(W::RescueAgain)}</button>
+                </section>
+            }
+        })
+    };
+    view! {
+        <main class="page rescue"><section>
+            <button type="button" class="plain" on:click=move |_| door::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
+            <h2>{settings.s(W::RescueName)}</h2>
+            <p class="lead">{settings.s(W::RescueLead)}</p>
+            {scene}
+            {clock}
+            {last}
+            <Show when=move || case.with(Option::is_some) && drill.with(|d| d.down_min.is_none())>
+                <h3>{settings.s(W::RescueAsk)}</h3><div class="lesson-list">{choices}</div></Show>
+            {end}
+        </section></main>
+    }
+}

@@ -7,7 +7,7 @@
   const allowed = (e) => e.getClientRects().length && !e.disabled && e.type !== "file"
     && !e.matches("#clear-sure, #print, .sheet-of, .write, .skip, a[download], a[href^=http]");
   setInterval(() => {
-    const all = [...document.querySelectorAll("button, input, select, summary, textarea, .drawing, svg.map")].filter(allowed);
+    const all = [...document.querySelectorAll("button, input, select, summary, textarea, .drawing, svg.map, svg.roofstrip")].filter(allowed);
     if (!all.length) return;
     const e = all[pick(all.length)];
     window.randomSteps += 1;

@@ -1,4 +1,5 @@
-//! Seven lessons, one idea each: two set-ups that differ in one thing, to predict and compare.
+//! Short lessons, one idea each: two set-ups that differ in one thing, to predict and compare; in
+//! the last, one set-up in two places.
 //!
 //! A lesson holds no result: both falls are run by the engine when it is played. Which of the two
 //! comes off better is worked out from them.
@@ -33,6 +34,7 @@ lessons! {
     AnchorGround, "An anchor in the framing or in the sheathing.", |s| s.anchor.kind = AnchorKind::RidgePlateInSheathing;
     RoomToStop, "The same gear high up or low down.", |s| s.stance = Stance::Ladder { standing_height_m: 1.2 };
     SlackOnTheRoof, "On the roof, the grab moved up or left behind.", |s| s.grab.above_dring_m = -0.8;
+    AlongTheWall, "Under the anchor or along the wall: the set-up stays, the place changes.", |_| ();
 }
 
 impl Lesson {
@@ -62,6 +64,9 @@ impl Lesson {
         matches!(self, Lesson::GrabArrow | Lesson::AnchorGround | Lesson::RoomToStop)
     }
 }
+
+/// How far along the wall the last lesson's second worker is, m.
+pub const ALONG_M: f64 = 3.0;
 
 /// Which of two falls came off better.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -172,7 +177,7 @@ mod tests {
 
     #[test]
     fn each_lesson_changes_one_thing_and_one_of_the_two_comes_off_better() {
-        for &l in Lesson::ALL {
+        for &l in Lesson::ALL.iter().filter(|l| **l != Lesson::AlongTheWall) {
             let [a, b] = l.pair("on");
             assert!(
                 a.problems().is_empty() && b.problems().is_empty(),
@@ -194,6 +199,22 @@ mod tests {
             assert_eq!(better(&ta, &tb), want, "{l:?}: {:?} {:?}", badness(&ta), badness(&tb));
             assert_eq!(better(&tb, &ta), other);
         }
+    }
+
+    #[test]
+    fn along_the_wall_the_same_set_up_ends_lower_and_sideways() {
+        let [a, b] = Lesson::AlongTheWall.pair("on");
+        assert_eq!(a, b);
+        let w = crate::sideways::swing(&a, ALONG_M).expect("swings");
+        assert!(
+            w.extra_m > 0.2 && w.free.speed_m_s > crate::rules::HARD_SWING_M_S,
+            "{} {}",
+            w.extra_m,
+            w.free.speed_m_s
+        );
+        // Longer than the pendulum's closed form from the same lean, since the line gives.
+        let rope_m = libm::hypot(ALONG_M, w.free.path[0].down_m);
+        assert!(w.extra_m > 0.8 * (rope_m - w.free.path[0].down_m), "{}", w.extra_m);
     }
 
     #[test]

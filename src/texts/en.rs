@@ -1221,6 +1221,13 @@ pub fn text(key: Key) -> &'static str {
         Key::Change(FindingCode::NotClipped) => {
             "Clip the lanyard to the dorsal D-ring, and see the gate close, before leaving the ground."
         }
+        Key::Lesson(Lesson::AlongTheWall) => "Moving along the wall",
+        Key::Principle(Lesson::AlongTheWall) => {
+            "A rope that leans is a pendulum: the fall ends under the anchor, lower and moving sideways. Move the anchor, or come down, before the work is out of its reach."
+        }
+        Key::PrincipleSource(Lesson::AlongTheWall) => {
+            "Closed form of a pendulum: drop L (1 − cos a), speed √(2 g × drop)."
+        }
         Key::NavLabel => "Views",
         Key::WhyMethodOtherAsk => {
             "No other method comes first here. What is open is for someone else to settle: {because}."

@@ -1275,6 +1275,13 @@ pub fn text(key: Key) -> &'static str {
         Key::Change(FindingCode::NotClipped) => {
             "Accrochez le cordon à l’anneau en D dorsal et voyez le doigt se fermer, avant de quitter le sol."
         }
+        Key::Lesson(Lesson::AlongTheWall) => "Se déplacer le long du mur",
+        Key::Principle(Lesson::AlongTheWall) => {
+            "Une corde penchée est un pendule : la chute finit sous l’ancrage, plus bas et de côté. Déplacez l’ancrage, ou descendez, avant que le travail en sorte."
+        }
+        Key::PrincipleSource(Lesson::AlongTheWall) => {
+            "Forme exacte d’un pendule : chute L (1 − cos a), vitesse √(2 g × chute)."
+        }
         Key::NavLabel => "Vues",
         Key::WhyMethodOtherAsk => {
             "Aucune autre méthode ne vient avant ici. Ce qui reste ouvert, quelqu’un d’autre doit le régler : {because}."

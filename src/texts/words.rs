@@ -90,6 +90,7 @@ words! {
     ClearedProgress, "Cleared.", "Effacé.";
     Assumed, "(assumed)", "(supposé)";
     OneFall, "The fall, to be moved through by the slider.", "La chute, à parcourir avec le curseur.";
+    PlayOne, "Play, four times slower", "Jouer, quatre fois plus lentement";
     HangsStill, "The worker at the end of the fall, hanging.", "La personne à la fin de la chute, suspendue.";
 
     FramingLead, "Under the shingles stand rafters 38 mm thick, 406 or 610 mm apart. Tap to hear where, mark them, then drive the plate’s six fasteners.", "Sous les bardeaux, des chevrons de 38 mm d’épaisseur, à 406 ou 610 mm. Tapez pour entendre où, marquez-les, puis clouez les six attaches de la plaque.";
@@ -111,12 +112,12 @@ words! {
     PulledTold, "Pulled. The hole at {at} is open to the rain.", "Arrachée. Le trou à {at} reste ouvert à la pluie.";
     SealedTold, "Hole sealed (common practice).", "Trou bouché (pratique courante).";
     FramingDone, "Look under the roof", "Regarder sous le toit";
-    FramingFound, "{hits} in the framing, {misses} in the sheathing alone, {proud} not driven home, {open} holes open.", "{hits} dans la charpente, {misses} dans le revêtement seul, {proud} pas enfoncées, {open} trous ouverts.";
+    FramingFound, "In the framing: {hits}. In the sheathing alone: {misses}. Not driven home: {proud}. Open holes: {open}.", "Dans la charpente : {hits}. Dans le revêtement seul : {misses}. Pas enfoncées : {proud}. Trous ouverts : {open}.";
     FramingFar, "The far slope is taken to be like this one.", "L’autre versant est supposé pareil.";
     FramingFall, "Fall on this anchor", "Tomber sur cet ancrage";
     FramingAgain, "Another roof", "Un autre toit";
     FramingNothing, "Nothing is driven home, so there is no anchor.", "Rien n’est enfoncé : il n’y a pas d’ancrage.";
-    FramingKey, "● solid, ◐ in between, ○ hollow, | chalk, ▼ fastener, ✕ open hole", "● plein, ◐ entre les deux, ○ creux, | craie, ▼ attache, ✕ trou ouvert";
+    FramingKey, "● solid, ◉ in between, ○ hollow, | chalk, ▼ fastener, ✕ open hole", "● plein, ◉ entre les deux, ○ creux, | craie, ▼ attache, ✕ trou ouvert";
 
     RescueLead, "The fall was stopped. Now somebody has to get the worker down, with what the crew planned.", "La chute est arrêtée. Il faut maintenant descendre la personne, avec ce que l’équipe a prévu.";
     RescueOrdinary, "From the set-up on your bench nobody is left hanging, so this is the ordinary one.", "Avec le montage de votre établi personne ne reste suspendu ; voici donc le montage ordinaire.";
@@ -140,7 +141,7 @@ words! {
     StepDone, "Done at minute {minute}.", "Fait à la minute {minute}.";
     RescueDown, "Down at minute {down}; somebody was there at minute {reached}.", "En bas à la minute {down} ; quelqu’un était là à la minute {reached}.";
     RescueInTime, "Reached within the {contact} minutes.", "Rejoint dans les {contact} minutes.";
-    RescueLate, "Later than the {contact} minutes. A plan read before the climb has the line at hand.", "Plus tard que les {contact} minutes. Un plan lu avant de monter a la corde sous la main.";
+    RescueLate, "Later than the {contact} minutes: what does not work costs time too, and a plan read before the climb has the line at hand.", "Plus tard que les {contact} minutes : ce qui ne marche pas prend aussi du temps, et un plan lu avant de monter a la corde sous la main.";
     RescueNoCall, "Nobody called the emergency services. Anyone who hung needs to be looked at.", "Personne n’a appelé les secours. Qui est resté suspendu doit être examiné.";
     RescueAfter, "Afterwards: keep watch, withdraw the gear, write down what happened.", "Ensuite : surveiller, retirer le matériel, noter ce qui s’est passé.";
     RescueAgain, "Again", "Recommencer";
@@ -166,6 +167,8 @@ words! {
     DayDown, "Come down for today", "Descendre pour aujourd’hui";
     DayLooked, "You looked: {found}.", "Vous avez vérifié : {found}.";
     DaySlip, "{time}: a slip. This is the set-up that fell.", "{time} : une glissade. Voici le montage qui est tombé.";
+    DayHere, "The work is straight under the anchor, at the ladder. The grab is {grab} above the D-ring.", "Le travail est juste sous l’ancrage, à l’échelle. Le coulisseau est à {grab} au-dessus de l’anneau en D.";
+    DaySwing, "The drawing shows the section. But {offset} to the side of the anchor the rope leans, and the fall swings: {risk}.", "Le dessin montre la coupe. Mais à {offset} de l’ancrage la corde penche, et la chute part en balancier : {risk}.";
     DayOver, "The shift is over, no slip came.", "Le quart est fini, aucune glissade n’est venue.";
     DayCame, "You came down after {n} jobs.", "Vous êtes descendu après {n} tâches.";
     DayWet, "It is wet: ladder feet and roofs hold less. Coming down is an answer.", "C’est mouillé : l’échelle et le toit tiennent moins. Descendre est une réponse.";
@@ -188,13 +191,10 @@ words! {
     DaySame, "The same day again", "La même journée encore";
     SeeFall, "See this set-up on the bench", "Voir ce montage à l’établi";
 
-    AlongName, "Moving along the wall", "Se déplacer le long du mur";
     AlongAsk, "Two workers with the same gear, one under the anchor, one {offset} along the wall. Both slip. What is different for the second?", "Deux personnes avec le même matériel, l’une sous l’ancrage, l’autre à {offset} le long du mur. Les deux glissent. Qu’est-ce qui change pour la seconde ?";
     AlongSame, "nothing much", "pas grand-chose";
     AlongLower, "ends lower and swings in fast", "finit plus bas et revient vite en balancier";
     AlongHigher, "ends higher: the rope is already tight", "finit plus haut : la corde est déjà tendue";
     AlongTold, "Ends {extra} lower, swings through under the anchor at {speed}, and keeps {room} of room ({straight} straight under it).", "Finit {extra} plus bas, passe sous l’ancrage à {speed} et garde {room} de dégagement ({straight} juste dessous).";
     AlongWay, "Front of the house: anchor, eave and the way of the D-ring from {offset}.", "La façade : ancrage, avant-toit et trajet de l’anneau en D depuis {offset}.";
-    AlongPrinciple, "A rope that leans is a pendulum: the fall ends under the anchor, lower and moving sideways. Move the anchor, or come down, before the work is out of its reach.", "Une corde penchée est un pendule : la chute finit sous l’ancrage, plus bas et de côté. Déplacez l’ancrage, ou descendez, avant que le travail en sorte.";
-    AlongSource, "Closed form of a pendulum: drop L (1 − cos a), speed √(2 g × drop)", "Forme exacte d’un pendule : chute L (1 − cos a), vitesse √(2 g × chute)";
 }

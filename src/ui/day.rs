@@ -5,12 +5,14 @@ use super::drawing::{Falls, Still};
 use super::engine;
 use super::houses::{name as house_name, picture};
 use super::rooms::visit;
+use super::sideways::{along_roof_m, front};
 use super::state::settings;
 use crate::day::{Before, JOBS, Risk, Shift, Stretch, TAKES_MIN, Task};
 use crate::engine::{Answer, Ask};
 use crate::houses::HouseKind;
 use crate::physics::trace::Trace;
 use crate::scenario::{Bolt, Latch, Stance, Weather};
+use crate::sideways::Swing;
 use crate::texts::Key;
 use crate::texts::say::Reader;
 use crate::texts::words::Room as W;
@@ -159,8 +161,9 @@ fn job(shift: RwSignal<Option<Shift>>, finish: impl Fn() + Copy + Send + Sync + 
             W::DayJob,
             &[("n", &(s.done + 1).to_string()), ("all", &JOBS.to_string()), ("task", r.t(task(j.task)))],
         );
+        let here = to_anchor_m < 0.05 && (!on_ladder || to_ladder_m < 0.05);
         let whereat = r.f(
-            W::DayWhere,
+            if here { W::DayHere } else { W::DayWhere },
             &[
                 ("anchor", &len(to_anchor_m)),
                 ("ladder", &len(if on_ladder { to_ladder_m } else { 0.0 })),
@@ -181,7 +184,7 @@ fn job(shift: RwSignal<Option<Shift>>, finish: impl Fn() + Copy + Send + Sync + 
             can.then(|| view! {
                 <label class="pill option"><input type="checkbox" id=id prop:checked=move || before.with(get)
                     on:change=move |ev| { let on = event_target_checked(&ev); before.update(|b| set(b, on)); if id == "do-look" && on { looked.set(true) } } />
-                    <span>{settings.s(label)}" "<span class="sev">{move || settings.reader().f(W::DoMinutes, &[("minutes", &TAKES_MIN[i].to_string())])}</span></span></label>
+                    <span><b class="tick" aria-hidden="true"></b>{settings.s(label)}<small>{move || settings.reader().f(W::DoMinutes, &[("minutes", &TAKES_MIN[i].to_string())])}</small></span></label>
             })
         };
         let work = move || {
@@ -259,6 +262,37 @@ fn end(
         let what = s.slipped.then(|| s.log.last().map(|x| causes(r, x))).flatten().filter(|c| !c.is_empty());
         Some(view! { <p class="sentence" id="day-end">{line}</p>{what.map(|w| view! { <p>{w}</p> })} })
     };
+    // To the side of the anchor: the fall along the wall, from the front.
+    let swung = RwSignal::new(None::<Swing>);
+    if let Some(x) = shift.get_untracked().filter(|s| s.slipped).and_then(|s| s.log.last().cloned())
+        && x.offset_m > 0.2
+    {
+        engine::ask(&Ask::Swings(Box::new(x.set_up)), move |answer| {
+            if let Answer::Swings(all) = answer.unwrap_or(Answer::Swings(vec![])) {
+                let near = all.into_iter().min_by(|a, b| {
+                    (a.offset_m - x.offset_m).abs().total_cmp(&(b.offset_m - x.offset_m).abs())
+                });
+                let _ = swung.try_set(near);
+            }
+        });
+    }
+    let swing = move || {
+        let w = swung.get()?;
+        let last = *risks.get()?.last()?;
+        let r = settings.reader();
+        let told = r.f(
+            W::DaySwing,
+            &[
+                (
+                    "offset",
+                    &r.q(Quantity::Length, shift.get_untracked()?.log.last()?.offset_m, Rounding::Nearest),
+                ),
+                ("risk", r.t(risk(last).0)),
+            ],
+        );
+        let roof_m = shift.get_untracked().and_then(|s| along_roof_m(&s.set_up))?;
+        Some(view! { <p>{told.clone()}</p>{front(&w, roof_m, None, None, told)} })
+    };
     let played = move || {
         let (s, t) = (shift.get_untracked()?, fall.get()?);
         let set_up = s.set_up.clone();
@@ -314,7 +348,7 @@ fn end(
         }.into_any())
     };
     view! {
-        {head}{played}{line}
+        {head}{played}{swing}{line}
         <div class="row buttons">
             <button type="button" class="main" id="day-same" on:click=move |_| again()>{settings.s(W::DaySame)}</button>
             <button type="button" on:click=move |_| other()>{settings.s(W::DayAgain)}</button>

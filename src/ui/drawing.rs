@@ -500,7 +500,7 @@ pub fn Falls(
             </svg>
             <p class="hint">{words}</p>
             <div class="row buttons">
-                <button type="button" id="play-both" on:click=play><b aria-hidden="true">"▶ "</b>{settings.s(Key::LessonPlay)}</button>
+                <button type="button" id="play-both" on:click=play><b aria-hidden="true">"▶ "</b>{move || if is_pair { settings.t(Key::LessonPlay) } else { settings.t(W::PlayOne) }}</button>
             </div>
             <div class="number"><label for="pair-time">{settings.s(Key::LessonTime)}": "{time}</label>
                 <input id="pair-time" type="range" min="0" max=end_s step="0.0125" aria-valuetext=time

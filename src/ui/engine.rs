@@ -27,6 +27,10 @@ thread_local! {
 
 /// Starts the worker, so that it is ready when the first fall is asked for.
 pub fn start() {
+    // A question asked while the page mounts has started it already.
+    if LINE.with_borrow(|l| l.worker.is_some()) {
+        return;
+    }
     let Ok(worker) = Worker::new("./engine-start.js") else { return };
     let hear = Closure::<dyn Fn(MessageEvent)>::new(|ev: MessageEvent| {
         if ev.data().is_truthy() && !ev.data().is_object() {

@@ -36,6 +36,13 @@ fn knock(context: &AudioContext, sound: Sound) -> Option<()> {
     tone.stop_with_when(now + decay_s).ok()
 }
 
+/// Whether a person has touched the page: before that a browser makes no sound, and complains.
+fn touched() -> bool {
+    let navigator: wasm_bindgen::JsValue = window().navigator().into();
+    let get = |o: &wasm_bindgen::JsValue, k: &str| js_sys::Reflect::get(o, &k.into()).ok();
+    get(&navigator, "userActivation").and_then(|a| get(&a, "hasBeenActive")).is_none_or(|b| b.is_truthy())
+}
+
 fn word(s: Sound) -> W {
     match s {
         Sound::Solid => W::SoundSolid,
@@ -66,7 +73,7 @@ pub fn Framing() -> impl IntoView {
             t.retain(|(o, _)| (o - x).abs() > 0.004);
             t.push((x, sound));
         });
-        if sound_on.get_untracked() {
+        if sound_on.get_untracked() && touched() {
             audio.update_value(|c| {
                 if c.is_none() {
                     *c = AudioContext::new().ok();
@@ -205,11 +212,19 @@ pub fn Framing() -> impl IntoView {
             <rect class="rafter" x=mm(r - RAFTER_M / 2.0) y="0" width=mm(RAFTER_M) height="440" />
         }).collect_view()
             });
-        let heard = taps.get().into_iter().map(|(x, s)| {
-            let x = mm(x);
-            let half = (s == Sound::Between).then(|| view! { <path class="fill" d=format!("M{x} 62A22 22 0 0 0 {x} 106Z") /> });
-            view! { <circle class=if s == Sound::Solid { "tap fill" } else { "tap" } cx=x cy="84" r="22" />{half} }
-        }).collect_view();
+        let heard = taps
+            .get()
+            .into_iter()
+            .map(|(x, s)| {
+                // Dots that keep their shape however the strip is stretched.
+                let d = format!("M{} 84h0.01", mm(x));
+                view! {
+                    <path class="tap" d=d.clone() />
+                    {(s != Sound::Solid).then(|| view! { <path class="tap open" d=d.clone() /> })}
+                    {(s == Sound::Between).then(|| view! { <path class="tap core" d=d.clone() /> })}
+                }
+            })
+            .collect_view();
         let lines = chalk
             .get()
             .into_iter()

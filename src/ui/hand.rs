@@ -108,7 +108,7 @@ pub fn Handles() -> impl IntoView {
             <g class="handle" class:held=move || bench.held.get() == part transform=place>
                 <circle class="ring" r=ring />
                 <path class="way" d=marks />
-                <path class="spot" data-part=format!("{part:?}") d="M0 0h0.01" on:pointerdown=down on:pointermove=go
+                <circle class="spot" data-part=format!("{part:?}") r=move || ring() * 1.6 on:touchstart=|ev| ev.prevent_default() on:pointerdown=down on:pointermove=go
                     on:pointerup=move |_| end(true) on:pointercancel=move |_| end(false) />
             </g>
         }

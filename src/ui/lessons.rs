@@ -5,13 +5,15 @@ use super::door::{self, View};
 use super::drawing::{Falls, Still};
 use super::engine;
 use super::rooms::visit;
+use super::sideways::{along_roof_m, front};
 use super::state::settings;
 use super::storage;
 use crate::engine::{Answer, Ask};
-use crate::lessons::{Better, Ending, Lesson, better};
+use crate::lessons::{ALONG_M, Better, Ending, Lesson, better};
 use crate::physics::trace::Trace;
 use crate::quiz::items::ItemKind;
 use crate::scenario::Scenario;
+use crate::sideways::Swing;
 use crate::texts::words::Room as W;
 use crate::texts::{Key, ask};
 use crate::units::{Quantity, Rounding};
@@ -72,6 +74,7 @@ pub fn Lessons() -> impl IntoView {
     view! {
         <main class="page lessons">
             {move || match open.get() {
+                Some(Lesson::AlongTheWall) => view! { <Along open=open done=done /> }.into_any(),
                 Some(l) => view! { <One lesson=l open=open done=done /> }.into_any(),
                 None => view! {
                     <section>
@@ -242,6 +245,94 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
                 </Show>
             </form>
             {compared}
+        </section>
+    }
+}
+
+/// The last lesson: one set-up, under the anchor and along the wall.
+#[component]
+fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl IntoView {
+    let (visit, settings) = (visit(), settings());
+    let place = visit.set_up.with_untracked(|s| s.place.clone());
+    let [set_up, _] = Lesson::AlongTheWall.pair(&place);
+    let said = RwSignal::new(None::<usize>);
+    let swing = RwSignal::new(None::<[Swing; 2]>);
+    let locked = RwSignal::new(false);
+    let (asked, drawn, kept) = (set_up.clone(), set_up.clone(), set_up);
+    let len = move |m: f64, how| settings.reader().q(Quantity::Length, m, how);
+    let lock = move |ev: web_sys::SubmitEvent| {
+        ev.prevent_default();
+        if said.with_untracked(Option::is_none) || locked.get_untracked() {
+            return;
+        }
+        locked.set(true);
+        engine::ask(&Ask::Swings(Box::new(asked.clone())), move |answer| {
+            let Some(Answer::Swings(all)) = answer else { return };
+            let near = all.iter().find(|w| (w.offset_m - ALONG_M).abs() < 1e-9).cloned();
+            if let (Some(straight), Some(aside)) = (all.first().cloned(), near) {
+                let _ = swing.try_set(Some([straight, aside]));
+                let mut all = storage::load_lessons();
+                if !all.contains(&Lesson::AlongTheWall) {
+                    all.push(Lesson::AlongTheWall);
+                }
+                storage::save_lessons(&all);
+                let _ = done.try_set(all);
+            }
+        });
+    };
+    let answers = [W::AlongSame, W::AlongLower, W::AlongHigher];
+    let pills = answers
+        .iter()
+        .enumerate()
+        .map(|(i, w)| {
+            let w = *w;
+            view! { <label class="pill option"><input type="radio" name="along" prop:disabled=move || locked.get()
+                on:change=move |_| said.set(Some(i)) /><span>{settings.s(w)}</span></label> }
+        })
+        .collect_view();
+    let told = move || {
+        let [straight, w] = swing.get()?;
+        let r = settings.reader();
+        let name = |i: usize| answers.get(i).map_or("", |w| r.t(*w));
+        let right = said.get_untracked() == Some(1);
+        let line = r.f(
+            if right { Key::LessonRight } else { Key::LessonOther },
+            &[("came", name(1)), ("said", name(said.get_untracked()?))],
+        );
+        let room = |w: &Swing| w.room_m().map_or("—".to_owned(), |m| len(m, Rounding::Down));
+        let words = r.f(
+            W::AlongTold,
+            &[
+                ("extra", &len(w.extra_m, Rounding::Up)),
+                ("speed", &r.q(Quantity::Speed, w.free.speed_m_s, Rounding::Up)),
+                ("room", &room(&w)),
+                ("straight", &room(&straight)),
+            ],
+        );
+        let label = r.f(W::AlongWay, &[("offset", &len(ALONG_M, Rounding::Nearest))]);
+        let roof_m = along_roof_m(&kept)?;
+        Some(view! {
+            <div class="told" role="status"><p class="sentence">{line}</p></div>
+            {front(&w, roof_m, None, None, label)}
+            <p>{words}</p>
+            <section class="card"><h3>{r.t(Key::LessonPrinciple)}</h3><p>{r.t(Key::Principle(Lesson::AlongTheWall))}</p>
+                <p class="source">{r.t(Key::PrincipleSource(Lesson::AlongTheWall))}</p></section>
+        })
+    };
+    view! {
+        <section class="question">
+            <button type="button" class="plain" on:click=move |_| open.set(None)>"← "{settings.s(Key::LessonsHeading)}</button>
+            <h2>{settings.s(Key::Lesson(Lesson::AlongTheWall))}</h2>
+            <p class="lead">{move || settings.reader().f(W::AlongAsk, &[("offset", &len(ALONG_M, Rounding::Nearest))])}</p>
+            <Still set_up=RwSignal::new(drawn) />
+            <form on:submit=lock>
+                <fieldset class="options-list"><legend class="vh">{settings.s(Key::QuizYourAnswer)}</legend>{pills}</fieldset>
+                <Show when=move || !locked.get()>
+                    <button type="submit" class="main" id="lock" aria-disabled=move || said.with(Option::is_none).to_string()>
+                        {move || settings.t(if said.with(Option::is_some) { Key::LessonLock } else { Key::QuizPickFirst })}</button>
+                </Show>
+            </form>
+            {told}
         </section>
     }
 }

@@ -9,16 +9,29 @@ use crate::texts::Key;
 use crate::units::{G_M_S2, Quantity, Rounding};
 use leptos::prelude::*;
 
+/// Roof between anchor and eave, m.
+pub fn along_roof_m(s: &crate::scenario::Scenario) -> Option<f64> {
+    crate::physics::geometry::Geometry::of(s).map(|g| g.anchor.dist(g.eave))
+}
+
 /// Front view: anchor on the roof, eave, wall; the rope where the worker stands, the way of the
 /// D-ring, the rope at the end of it, and how far along the eave one may go. Widths and heights in
 /// metres.
-fn front(w: &Swing, roof_m: f64, thing_m: f64, reach_m: Option<f64>, label: String) -> impl IntoView {
+pub fn front(
+    w: &Swing,
+    roof_m: f64,
+    thing_m: Option<f64>,
+    reach_m: Option<f64>,
+    label: String,
+) -> impl IntoView {
     let cm = |x: f64| (x * 100.0).round();
     let down_m = w.free.path.first().map_or(1.0, |q| q.down_m);
     let lowest_m = w.free.path.iter().fold(down_m, |a, q| a.max(q.down_m));
-    let left = w.free.path.iter().fold(thing_m.min(-reach_m.unwrap_or(0.0)), |a, q| a.min(q.x_m)) - 0.7;
+    let left =
+        w.free.path.iter().fold(thing_m.unwrap_or(0.0).min(-reach_m.unwrap_or(0.0)), |a, q| a.min(q.x_m))
+            - 0.7;
     let (right, bottom) =
-        (w.offset_m.max(thing_m).max(reach_m.unwrap_or(0.0)).max(3.0) + 0.8, lowest_m + 1.4);
+        (w.offset_m.max(thing_m.unwrap_or(0.0)).max(reach_m.unwrap_or(0.0)).max(3.0) + 0.8, lowest_m + 1.4);
     let stand = (w.offset_m, down_m);
     // Where it passes under the anchor, or as low as it gets.
     let end = w
@@ -63,7 +76,7 @@ fn front(w: &Swing, roof_m: f64, thing_m: f64, reach_m: Option<f64>, label: Stri
             <path class="eave" d=format!("M{} {}H{}", cm(left), cm(roof_m), cm(right)) />
             {band}
             <path class="plumb" d=format!("M0 0V{}", cm(bottom)) />
-            <path class="thing" d=format!("M{0} {1}V{2}", cm(thing_m), cm(thing_top_m), cm(bottom)) />
+            {thing_m.map(|x| view! { <path class="thing" d=format!("M{0} {1}V{2}", cm(x), cm(thing_top_m), cm(bottom)) /> })}
             <path class="rope" d=format!("M0 0L{} {}", cm(stand.0), cm(stand.1)) />
             <path class="rope gone" d=format!("M0 0L{} {}", cm(end.0), cm(end.1)) />
             <path class="swing" d=way />
@@ -166,7 +179,7 @@ pub fn Sideways() -> impl IntoView {
         );
         Some(
             view! {
-                {front(w, roof_m, thing.get(), furthest, label)}
+                {front(w, roof_m, Some(thing.get()), furthest, label)}
                 <p id="side-words">{words}</p>
                 <p>{room}</p>
                 <p>{held}</p>

@@ -1,0 +1,267 @@
+//! Parts moved by hand on the bench, and the practice rooms, in a real browser.
+
+use browser_tests::{LAPTOP, Page, Res, Window, axe, axe_clean};
+use serde_json::{Value, json};
+use thirtyfour::prelude::*;
+
+async fn finish(page: Page) -> Res {
+    let errors = page.console_errors()?;
+    assert!(errors.is_empty(), "the console says: {errors:?}");
+    page.close().await
+}
+
+async fn number(page: &Page, id: &str) -> Res<f64> {
+    let v = page.js(&format!("return document.querySelector('#{id}').value.replace(',', '.')")).await?;
+    Ok(v.as_str().unwrap_or_default().parse()?)
+}
+
+/// Presses at the middle of a handle, moves by so many pixels and lets go, with one kind of pointer.
+async fn drag(page: &Page, part: &str, dx: f64, dy: f64, touch: bool) -> Res {
+    let at = page
+        .js(&format!(
+            "const b = document.querySelector('[data-part={part}]').getBoundingClientRect(); return [(b.left + b.right) / 2, (b.top + b.bottom) / 2]"
+        ))
+        .await?;
+    let (x, y) = (at[0].as_f64().unwrap_or(0.0), at[1].as_f64().unwrap_or(0.0));
+    for i in 0..=6 {
+        let (mx, my) = (x + dx * f64::from(i) / 5.0, y + dy * f64::from(i) / 5.0);
+        let last = i == 6;
+        if touch {
+            let kind = ["touchStart", "touchMove", "touchEnd"][if i == 0 {
+                0
+            } else if last {
+                2
+            } else {
+                1
+            }];
+            let points = if last { json!([]) } else { json!([{ "x": mx, "y": my }]) };
+            page.cdp("Input.dispatchTouchEvent", json!({ "type": kind, "touchPoints": points })).await?;
+        } else {
+            let kind = ["mousePressed", "mouseMoved", "mouseReleased"][if i == 0 {
+                0
+            } else if last {
+                2
+            } else {
+                1
+            }];
+            let (mx, my) = if last { (x + dx, y + dy) } else { (mx, my) };
+            page.cdp(
+                "Input.dispatchMouseEvent",
+                json!({ "type": kind, "x": mx, "y": my, "button": "left", "buttons": if last { 0 } else { 1 }, "clickCount": 1 }),
+            )
+            .await?;
+        }
+    }
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_part_is_dragged_by_mouse_and_by_touch_and_undone_as_one() -> Res {
+    for touch in [false, true] {
+        let page = Page::open(LAPTOP).await?;
+        page.cdp("Emulation.setTouchEmulationEnabled", json!({ "enabled": touch })).await?;
+        assert_eq!(number(&page, "h-grab-above_dring_m").await?, 0.3);
+        drag(&page, "Grab", 0.0, 40.0, touch).await?;
+        let after = number(&page, "h-grab-above_dring_m").await?;
+        assert!(after < -0.1, "{after}, touch {touch}");
+        let live = page.js("return document.querySelector('#live').textContent").await?;
+        assert!(live.as_str().is_some_and(|t| t.starts_with("Rope grab: height above the d-ring")), "{live}");
+        page.click(".hand .icon[aria-label=Undo]").await?;
+        assert_eq!(number(&page, "h-grab-above_dring_m").await?, 0.3);
+        // Climbing leaves the grab where it is.
+        drag(&page, "Worker", 0.0, 25.0, touch).await?;
+        assert_eq!(page.text(".hand .seg[aria-pressed=true]").await?, "Worker");
+        assert!(number(&page, "h-stance-ladder-standing_height_m").await? < 3.5);
+        assert!(number(&page, "f-grab-above_dring_m").await? > 0.4);
+        finish(page).await?;
+    }
+    Ok(())
+}
+
+#[tokio::test]
+async fn a_part_is_moved_by_keys_alone_and_put_back() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    let scene = page.wait("#scene").await?;
+    scene.focus().await?;
+    scene.send_keys(Key::Enter + "").await?;
+    let live = "return document.querySelector('#live').textContent";
+    assert!(page.js(live).await?.as_str().is_some_and(|t| t.contains("in hand")));
+    for _ in 0..3 {
+        scene.send_keys(Key::Down + "").await?;
+    }
+    scene.send_keys(Key::Enter + "").await?;
+    assert!((number(&page, "h-grab-above_dring_m").await? - 0.0).abs() < 1e-9);
+    // On to the worker; picked up, moved, put back.
+    scene.send_keys(Key::Right + "").await?;
+    assert!(page.js(live).await?.as_str().is_some_and(|t| t.starts_with("Worker")));
+    let before = number(&page, "h-stance-ladder-standing_height_m").await?;
+    scene.send_keys(" ").await?;
+    scene.send_keys(Key::PageDown + "").await?;
+    assert!(number(&page, "h-stance-ladder-standing_height_m").await? < before);
+    scene.send_keys(Key::Escape + "").await?;
+    assert_eq!(number(&page, "h-stance-ladder-standing_height_m").await?, before);
+    finish(page).await
+}
+
+#[tokio::test]
+async fn the_lens_turns_the_grab_over_and_unclips_the_lanyard() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    page.click(".hand-side .buttons button:nth-child(1)").await?;
+    let lens = "return document.querySelector('.lens').getAttribute('aria-label')";
+    assert!(page.js(lens).await?.as_str().is_some_and(|t| t.contains("arrow down")));
+    page.click(".parts-row .seg:nth-child(3)").await?;
+    page.click(".hand-side .buttons button:nth-child(1)").await?;
+    assert!(page.js(lens).await?.as_str().is_some_and(|t| t.contains("not clipped")));
+    page.driver.find_all(By::Css(".answer input")).await?[2].click().await?;
+    page.click("#play").await?;
+    page.click(".player .main").await?;
+    page.wait("#verdict").await?;
+    assert!(page.text(".findings").await?.contains("Not clipped in"));
+    // And back without changing anything.
+    page.click("#leave-fall").await?;
+    page.wait("#play").await?;
+    assert!(page.js(lens).await?.is_string());
+    finish(page).await
+}
+
+#[tokio::test]
+async fn a_house_is_chosen_by_picture() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    page.click(".houses label:nth-child(3) input").await?;
+    assert!(page.text("body").await?.contains("Choosing one also moves"));
+    page.js("document.querySelector('.words').open = true").await?;
+    page.wait_text("#scene-words", "falls away from the wall").await?;
+    page.driver.find_all(By::Css(".answer input")).await?[0].click().await?;
+    page.click("#play").await?;
+    page.click(".player .main").await?;
+    page.wait("#verdict").await?;
+    finish(page).await
+}
+
+#[tokio::test]
+async fn a_day_is_worked_and_its_minutes_are_told() -> Res {
+    let page = Page::open_at(LAPTOP, "#day").await?;
+    page.wait("#day-start").await?;
+    page.js(
+        "const s = document.querySelector('#day-seed'); s.value = '12'; s.dispatchEvent(new Event('change'))",
+    )
+    .await?;
+    page.click("#day-start").await?;
+    page.wait("#day-job").await?;
+    page.click("#do-look").await?;
+    assert!(page.text(".told").await?.contains("You looked"));
+    for _ in 0..8 {
+        if page.driver.find_all(By::Css("#day-work")).await?.is_empty() {
+            break;
+        }
+        page.click("#day-work").await?;
+    }
+    page.wait("#day-end").await?;
+    page.wait(".shiftline").await?;
+    assert!(page.text(".day").await?.contains("minutes of work at risk"));
+    let rows = page.driver.find_all(By::Css(".shift-rows li")).await?.len();
+    assert!(rows >= 3, "{rows}");
+    // One of them on the bench.
+    page.click(".shift-rows button").await?;
+    page.wait("#play").await?;
+    assert!(page.wait("#scene").await?.is_displayed().await?);
+    finish(page).await
+}
+
+#[tokio::test]
+async fn the_framing_found_becomes_the_next_anchor() -> Res {
+    let page = Page::open_at(LAPTOP, "#framing").await?;
+    page.wait("#tap").await?;
+    // Tap along until it sounds solid, as the live words say it.
+    let mut solid = false;
+    for cm in (0..120).step_by(2) {
+        page.js(&format!(
+            "const h = document.querySelector('#hammer'); h.value = {}; h.dispatchEvent(new Event('input', {{ bubbles: true }})); document.querySelector('#tap').click()",
+            f64::from(cm) / 100.0
+        ))
+        .await?;
+        let said = page.js("return document.querySelector('#rooms > .vh').textContent").await?;
+        if said.as_str().is_some_and(|t| t.ends_with("solid.")) {
+            solid = true;
+            break;
+        }
+    }
+    assert!(solid, "nothing solid under a metre of roof");
+    page.click("#chalk").await?;
+    for _ in 0..3 {
+        page.click("#strike").await?;
+    }
+    page.wait_text("#drive-told", "3 of 3 blows").await?;
+    page.click("#pull").await?;
+    page.click("#seal").await?;
+    for _ in 0..6 {
+        page.click("#strike").await?;
+    }
+    page.click("#look-under").await?;
+    assert!(page.text("#under-roof").await?.contains("Open holes: 0"));
+    page.click("#fall-on-it").await?;
+    page.wait("#play").await?;
+    let kept = page
+        .js("return JSON.parse(localStorage.getItem('shortfall.scenario')).anchor.fasteners.per_side")
+        .await?;
+    assert_eq!(kept, json!(2));
+    finish(page).await
+}
+
+#[tokio::test]
+async fn a_hanging_worker_is_brought_down() -> Res {
+    let page = Page::open_at(LAPTOP, "#rescue").await?;
+    page.wait(".step-of").await?;
+    let steps = page.driver.find_all(By::Css(".step-of")).await?;
+    steps[0].click().await?;
+    page.wait_text(".told", "two people pull about").await?;
+    page.driver.find_all(By::Css(".step-of")).await?[5].click().await?;
+    page.wait("#rescue-end").await?;
+    assert!(page.text("#rescue-end").await?.contains("Nobody called"));
+    finish(page).await
+}
+
+#[tokio::test]
+async fn along_the_wall_is_a_lesson_and_progress_can_be_cleared() -> Res {
+    let page = Page::open_at(LAPTOP, "#lessons").await?;
+    page.wait(".lesson-list").await?;
+    page.click(".lesson-list li:nth-child(8) button").await?;
+    page.click("input[name=along]").await?;
+    page.click("#lock").await?;
+    page.wait(".front").await?;
+    assert!(page.text(".question").await?.contains("swings through under the anchor"));
+    page.click(".question .plain").await?;
+    page.wait_text(".lesson-list", "done").await?;
+    page.click("#clear-progress").await?;
+    assert_eq!(page.js("return localStorage.getItem('shortfall.lessons')").await?, Value::Null);
+    assert!(!page.text(".lesson-list").await?.contains("done"));
+    finish(page).await
+}
+
+#[tokio::test]
+async fn the_rooms_are_clean_and_fit_a_small_phone() -> Res {
+    let axe = axe()?;
+    let phone = Window { width: 320, height: 640, ..LAPTOP };
+    for (room, wait) in
+        [("lessons", "#to-day"), ("day", "#day-start"), ("framing", "#tap"), ("rescue", ".step-of")]
+    {
+        let page = Page::open_at(phone, &format!("#{room}")).await?;
+        page.wait(wait).await?;
+        axe_clean(&page, &axe, room).await?;
+        page.click(".langs [lang=fr]").await?;
+        if room == "day" {
+            page.click("#day-start").await?;
+            page.wait("#day-job").await?;
+        }
+        let over = page
+            .js("return document.documentElement.scrollWidth - document.documentElement.clientWidth")
+            .await?;
+        assert_eq!(over, 0, "{room}: wider than the screen");
+        let small = page
+            .js("return [...document.querySelectorAll('button, .pill span')].filter(e => e.offsetParent && (e.getBoundingClientRect().height < 43.5 || e.getBoundingClientRect().width < 43.5)).map(e => e.outerHTML.slice(0, 90))")
+            .await?;
+        assert_eq!(small, json!([]), "{room}: targets under 44 px");
+        finish(page).await?;
+    }
+    Ok(())
+}

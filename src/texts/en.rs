@@ -336,7 +336,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Says(FindingCode::ClearanceMargin) => "{value} left is less than the {limit} kept in reserve.",
         Key::Says(FindingCode::HardSwing) => "The worker strikes the house or the ladder at {value}.",
         Key::Says(FindingCode::TriggerHeight) => {
-            "At {value} this place does not yet require protection against falls (it does from {limit}); the fall is as real."
+            "At {value} this place does not yet require protection against falls (it does from {limit}); the fall is just as real."
         }
         Key::SaysMet(FindingCode::PeakForce) => "{value} meets the {limit} limit.",
         Key::SaysMet(FindingCode::FreeFall) => "{value} meets the {limit} limit.",
@@ -372,7 +372,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Change(FindingCode::ForceOrFreeFall) => "Nothing: this explains the rule.",
         Key::Change(FindingCode::StoppingDistance) => "Shorten the free fall: raise the grab.",
         Key::Change(FindingCode::AbsorberSpent) => {
-            "Shorten the free fall, or use an absorber meant for this mass."
+            "Shorten the free fall, or use a whole absorber meant for this mass."
         }
         Key::Change(FindingCode::NoAbsorber) => "Use a lanyard with an energy absorber.",
         Key::Change(FindingCode::GrabReversed) => {
@@ -664,7 +664,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ChChooser => "Have a competent person choose the anchor",
         Key::WhyLabel => "Why",
         Key::WhyFreeFall => {
-            "The lanyard is {lanyard} long and the grab {height} from the D-ring, so {slack} of it was slack; the rest is the grab’s drag and the body’s swing."
+            "The lanyard is {lanyard} long and the grab was {offset} the D-ring, so {slack} of it was slack; the rest is the grab’s drag and the body’s swing."
         }
         Key::WhyForceAbsorber => {
             "The absorber tears at {force}; it tore {length}, and what it took the rope did not have to."
@@ -679,7 +679,7 @@ pub fn text(key: Key) -> &'static str {
             "With no absorber the energy went into the rope’s stretch, {length}: the shorter the rope, the harder the stop."
         }
         Key::WhyClearance => {
-            "The D-ring dropped {fall} in all: free fall {free}, absorber {absorber}, grab {slip}, rope {rope}."
+            "The D-ring dropped {fall} in all: free fall {free}, absorber {absorber}, grab {slip}, rope {rope}, harness {harness}; the rest, {rest}, is the body’s turning and swing."
         }
         Key::WhyAnchor => {
             "The rope pulled the anchor with {anchor}; friction over the roof’s edge took the rest of the {force} at the D-ring."

@@ -342,7 +342,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Says(FindingCode::HardSwing) => "La personne heurte la maison ou l’échelle à {value}.",
         Key::Says(FindingCode::TriggerHeight) => {
-            "À {value}, cet endroit n’exige pas encore de protection contre les chutes (il l’exige à partir de {limit}) ; la chute est aussi réelle."
+            "À {value}, cet endroit n’exige pas encore de protection contre les chutes (il l’exige à partir de {limit}) ; la chute est tout aussi réelle."
         }
         Key::SaysMet(FindingCode::PeakForce) => "{value} respecte la limite de {limit}.",
         Key::SaysMet(FindingCode::FreeFall) => "{value} respecte la limite de {limit}.",
@@ -380,7 +380,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Change(FindingCode::ForceOrFreeFall) => "Rien : ceci explique la règle.",
         Key::Change(FindingCode::StoppingDistance) => "Raccourcissez la chute libre : montez le coulisseau.",
         Key::Change(FindingCode::AbsorberSpent) => {
-            "Raccourcissez la chute libre, ou prenez un absorbeur prévu pour cette masse."
+            "Raccourcissez la chute libre, ou prenez un absorbeur intact, prévu pour cette masse."
         }
         Key::Change(FindingCode::NoAbsorber) => "Prenez un cordon avec absorbeur d’énergie.",
         Key::Change(FindingCode::GrabReversed) => "Retirez-le et remettez-le, la flèche vers l’ancrage.",
@@ -682,7 +682,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ChChooser => "Faire choisir l’ancrage par une personne compétente",
         Key::WhyLabel => "Pourquoi",
         Key::WhyFreeFall => {
-            "Le cordon mesure {lanyard} et le coulisseau est à {height} de l’anneau en D : il y avait {slack} de mou ; le reste vient du coulisseau et du mouvement du corps."
+            "Le cordon mesure {lanyard} et le coulisseau était {offset} l’anneau en D : il y avait {slack} de mou ; le reste vient du coulisseau et du mouvement du corps."
         }
         Key::WhyForceAbsorber => {
             "L’absorbeur se déchire à {force} ; il s’est déployé de {length}, et ce qu’il a pris, la corde n’a pas eu à le prendre."
@@ -697,7 +697,7 @@ pub fn text(key: Key) -> &'static str {
             "Sans absorbeur, l’énergie est allée dans l’allongement de la corde, {length} : plus la corde est courte, plus l’arrêt est dur."
         }
         Key::WhyClearance => {
-            "L’anneau en D est descendu de {fall} en tout : chute libre {free}, absorbeur {absorber}, coulisseau {slip}, corde {rope}."
+            "L’anneau en D est descendu de {fall} en tout : chute libre {free}, absorbeur {absorber}, coulisseau {slip}, corde {rope}, harnais {harness} ; le reste, {rest}, vient du corps qui tourne et se balance."
         }
         Key::WhyAnchor => {
             "La corde a tiré l’ancrage avec {anchor} ; le frottement sur l’arête du toit a pris le reste des {force} à l’anneau en D."

@@ -117,7 +117,7 @@ pub fn why(r: Reader, rep: &Report, f: &Finding) -> Option<String> {
             Key::WhyFreeFall,
             &[
                 ("lanyard", &len(s.lanyard.length_m)),
-                ("height", &len(s.grab.above_dring_m)),
+                ("offset", &offset(r, s.grab.above_dring_m)),
                 ("slack", &len((s.lanyard.length_m - s.grab.above_dring_m).max(0.0))),
             ],
         ),
@@ -138,6 +138,9 @@ pub fn why(r: Reader, rep: &Report, f: &Finding) -> Option<String> {
         FindingCode::ClearanceMargin | FindingCode::StrikesGround | FindingCode::StrikesObstacle
             if t.outcome != Outcome::LetGo =>
         {
+            let named_m =
+                t.free_fall_m + t.absorber_extension_m + t.grab_slip_m + t.rope_stretch_m + t.harness_slide_m;
+            let rest_m = t.total_fall_m - named_m;
             r.f(
                 Key::WhyClearance,
                 &[
@@ -146,6 +149,8 @@ pub fn why(r: Reader, rep: &Report, f: &Finding) -> Option<String> {
                     ("absorber", &len(t.absorber_extension_m)),
                     ("slip", &len(t.grab_slip_m)),
                     ("rope", &len(t.rope_stretch_m)),
+                    ("harness", &len(t.harness_slide_m)),
+                    ("rest", &len(rest_m.max(0.0))),
                 ],
             )
         }
@@ -427,17 +432,22 @@ pub fn field(f: Field) -> (Key, Quantity) {
     }
 }
 
+/// The grab beside the D-ring, in words.
+fn offset(r: Reader, up_m: f64) -> String {
+    let len = |x| r.q(Quantity::Length, x, Rounding::Nearest);
+    if up_m.abs() < 5e-3 {
+        r.t(Key::Level).to_owned()
+    } else if up_m > 0.0 {
+        r.f(Key::Above, &[("value", &len(up_m))])
+    } else {
+        r.f(Key::Below, &[("value", &len(-up_m))])
+    }
+}
+
 /// The scene in words.
 pub fn state(r: Reader, s: &Scenario) -> Vec<String> {
     let len = |x| r.q(Quantity::Length, x, Rounding::Nearest);
-    let up = s.grab.above_dring_m;
-    let offset = if up.abs() < 5e-3 {
-        r.t(Key::Level).to_owned()
-    } else if up > 0.0 {
-        r.f(Key::Above, &[("value", &len(up))])
-    } else {
-        r.f(Key::Below, &[("value", &len(-up))])
-    };
+    let offset = offset(r, s.grab.above_dring_m);
     let mut all = vec![
         r.f(Key::StateAnchor, &[("kind", r.t(Key::Anchor(s.anchor.kind)))]),
         r.f(

@@ -297,8 +297,9 @@ fn end(
         let (s, t) = (shift.get_untracked()?, fall.get()?);
         let set_up = s.set_up.clone();
         let outcome = t.outcome;
+        let aside_m = s.log.last().map_or(0.0, |x| x.offset_m);
         Some(view! {
-            <p>{move || settings.t(Key::Outcome(outcome))}</p>
+            {(aside_m <= 0.2).then(|| view! { <p>{move || settings.t(Key::Outcome(outcome))}</p> })}
             <Falls first=(s.set_up.clone(), t) />
             <button type="button" on:click=move |_| to_bench(&set_up)>{settings.s(W::SeeFall)}</button>
         })

@@ -393,6 +393,15 @@ fn toggles(part: Held) -> Vec<Toggle> {
     }
 }
 
+/// Where each toggle lies in the lens, in the order of [`toggles`].
+fn zones(part: Held) -> &'static [&'static str] {
+    match part {
+        Held::Grab => &["M33 28H65V92H33Z", "M65 22H108V96H65Z", "M0 34H33V86H0Z"],
+        Held::Worker => &["M40 30H120V78H40ZM40 30V0H120V30Z", "M0 78H120V120H0ZM0 0H40V78H0Z"],
+        Held::LadderFoot | Held::Anchor => &["M0 0H120V120H0Z"],
+    }
+}
+
 /// The lens in words.
 fn lens_words(part: Held, r: say::Reader, s: &Scenario) -> String {
     match part {
@@ -453,6 +462,10 @@ pub fn Hand() -> impl IntoView {
             .collect_view()
     };
     let words = move || bench.drawn.with(|s| lens_words(bench.held.get(), settings.reader(), s));
+    let touch = move |part: Held, does: fn(&mut Scenario)| {
+        bench.edit(does);
+        bench.said.set(bench.scenario.with_untracked(|s| lens_words(part, settings.reader_now(), s)));
+    };
     let buttons = move || {
         let part = bench.held.get();
         toggles(part)
@@ -460,11 +473,18 @@ pub fn Hand() -> impl IntoView {
             .map(|(says, does)| {
                 let label = move || bench.scenario.with(|s| says(s).map_or("", |k| settings.t(k)));
                 let none = move || bench.scenario.with(|s| says(s).is_none());
-                view! { <button type="button" class:gone=none on:click=move |_| {
-                    bench.edit(does);
-                    bench.said.set(bench.scenario.with_untracked(|s| lens_words(part, settings.reader_now(), s)));
-                }>{label}</button> }
+                view! { <button type="button" class:gone=none on:click=move |_| touch(part, does)>{label}</button> }
             })
+            .collect_view()
+    };
+    // The part itself can be touched; the buttons beside it do the same.
+    let zones = move || {
+        let part = bench.held.get();
+        let does = toggles(part);
+        zones(part)
+            .iter()
+            .zip(does)
+            .map(|(d, (_, does))| view! { <path class="zone" d=*d on:click=move |_| touch(part, does) /> })
             .collect_view()
     };
     view! {
@@ -472,7 +492,7 @@ pub fn Hand() -> impl IntoView {
             <h2 id="hand-h" class="vh">{settings.s(W::HandHeading)}</h2>
             <div class="parts-row" role="group" aria-labelledby="hand-h">{parts}</div>
             <div class="hand-body">
-                <svg class="lens" viewBox="0 0 120 120" role="img" aria-label=words>{paths}</svg>
+                <svg class="lens" viewBox="0 0 120 120" role="img" aria-label=words>{paths}{zones}</svg>
                 <div class="hand-side">
                     {number}
                     <div class="buttons">

@@ -109,6 +109,9 @@ async fn the_lens_turns_the_grab_over_and_unclips_the_lanyard() -> Res {
     page.click(".hand-side .buttons button:nth-child(1)").await?;
     let lens = "return document.querySelector('.lens').getAttribute('aria-label')";
     assert!(page.js(lens).await?.as_str().is_some_and(|t| t.contains("arrow down")));
+    // The latch, touched in the lens itself.
+    page.js("document.querySelectorAll('.lens .zone')[1].dispatchEvent(new MouseEvent('click', { bubbles: true }))").await?;
+    assert!(page.js(lens).await?.as_str().is_some_and(|t| t.contains("latch open")));
     page.click(".parts-row .seg:nth-child(3)").await?;
     page.click(".hand-side .buttons button:nth-child(1)").await?;
     assert!(page.js(lens).await?.as_str().is_some_and(|t| t.contains("not clipped")));

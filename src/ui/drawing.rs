@@ -191,16 +191,33 @@ fn Figure(
 
 /// A vertical dimension with extension lines and arrowheads. Lettering stands along the line and
 /// reads from the right (ISO 129-1); at a short one it stands beside the line.
-fn dimension(x: f64, y0: f64, y1: f64, from_x: (f64, f64), label: String, room: bool) -> AnyView {
+fn dimension(
+    x: f64,
+    y0: f64,
+    y1: f64,
+    from_x: (f64, f64),
+    label: String,
+    (room, edge): (bool, f64),
+) -> AnyView {
     let (a, b) = (y0.max(y1), y0.min(y1));
     // Lettering for a room is longer than a short line.
     let long = a - b > if room { 3.4 } else { 1.9 };
+    // What would run out at the edge ends there.
+    let fits = x + 0.14 + label.chars().count() as f64 * if room { 0.22 } else { 0.19 } < edge;
     let place = if long {
         format!("translate({},{}) rotate(-90)", cm(x - 0.09), cm(-(a + b) / 2.0))
-    } else {
+    } else if fits {
         format!("translate({},{})", cm(x + 0.14), cm(-(a + b) / 2.0 + 0.09))
+    } else {
+        format!("translate({},{})", cm(edge - 0.05), cm(-(a + b) / 2.0 + 0.09))
     };
-    let anchor = if long { "middle" } else { "start" };
+    let anchor = if long {
+        "middle"
+    } else if fits {
+        "start"
+    } else {
+        "end"
+    };
     view! {
         <g class="dim">
             <path class="ext" d=format!("M{} {}L{} {}M{} {}L{} {}", cm(from_x.0), cm(-y0), cm(x + 0.08),
@@ -537,6 +554,10 @@ pub fn Drawing() -> impl IntoView {
     });
     let ghost = Memo::new(move |_| {
         let r = bench.ghost.get()?;
+        // The fall at another house says nothing here.
+        if bench.drawn.with(|s| s.house != r.scenario.house) {
+            return None;
+        }
         let g = Geometry::of(&r.scenario)?;
         let at = decisive_s(&r.trace);
         Some(build(&r.scenario, &g, &r.trace.at(at)?))
@@ -561,7 +582,7 @@ pub fn Drawing() -> impl IntoView {
                         y - t.free_fall_m.min(y),
                         (g.dring.x + 0.1, g.dring.x + 0.1),
                         len(Key::DimFreeFall, t.free_fall_m, Rounding::Up),
-                        settings.room.get(),
+                        (settings.room.get(), r),
                     ));
                 }
                 if let Some(m) = t.clearance_margin_m {
@@ -574,7 +595,7 @@ pub fn Drawing() -> impl IntoView {
                             floor.max(0.0),
                             (g.eave.x + 0.4, g.eave.x + 0.4),
                             len(Key::DimClearance, m, Rounding::Down),
-                            settings.room.get(),
+                            (settings.room.get(), r),
                         ));
                     } else if m <= 0.0 {
                         out.push(
@@ -593,7 +614,7 @@ pub fn Drawing() -> impl IntoView {
                     floor,
                     (g.soles.x + 0.15, x - 0.4),
                     len(Key::DimStanding, g.soles.y - floor, Rounding::Nearest),
-                    settings.room.get(),
+                    (settings.room.get(), r),
                 ));
             }
             _ => {}

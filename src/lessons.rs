@@ -30,8 +30,10 @@ lessons! {
     GrabHeight, "The grab high or low.", |s| s.grab.above_dring_m = -0.6;
     GrabArrow, "The grab's arrow up or down.", |s| s.grab.arrow = Arrow::Down;
     BoltAndLatch, "The grab's latch closed or open.", |s| s.grab.latch = Latch::Open;
+    GrabBolt, "The grab's bolt tight or worked loose.", |s| s.grab.bolt = Bolt::Loose;
     AbsorberOrNot, "An absorber or none.", |s| s.lanyard.absorber = None;
     AnchorGround, "An anchor in the framing or in the sheathing.", |s| s.anchor.kind = AnchorKind::RidgePlateInSheathing;
+    AnchorChimney, "An anchor in the framing or a sling round a chimney.", |s| s.anchor.kind = AnchorKind::ChimneySling;
     RoomToStop, "The same gear high up or low down.", |s| s.stance = Stance::Ladder { standing_height_m: 1.2 };
     SlackOnTheRoof, "On the roof, the grab moved up or left behind.", |s| s.grab.above_dring_m = -0.8;
     AlongTheWall, "Under the anchor or along the wall: the set-up stays, the place changes.", |_| ();
@@ -49,7 +51,15 @@ impl Lesson {
                 a.lanyard.length_m = 1.2;
                 a.grab.above_dring_m = -0.4;
             }
-            Lesson::AnchorGround | Lesson::BoltAndLatch => a.grab.above_dring_m = -0.6,
+            Lesson::AnchorGround | Lesson::AnchorChimney | Lesson::BoltAndLatch => {
+                a.grab.above_dring_m = -0.6
+            }
+            Lesson::GrabBolt => {
+                // A loose bolt is a brake that slips: it shows in the room it takes.
+                a.worker.mass_kg = 110.0;
+                a.grab.above_dring_m = -0.5;
+                a.stance = Stance::Ladder { standing_height_m: 2.6 };
+            }
             Lesson::RoomToStop => a.grab.above_dring_m = -0.3,
             Lesson::SlackOnTheRoof => a.stance = Stance::Roof { from_eave_m: 1.2 },
             _ => {}

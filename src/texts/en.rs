@@ -1228,6 +1228,18 @@ pub fn text(key: Key) -> &'static str {
         Key::PrincipleSource(Lesson::AlongTheWall) => {
             "Closed form of a pendulum: drop L (1 − cos a), speed √(2 g × drop)."
         }
+        Key::Lesson(Lesson::GrabBolt) => "Bolt tight or loose",
+        Key::Principle(Lesson::GrabBolt) => {
+            "A loose bolt makes the grab a brake that slips: the stop is softer and takes room that was not there. Put a wrench to it each time the rope is changed, and look again through the day."
+        }
+        Key::PrincipleSource(Lesson::GrabBolt) => "Common practice; what a loose bolt holds is assumed.",
+        Key::Lesson(Lesson::AnchorChimney) => "Round a chimney",
+        Key::Principle(Lesson::AnchorChimney) => {
+            "Bricks and old mortar hold each other down by weight, not against a pull from the side. A sling round a chimney is only as good as somebody qualified says it is."
+        }
+        Key::PrincipleSource(Lesson::AnchorChimney) => {
+            "Statics of a block on its joint; O. Reg. 213/91 s. 26.7 asks what a fixed support can bear (checked as for the limits)."
+        }
         Key::NavLabel => "Views",
         Key::WhyMethodOtherAsk => {
             "No other method comes first here. What is open is for someone else to settle: {because}."
@@ -1235,7 +1247,7 @@ pub fn text(key: Key) -> &'static str {
         Key::NavLessons => "Lessons",
         Key::LessonsHeading => "Lessons",
         Key::LessonsLead => {
-            "Seven short ones. Two set-ups, one thing different: say which comes off better, then see both fall."
+            "Short ones, one idea each. Two set-ups, one thing different: say which comes off better, then see both fall."
         }
         Key::LessonDone => "done",
         Key::LessonAsk => "One thing is different. In which does the worker come off better?",

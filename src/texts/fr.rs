@@ -1282,6 +1282,20 @@ pub fn text(key: Key) -> &'static str {
         Key::PrincipleSource(Lesson::AlongTheWall) => {
             "Forme exacte d’un pendule : chute L (1 − cos a), vitesse √(2 g × chute)."
         }
+        Key::Lesson(Lesson::GrabBolt) => "Boulon serré ou desserré",
+        Key::Principle(Lesson::GrabBolt) => {
+            "Un boulon desserré fait du coulisseau un frein qui glisse : l’arrêt est plus doux et prend un dégagement qui manquait. Passez-y la clé à chaque changement de corde, et revérifiez dans la journée."
+        }
+        Key::PrincipleSource(Lesson::GrabBolt) => {
+            "Pratique courante ; ce que tient un boulon desserré est supposé."
+        }
+        Key::Lesson(Lesson::AnchorChimney) => "Autour d’une cheminée",
+        Key::Principle(Lesson::AnchorChimney) => {
+            "Briques et vieux mortier tiennent par leur poids, pas contre une traction de côté. Une élingue autour d’une cheminée ne vaut que ce qu’en dit une personne qualifiée."
+        }
+        Key::PrincipleSource(Lesson::AnchorChimney) => {
+            "Statique d’un bloc sur son joint ; le Règl. de l’Ont. 213/91, art. 26.7, demande ce que peut porter un support fixe (vérifié comme pour les limites)."
+        }
         Key::NavLabel => "Vues",
         Key::WhyMethodOtherAsk => {
             "Aucune autre méthode ne vient avant ici. Ce qui reste ouvert, quelqu’un d’autre doit le régler : {because}."
@@ -1289,7 +1303,7 @@ pub fn text(key: Key) -> &'static str {
         Key::NavLessons => "Leçons",
         Key::LessonsHeading => "Leçons",
         Key::LessonsLead => {
-            "Sept courtes leçons. Deux montages, un seul point différent : dites lequel s’en tire mieux, puis regardez les deux chutes."
+            "De courtes leçons, une idée chacune. Deux montages, un seul point différent : dites lequel s’en tire mieux, puis regardez les deux chutes."
         }
         Key::LessonDone => "faite",
         Key::LessonAsk => "Un seul point diffère. Dans lequel la personne s’en tire-t-elle mieux ?",

@@ -113,6 +113,7 @@ words! {
     SealedTold, "Hole sealed (common practice).", "Trou bouché (pratique courante).";
     FramingDone, "Look under the roof", "Regarder sous le toit";
     FramingFound, "In the framing: {hits}. In the sheathing alone: {misses}. Not driven home: {proud}. Open holes: {open}.", "Dans la charpente : {hits}. Dans le revêtement seul : {misses}. Pas enfoncées : {proud}. Trous ouverts : {open}.";
+    FramingMarks, "Chalk marks over a rafter: {on} of {all}.", "Marques de craie sur un chevron : {on} sur {all}.";
     FramingFar, "The far slope is taken to be like this one.", "L’autre versant est supposé pareil.";
     FramingFall, "Fall on this anchor", "Tomber sur cet ancrage";
     FramingAgain, "Another roof", "Un autre toit";

@@ -249,10 +249,14 @@ pub fn Framing() -> impl IntoView {
             let found = roof.with(|q| work.with(|w| left(q, w)));
             let n = |x: u32| x.to_string();
             let line = r.f(W::FramingFound, &[("hits", &n(found.hits)), ("misses", &n(found.misses)), ("proud", &n(found.proud)), ("open", &n(found.open_holes))]);
+            let marks = chalk.with(|c| {
+                let on = c.iter().filter(|x| roof.with(|q| q.off_m(**x) <= RAFTER_M / 2.0)).count();
+                r.f(W::FramingMarks, &[("on", &on.to_string()), ("all", &c.len().to_string())])
+            });
             let built = set.with(|s| roof.with(|q| work.with(|w| build(s, q, w))));
             let strength = built.as_ref().map(|s| say::strength(r, s).into_iter().map(|l| view! { <p>{l}</p> }).collect_view());
             view! {
-                <section class="card" role="status" id="under-roof"><p class="sentence">{line}</p>
+                <section class="card" role="status" id="under-roof"><p class="sentence">{line}</p><p>{marks}</p>
                     {match built {
                         Some(s) => view! { {strength}<p class="hint">{r.t(W::FramingFar)}</p>
                             <div class="row buttons"><button type="button" class="main" id="fall-on-it" on:click=move |_| to_bench(&s)>{r.t(W::FramingFall)}</button>

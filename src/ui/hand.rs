@@ -32,10 +32,16 @@ fn told(part: Held, r: say::Reader, s: &Scenario, how: W) -> String {
     let field = part.field(s);
     let value = format!(
         "{} {}",
-        r.t(say::field(field).0).to_lowercase(),
+        lower_first(r.t(say::field(field).0)),
         r.q(Quantity::Length, field.get(s).unwrap_or(0.0), Rounding::Nearest)
     );
     r.f(how, &[("part", name(part, r)), ("value", &value)])
+}
+
+/// In the middle of a sentence; names like D-ring keep their capital.
+fn lower_first(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or(String::new(), |c| c.to_lowercase().chain(letters).collect())
 }
 
 /// Where a pointer is in the plane, m.

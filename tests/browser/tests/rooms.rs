@@ -65,7 +65,7 @@ async fn a_part_is_dragged_by_mouse_and_by_touch_and_undone_as_one() -> Res {
         let after = number(&page, "h-grab-above_dring_m").await?;
         assert!(after < -0.1, "{after}, touch {touch}");
         let live = page.js("return document.querySelector('#live').textContent").await?;
-        assert!(live.as_str().is_some_and(|t| t.starts_with("Rope grab: height above the d-ring")), "{live}");
+        assert!(live.as_str().is_some_and(|t| t.starts_with("Rope grab: height above the D-ring")), "{live}");
         page.click(".hand .icon[aria-label=Undo]").await?;
         assert_eq!(number(&page, "h-grab-above_dring_m").await?, 0.3);
         // Climbing leaves the grab where it is.
@@ -234,7 +234,7 @@ async fn a_hanging_worker_is_brought_down() -> Res {
 async fn along_the_wall_is_a_lesson_and_progress_can_be_cleared() -> Res {
     let page = Page::open_at(LAPTOP, "#lessons").await?;
     page.wait(".lesson-list").await?;
-    page.click(".lesson-list li:nth-child(8) button").await?;
+    page.click(".lesson-list li:nth-child(10) button").await?;
     page.click("input[name=along]").await?;
     page.click("#lock").await?;
     page.wait(".front").await?;

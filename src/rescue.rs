@@ -5,7 +5,7 @@
 //! reach, a pull over an edge. Left out: the worker's own strength, weather, injuries.
 
 use crate::physics::equipment::EDGE_FRICTION;
-use crate::physics::geometry::{Geometry, LadderTop};
+use crate::physics::geometry::Geometry;
 use crate::physics::trace::{Outcome, Trace};
 use crate::scenario::{RescuePlan, Scenario};
 use crate::units::G_M_S2;
@@ -105,12 +105,15 @@ pub fn hanging(s: &Scenario, t: &Trace) -> Option<Hanging> {
     let grasp_m = ladder_m.min(g.eave.dist(d));
     // The rope bends over the eave from the slope to plumb, and further at the anchor's far side.
     let turn_rad = core::f64::consts::FRAC_PI_2 - s.house.roof_pitch_rad;
-    let foot_y = if g.ladder.top == LadderTop::Eave { g.ladder.foot.y } else { 0.0 };
+    // Both heights count from what lies under the worker; the ladder stands beside it.
+    let below_m = g.surface_below_m(d.x, 0.2);
     Some(Hanging {
-        dring_m: d.y - g.surface_below_m(d.x, 0.2),
+        dring_m: d.y - below_m,
         room_m: t.clearance_margin_m.unwrap_or(0.0),
         grasp_m,
-        ladder_reach_m: foot_y + (s.ladder.length_m - TOP_M) * libm::sin(ANGLE_RAD) + ARM_M,
+        ladder_reach_m: g.ladder.foot.y - below_m
+            + (s.ladder.length_m - TOP_M) * libm::sin(ANGLE_RAD)
+            + ARM_M,
         haul_n: s.worker.mass_kg * G_M_S2 * libm::exp(EDGE_FRICTION * turn_rad.max(0.0)),
         on_roof: !t.left_roof,
     })
@@ -251,6 +254,16 @@ mod tests {
             d.take(Step::Ladder, &short, RescuePlan::Written),
             Some(Hindered::TooShortMm(400 | 401))
         ));
+    }
+
+    #[test]
+    fn over_a_deck_the_ladder_reaches_no_higher_than_beside_it() {
+        let bare = Scenario::default();
+        let mut deck = bare.clone();
+        deck.house.below = crate::scenario::ORDINARY_OBSTACLE;
+        let (a, b) = (hung(&bare), hung(&deck));
+        let gap = |h: &Hanging| h.ladder_reach_m - h.dring_m;
+        assert!((gap(&a) - gap(&b)).abs() < 0.05, "{a:?} {b:?}");
     }
 
     #[test]

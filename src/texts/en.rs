@@ -1240,6 +1240,9 @@ pub fn text(key: Key) -> &'static str {
         Key::PrincipleSource(Lesson::AnchorChimney) => {
             "Statics of a block on its joint; O. Reg. 213/91 s. 26.7 asks what a fixed support can bear (checked as for the limits)."
         }
+        Key::FrontLegend => {
+            "Seen from the front. Dotted: the way of the D-ring. Dashed: passing under the anchor. Thick: where the rope saws along the eave."
+        }
         Key::NavLabel => "Views",
         Key::WhyMethodOtherAsk => {
             "No other method comes first here. What is open is for someone else to settle: {because}."

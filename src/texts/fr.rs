@@ -1296,6 +1296,9 @@ pub fn text(key: Key) -> &'static str {
         Key::PrincipleSource(Lesson::AnchorChimney) => {
             "Statique d’un bloc sur son joint ; le Règl. de l’Ont. 213/91, art. 26.7, demande ce que peut porter un support fixe (vérifié comme pour les limites)."
         }
+        Key::FrontLegend => {
+            "Vue de face. Points : le trajet de l’anneau en D. Tirets : le passage sous l’ancrage. Trait épais : là où la corde scie l’avant-toit."
+        }
         Key::NavLabel => "Vues",
         Key::WhyMethodOtherAsk => {
             "Aucune autre méthode ne vient avant ici. Ce qui reste ouvert, quelqu’un d’autre doit le régler : {because}."

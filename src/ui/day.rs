@@ -291,7 +291,9 @@ fn end(
             ],
         );
         let roof_m = shift.get_untracked().and_then(|s| along_roof_m(&s.set_up))?;
-        Some(view! { <p>{told.clone()}</p>{front(&w, roof_m, None, None, told)} })
+        Some(
+            view! { <p>{told.clone()}</p>{front(&w, roof_m, None, None, told)}<p class="hint">{r.t(Key::FrontLegend)}</p> },
+        )
     };
     let played = move || {
         let (s, t) = (shift.get_untracked()?, fall.get()?);

@@ -124,6 +124,12 @@ pub fn to_bench(s: &Scenario) {
     window().scroll_to_with_x_and_y(0.0, 0.0);
 }
 
+/// Takes a set-up that was read out of the address.
+pub fn forget_link() {
+    let path = window().location().pathname().unwrap_or_default();
+    let _ = window().history().map(|h| h.replace_state_with_url(&JsValue::NULL, "", Some(&path)));
+}
+
 /// Hands on the set-ups that come by the address while the page is open.
 pub fn take_set_ups(now: RwSignal<Scenario>, take: impl Fn(Result<Scenario, String>) + 'static) {
     on_window("hashchange", move || {
@@ -134,9 +140,7 @@ pub fn take_set_ups(now: RwSignal<Scenario>, take: impl Fn(Result<Scenario, Stri
         }
         if let Some(found) = read_fragment(&hash) {
             take(found);
-            let history = window().history();
-            let path = window().location().pathname().unwrap_or_default();
-            let _ = history.map(|h| h.replace_state_with_url(&JsValue::NULL, "", Some(&path)));
+            forget_link();
         }
     });
 }

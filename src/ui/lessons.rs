@@ -313,7 +313,7 @@ fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl In
         let roof_m = along_roof_m(&kept)?;
         Some(view! {
             <div class="told" role="status"><p class="sentence">{line}</p></div>
-            {front(&w, roof_m, None, None, label)}
+            {front(&w, roof_m, None, None, label)}<p class="hint">{r.t(Key::FrontLegend)}</p>
             <p>{words}</p>
             <section class="card"><h3>{r.t(Key::LessonPrinciple)}</h3><p>{r.t(Key::Principle(Lesson::AlongTheWall))}</p>
                 <p class="source">{r.t(Key::PrincipleSource(Lesson::AlongTheWall))}</p></section>

@@ -202,11 +202,13 @@ fn Files() -> impl IntoView {
         let location = window().location();
         let base =
             format!("{}{}", location.origin().unwrap_or_default(), location.pathname().unwrap_or_default());
-        let _ = location.set_hash(&link);
         let promise = window().navigator().clipboard().write_text(&format!("{base}#{link}"));
         spawn_local(async move {
             if JsFuture::from(promise).await.is_ok() {
                 bench.notice.set(settings.reader_now().t(Key::LinkCopied).to_owned());
+            } else {
+                // Without a clipboard the link stands in the address.
+                let _ = location.set_hash(&link);
             }
         });
     };

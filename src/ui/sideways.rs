@@ -180,6 +180,7 @@ pub fn Sideways() -> impl IntoView {
         Some(
             view! {
                 {front(w, roof_m, Some(thing.get()), furthest, label)}
+                <p class="hint">{r.t(Key::FrontLegend)}</p>
                 <p id="side-words">{words}</p>
                 <p>{room}</p>
                 <p>{held}</p>

@@ -68,7 +68,11 @@ pub fn load_scenario(s: Settings) -> (Scenario, String) {
     let hash = window().location().hash().unwrap_or_default();
     let kept = || get(SCENARIO).and_then(|t| read_scenario(&t).ok()).unwrap_or_default();
     match read_fragment(&hash) {
-        Some(Ok(s)) => (s, String::new()),
+        Some(Ok(s)) => {
+            // From now on the kept one counts: a reload must not bring the link back over later edits.
+            super::door::forget_link();
+            (s, String::new())
+        }
         Some(Err(e)) => (kept(), s.reader_now().f(Key::FileBad, &[("reason", &e)])),
         None => (kept(), String::new()),
     }

@@ -251,7 +251,21 @@ async fn opens_again_without_a_network() -> Res {
     page.wait("#scene").await?;
     predict_and_play(&page, 0).await?;
     assert!(page.text("#verdict").await?.contains("Stopped"));
+    // The rooms too, though nobody has been there yet.
+    page.click(".views button:nth-child(2)").await?;
+    page.wait("#to-day").await?;
     page.close().await
+}
+
+#[tokio::test]
+async fn a_reload_does_not_bring_a_link_back_over_later_edits() -> Res {
+    let page = Page::open_at(LAPTOP, "#s=%7B%22gear%22%3A%7B%22rope%22%3A%22frayed%22%7D%7D").await?;
+    choose(&page, "latch", 1).await?;
+    page.driver.refresh().await?;
+    page.wait("#scene").await?;
+    let kept = page.js("return document.querySelector('input[name=latch][value=\"1\"]').checked").await?;
+    assert_eq!(kept, true);
+    finish(page).await
 }
 
 #[tokio::test]

@@ -72,6 +72,7 @@ words! {
     HouseTallGable, "Tall gable, chimney", "Haut pignon, cheminée";
     BackToSetUp, "Back to the set-up", "Revenir au montage";
     AfterTheStop, "After the stop: the rescue", "Après l’arrêt : le sauvetage";
+    MarkFor, "The mark is for: {title}.", "Le signe est pour : {title}.";
     KeysChoosing, "Before the fall, with the drawing in focus: arrow keys go from part to part, Enter picks one up and puts it down, arrow keys move it (Shift finer, Page keys coarser), Escape puts it back.", "Avant la chute, le dessin étant actif : les flèches vont d’une pièce à l’autre, Entrée la prend en main et la pose, les flèches la déplacent (Maj plus fin, Page plus large), Échap la remet.";
 }
 

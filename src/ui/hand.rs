@@ -39,7 +39,7 @@ fn told(part: Held, r: say::Reader, s: &Scenario, how: W) -> String {
 }
 
 /// In the middle of a sentence; names like D-ring keep their capital.
-fn lower_first(text: &str) -> String {
+pub fn lower_first(text: &str) -> String {
     let mut letters = text.chars();
     letters.next().map_or(String::new(), |c| c.to_lowercase().chain(letters).collect())
 }

@@ -1,13 +1,15 @@
 //! Predict before, compare after: the prediction form, the verdict and the findings.
 
+use super::hand::lower_first;
 use super::player::player;
 use super::state::{Phase, Said, bench, settings};
 use crate::inspection::GearPart;
 use crate::physics::PHYSICS_VERSION;
 use crate::physics::trace::Outcome;
 use crate::report::APP_VERSION;
-use crate::rules::{Advice, RULES_VERSION, Severity, advice};
+use crate::rules::{Advice, FindingCode, RULES_VERSION, Severity, advice};
 use crate::scoring::Grade;
+use crate::texts::words::Bench as W;
 use crate::texts::{Key, say};
 use leptos::prelude::*;
 
@@ -122,6 +124,19 @@ pub fn Verdict() -> impl IntoView {
             run.findings.first().map_or(Severity::Good, |f| f.severity)
         };
         let (class, shape) = mark(worst);
+        // The sentence tells the force; where the mark has another reason, it is named.
+        let told = [
+            FindingCode::PeakForce,
+            FindingCode::FreeFall,
+            FindingCode::StrikesGround,
+            FindingCode::StrikesObstacle,
+            FindingCode::AnchorGaveWay,
+        ];
+        let for_what = run
+            .findings
+            .first()
+            .filter(|f| f.severity <= Severity::Minor && !told.contains(&f.code))
+            .map(|f| r.f(W::MarkFor, &[("title", &lower_first(r.t(Key::Title(f.code))))]));
         let said = bench.prediction.get();
         let ends = match said {
             Some(Said::Ends(o)) => Some(o),
@@ -160,6 +175,7 @@ pub fn Verdict() -> impl IntoView {
                 {instead}
                 <p class="sentence" id="verdict" tabindex="-1"><span class=class aria-hidden="true">{shape}</span>{sentence}</p>
                 {limit.map(|l| view! { <p class="source">{r.source(l)}</p> })}
+                {for_what.map(|t| view! { <p id="mark-for">{t}</p> })}
                 {compare}
                 <p class="score"><strong>{r.f(Key::ScoreLine, &[("score", &score.to_string())])}</strong>" "
                     {r.t(if passes { Key::Passes } else { Key::DoesNotPass })}</p>

@@ -499,3 +499,13 @@ async fn on_a_phone_the_fall_is_in_view_and_either_decimal_mark_counts() -> Res 
     );
     finish(page).await
 }
+
+#[tokio::test]
+async fn a_mark_with_a_reason_of_its_own_names_it_under_the_sentence() -> Res {
+    let page = Page::open_at(LAPTOP, "#s=%7B%22gear%22%3A%7B%22connector%22%3A%22corroded%22%7D%7D").await?;
+    predict_and_play(&page, 0).await?;
+    assert!(page.text("#verdict").await?.contains("Stopped in the air"));
+    let told = page.text("#mark-for").await?.to_lowercase();
+    assert!(told.contains("mark is for") && told.contains("rust"), "{told}");
+    finish(page).await
+}

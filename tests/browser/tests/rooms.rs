@@ -120,6 +120,8 @@ async fn the_lens_turns_the_grab_over_and_unclips_the_lanyard() -> Res {
     page.click(".player .main").await?;
     page.wait("#verdict").await?;
     assert!(page.text(".findings").await?.contains("Not clipped in"));
+    // The sentence tells of the ground; the mark's own reason stands under it where it is another.
+    assert!(page.text("#verdict").await?.contains("down"));
     // And back without changing anything.
     page.click("#leave-fall").await?;
     page.wait("#play").await?;

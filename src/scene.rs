@@ -48,6 +48,8 @@ pub struct Scene {
     pub lanyard: Sag,
     /// The absorber: packed end at the D-ring side, and where the torn part begins.
     pub absorber: (P, P),
+    /// Where the pack ends: at the D-ring, or hanging free.
+    pub pack_end: P,
     /// Torn length, m.
     pub torn_m: f64,
     /// The grab.
@@ -121,7 +123,8 @@ pub fn build(s: &Scenario, g: &Geometry, q: &Sample) -> Scene {
         })
         .collect();
     let anchored = q.holds || !q.on_rope;
-    let at = if q.on_rope { q.grab } else { p(g.eave.x + 0.05, (g.eave.y - 1.0).max(0.2)) };
+    let at =
+        if q.on_rope || !s.lanyard.clipped { q.grab } else { p(g.eave.x + 0.05, (g.eave.y - 1.0).max(0.2)) };
     let full = taut_path(g.anchor, &g.corners, at);
     let (rope, last) = if anchored {
         (full[..full.len() - 1].to_vec(), full[full.len() - 2])
@@ -137,10 +140,13 @@ pub fn build(s: &Scenario, g: &Geometry, q: &Sample) -> Scene {
     let tilt = libm::atan2(last.x - at.x, last.y - at.y);
 
     // Absorber pack beside the D-ring, on the line to the grab.
-    let d = q.grab.dist(q.dring).max(1e-6);
+    // Unclipped, it hangs from the grab.
+    let pack_end =
+        if s.lanyard.clipped { q.dring } else { p(q.grab.x + 0.04, q.grab.y - s.lanyard.length_m) };
+    let d = q.grab.dist(pack_end).max(1e-6);
     let pack = 0.2_f64.min(d * 0.5);
-    let pack_top = q.dring.lerp(q.grab, pack / d);
-    let torn_top = q.dring.lerp(q.grab, ((pack + q.absorber_m) / d).min(0.95));
+    let pack_top = pack_end.lerp(q.grab, pack / d);
+    let torn_top = pack_end.lerp(q.grab, ((pack + q.absorber_m) / d).min(0.95));
     let lanyard = sag(q.grab, torn_top, q.below_grab_m - pack - q.absorber_m);
     Scene {
         limbs,
@@ -150,6 +156,7 @@ pub fn build(s: &Scenario, g: &Geometry, q: &Sample) -> Scene {
         tail_end,
         lanyard,
         absorber: (pack_top, torn_top),
+        pack_end,
         torn_m: q.absorber_m,
         grab: q.grab,
         grab_tilt_rad: tilt,
@@ -228,6 +235,17 @@ mod tests {
         };
         let g = Geometry::of(&s).expect("stands");
         assert!(standing_scene(&s, &g).tail_end.y >= 1.1);
+    }
+
+    #[test]
+    fn an_unclipped_lanyard_stays_with_the_grab_while_the_worker_falls() {
+        let mut s = Scenario::default();
+        s.lanyard.clipped = false;
+        let g = Geometry::of(&s).expect("stands");
+        let t = crate::physics::simulate(&s).expect("falls");
+        let last = build(&s, &g, &t.at(t.duration_s()).expect("ends"));
+        assert!(last.grab.dist(g.grab) < 1e-9 && last.anchored);
+        assert!(last.pack_end.dist(g.grab) <= s.lanyard.length_m + 0.01 && last.dring.y < g.dring.y - 2.0);
     }
 
     #[test]

@@ -512,6 +512,10 @@ impl Run {
 
     /// Where the grab is: on the line when it is taut; dragged along by lanyard and rope before.
     fn follow_grab(&mut self, d: P, taut: bool) {
+        // A lanyard that was never clipped leaves the grab where it is.
+        if self.events.iter().any(|e| e.kind == EventKind::NotClipped) {
+            return;
+        }
         let Some(g) = &self.geometry else { return };
         let below = self.line.below_grab_m();
         let path = if self.line.holds() { taut_path(g.anchor, &g.corners, d) } else { vec![d, d] };

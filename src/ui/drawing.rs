@@ -176,7 +176,7 @@ fn Figure(
                     scene.with(|s| s.as_ref().map_or(String::new(), |s| path(&[s.absorber.1, s.absorber.0])))
                 } />
                 <path class=move || if set_up.with(|s| s.lanyard.absorber.is_some()) { "pack" } else { "lanyard" }
-                    d=get(|s| path(&[s.absorber.0, s.dring])) />
+                    d=get(|s| path(&[s.absorber.0, s.pack_end])) />
                 <circle class="dring" r="5" cx=get(|s| cm(s.dring.x).to_string())
                     cy=get(|s| cm(s.dring.y).to_string()) />
                 <g class="grab" transform=grab_place>

@@ -128,6 +128,13 @@ pub enum Risk {
     NotGraded,
 }
 
+impl Risk {
+    /// Whether a slip would have ended badly. What is not graded is neither.
+    pub fn is_bad(self) -> bool {
+        matches!(self, Risk::Over | Risk::Strikes | Risk::LetsGo)
+    }
+}
+
 fn until_loose(pick: &mut Rng, mean_min: f64) -> f64 {
     -mean_min * libm::log(1.0 - pick.f64())
 }
@@ -190,7 +197,7 @@ impl Shift {
         if self.slipped { None } else { self.jobs.get(self.done).copied() }
     }
 
-    /// Whether the next job is reached by leaning out, without moving the ladder: to this far, m.
+    /// Furthest that a worker leans out instead of moving the ladder, m; beyond it the ladder is moved.
     pub const LEAN_M: f64 = 0.7;
 
     /// The set-up as the worker arrives at the next job, before anything is done.
@@ -221,7 +228,8 @@ impl Shift {
         takes(before.grab, 0);
         takes(before.look, 1);
         takes(before.look_again, 1);
-        takes(before.ladder, 2);
+        let far = (job.along_m - self.ladder_m).abs() > Self::LEAN_M;
+        takes(before.ladder || far, 2);
         takes(before.anchor, 3);
         let mut pick = Rng::with_seed(self.seed.wrapping_add(self.done as u64));
         if before.grab {
@@ -232,7 +240,7 @@ impl Shift {
         }
         let on_ladder = matches!(job.stance, Stance::Ladder { .. });
         // Too far to lean, the ladder is moved whether or not one meant to.
-        if before.ladder || !on_ladder || (job.along_m - self.ladder_m).abs() > Self::LEAN_M {
+        if before.ladder || !on_ladder || far {
             self.ladder_m = job.along_m;
         }
         s.ladder.reach_out_m = if on_ladder { (job.along_m - self.ladder_m).abs() } else { 0.0 };
@@ -327,7 +335,9 @@ pub fn risk(s: &Scenario, offset_m: f64) -> (Risk, Option<Trace>) {
         found = match swing(s, offset_m) {
             Some(w) if w.room_m().is_some_and(|m| m < 0.0) => Risk::Strikes,
             Some(w) if w.free.speed_m_s >= HARD_SWING_M_S => found.max(Risk::Over),
-            _ => found,
+            Some(_) => found,
+            // Without a sound fall along the wall nothing is said.
+            None => Risk::NotGraded,
         };
     }
     (found, Some(report.trace))
@@ -408,6 +418,31 @@ mod tests {
             without += share(Before::default());
         }
         assert!(with < 0.5 * without && without > 1.0, "{with} {without}");
+    }
+
+    #[test]
+    fn where_no_fall_along_the_wall_can_be_told_nothing_is_graded() {
+        // A D-ring above the eave: the unfolded wall has no place for it.
+        let mut s = Scenario::default();
+        s.stance = Stance::Ladder { standing_height_m: 4.6 };
+        s.grab.above_dring_m = 0.0;
+        s.lanyard.length_m = 2.0;
+        assert_eq!(s.problems(), vec![]);
+        assert!(swing(&s, 2.0).is_none());
+        assert_eq!(risk(&s, 2.0).0, Risk::NotGraded);
+        assert!(!Risk::NotGraded.is_bad() && Risk::Over.is_bad());
+    }
+
+    #[test]
+    fn a_ladder_that_has_to_be_moved_takes_its_time_unasked() {
+        let mut shift = Shift::of(3, HouseKind::TwoStorey, "on");
+        shift.slip_min = 10_000;
+        while let Some(job) = shift.next() {
+            let far = (job.along_m - shift.ladder_m).abs() > Shift::LEAN_M;
+            let (from, job_min) = (shift.minute, job.minutes);
+            shift.work(Before::default());
+            assert_eq!(shift.minute - from, job_min + if far { TAKES_MIN[2] } else { 0 });
+        }
     }
 
     #[test]

@@ -168,8 +168,8 @@ impl Drill {
                 self.called_min.get_or_insert(self.minute);
             }
             Step::Straps => {
+                // Talking from afar is not being there.
                 self.straps_min.get_or_insert(self.minute);
-                self.reached_min.get_or_insert(self.minute);
             }
             Step::Climb if h.grasp_m <= GRASP_M || h.on_roof => down = true,
             Step::Climb => hindered = Some(Hindered::OutOfReachMm(mm(h.grasp_m))),
@@ -235,6 +235,8 @@ mod tests {
         let mut d = Drill::default();
         assert_eq!(d.take(Step::Wait, &h, RescuePlan::Written), Some(Hindered::NobodyCalled));
         d.take(Step::Call, &h, RescuePlan::Written);
+        d.take(Step::Straps, &h, RescuePlan::Written);
+        assert_eq!((d.reached_min, d.straps_min.is_some()), (None, true));
         assert_eq!(d.take(Step::Wait, &h, RescuePlan::Written), None);
         assert!(d.down_min.is_some_and(|m| m > 20 && m < 2 * DANGER_MIN));
         let before = d.clone();

@@ -34,6 +34,10 @@ impl Reader {
     pub fn f(self, key: impl Worded, values: &[(&str, &str)]) -> String {
         fill(self.t(key), values)
     }
+    /// What joins a label and its value.
+    pub fn colon(self) -> &'static str {
+        if self.lang == Lang::Fr { "\u{a0}: " } else { ": " }
+    }
     /// A number with its unit.
     pub fn q(self, q: Quantity, si: f64, rounding: Rounding) -> String {
         quantity(self.lang, self.units, q, si, rounding)

@@ -94,7 +94,7 @@ words! {
     PlayOne, "Play, four times slower", "Jouer, quatre fois plus lentement";
     HangsStill, "The worker at the end of the fall, hanging.", "La personne à la fin de la chute, suspendue.";
 
-    FramingLead, "Under the shingles stand rafters 38 mm thick, 406 or 610 mm apart. Tap to hear where, mark them, then drive the plate’s six fasteners.", "Sous les bardeaux, des chevrons de 38 mm d’épaisseur, à 406 ou 610 mm. Tapez pour entendre où, marquez-les, puis clouez les six attaches de la plaque.";
+    FramingLead, "Under the shingles stand rafters 1½ in (38 mm) thick, 16 or 24 in (406 or 610 mm) apart. Tap to hear where, mark them, then drive the plate’s six fasteners.", "Sous les bardeaux, des chevrons de 38 mm (1½ po) d’épaisseur, à 406 ou 610 mm (16 ou 24 po). Tapez pour entendre où, marquez-les, puis clouez les six attaches de la plaque.";
     FramingRoof, "Stretch of roof seen from above, {width} wide. Hammer at {at}.", "Bande de toit vue de dessus, large de {width}. Marteau à {at}.";
     FramingAt, "Hammer, from the left edge", "Marteau, depuis le bord gauche";
     FramingTap, "Tap", "Taper";
@@ -145,6 +145,8 @@ words! {
     RescueInTime, "Reached within the {contact} minutes.", "Rejoint dans les {contact} minutes.";
     RescueLate, "Later than the {contact} minutes: what does not work costs time too, and a plan read before the climb has the line at hand.", "Plus tard que les {contact} minutes : ce qui ne marche pas prend aussi du temps, et un plan lu avant de monter a la corde sous la main.";
     RescueNoCall, "Nobody called the emergency services. Anyone who hung needs to be looked at.", "Personne n’a appelé les secours. Qui est resté suspendu doit être examiné.";
+    StrapsFrom, "Feet in the relief straps from minute {minute}: the legs keep moving blood (common practice).", "Pieds dans les sangles dès la minute {minute} : les jambes font circuler le sang (pratique courante).";
+    StrapsNone, "No relief straps were used; hanging still is what harms.", "Pas de sangles de soulagement ; c’est l’immobilité qui nuit.";
     RescueAfter, "Afterwards: keep watch, withdraw the gear, write down what happened.", "Ensuite : surveiller, retirer le matériel, noter ce qui s’est passé.";
     RescueAgain, "Again", "Recommencer";
 
@@ -158,6 +160,7 @@ words! {
     TaskWindow, "a high window", "une fenêtre haute";
     TaskDormer, "a dormer’s side, from the roof", "la joue d’une lucarne, depuis le toit";
     DayWhere, "The work is {anchor} along the wall from the anchor and {ladder} from the ladder. The grab is {grab} above the D-ring.", "Le travail est à {anchor} de l’ancrage le long du mur et à {ladder} de l’échelle. Le coulisseau est à {grab} au-dessus de l’anneau en D.";
+    LadderFar, "Too far to lean: the ladder is moved, {minutes} min.", "Trop loin pour se pencher : l’échelle est déplacée, {minutes} min.";
     DayBefore, "Before you start", "Avant de commencer";
     DoGrab, "Move the grab up", "Monter le coulisseau";
     DoLook, "Look at bolt and latch", "Vérifier boulon et loquet";

@@ -224,11 +224,12 @@ fn job(shift: RwSignal<Option<Shift>>, finish: impl Fn() + Copy + Send + Sync + 
             {(j.weather == Weather::Wet).then(|| view! { <p class="problems"><b aria-hidden="true">"△ "</b>{r.t(W::DayWet)}</p> })}
             <Still set_up=RwSignal::new(shown) />
             <p>{whereat}</p>
+            {(on_ladder && to_ladder_m > Shift::LEAN_M).then(|| view! { <p class="hint">{r.f(W::LadderFar, &[("minutes", &TAKES_MIN[2].to_string())])}</p> })}
             <fieldset class="options-list"><legend>{r.t(W::DayBefore)}</legend>
                 {box_for("do-grab", W::DoGrab, 0, |b| b.grab, |b, x| b.grab = x, true)}
                 {box_for("do-look", W::DoLook, 1, |b| b.look, |b, x| b.look = x, true)}
                 {box_for("do-again", W::DoLookAgain, 1, |b| b.look_again, |b, x| b.look_again = x, true)}
-                {box_for("do-ladder", W::DoLadder, 2, |b| b.ladder, |b, x| b.ladder = x, on_ladder && to_ladder_m > 0.05)}
+                {box_for("do-ladder", W::DoLadder, 2, |b| b.ladder, |b, x| b.ladder = x, on_ladder && to_ladder_m > 0.05 && to_ladder_m <= Shift::LEAN_M)}
                 {box_for("do-anchor", W::DoAnchor, 3, |b| b.anchor, |b, x| b.anchor = x, to_anchor_m > 0.05)}
             </fieldset>
             {looked.get().then(|| view! { <p class="told" role="status">{r.f(W::DayLooked, &[("found", &found)])}</p> })}
@@ -314,12 +315,7 @@ fn end(
         };
         let whole = f64::from(s.minute.max(1));
         let minutes = |bad: bool| {
-            s.log
-                .iter()
-                .zip(&all)
-                .filter(|(_, k)| !bad || **k > Risk::Held)
-                .map(|(x, _)| x.minutes)
-                .sum::<u32>()
+            s.log.iter().zip(&all).filter(|(_, k)| !bad || k.is_bad()).map(|(x, _)| x.minutes).sum::<u32>()
         };
         let total =
             r.f(W::RiskTotal, &[("bad", &minutes(true).to_string()), ("all", &minutes(false).to_string())]);

@@ -519,7 +519,7 @@ pub fn Falls(
             <div class="row buttons">
                 <button type="button" id="play-both" on:click=play><b aria-hidden="true">"▶ "</b>{move || if is_pair { settings.t(Key::LessonPlay) } else { settings.t(W::PlayOne) }}</button>
             </div>
-            <div class="number"><label for="pair-time">{settings.s(Key::LessonTime)}": "{time}</label>
+            <div class="number"><label for="pair-time">{settings.s(Key::LessonTime)}{move || settings.reader().colon()}{time}</label>
                 <input id="pair-time" type="range" min="0" max=end_s step="0.0125" aria-valuetext=time
                     prop:value=move || clock.get().to_string()
                     on:input=move |ev| { turn.update_value(|t| *t += 1); if let Ok(t) = event_target_value(&ev).parse() { clock.set(t) } } /></div>

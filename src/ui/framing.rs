@@ -279,7 +279,7 @@ pub fn Framing() -> impl IntoView {
             <p class="lead">{settings.s(W::FramingLead)}</p>
             <svg class="roofstrip" viewBox="0 0 2400 440" preserveAspectRatio="none" role="application" tabindex="0" aria-label=roof_words on:click=click on:keydown=key>{drawing}</svg>
             <p class="hint">{settings.s(W::FramingKey)}</p>
-            <div class="number"><label for="hammer">{settings.s(W::FramingAt)}": "{move || len(at.get())}</label>
+            <div class="number"><label for="hammer">{settings.s(W::FramingAt)}{move || settings.reader().colon()}{move || len(at.get())}</label>
                 <div class="row">{move_by(-MOVES_M[1], "−−")}{move_by(-MOVES_M[0], "−")}
                     <input id="hammer" type="range" min="0" max=WIDTH_M step="0.01" aria-valuetext=move || len(at.get())
                         prop:value=move || at.get().to_string() on:input=move |ev| { if let Ok(x) = event_target_value(&ev).parse() { go_to(x) } } />

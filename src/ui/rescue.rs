@@ -54,46 +54,42 @@ struct Case {
     ordinary: bool,
 }
 
+/// The fall of a set-up if it leaves somebody hanging, else that of the next one.
+fn find_case(
+    set_up: Scenario,
+    next: Option<Scenario>,
+    case: RwSignal<Option<Case>>,
+    missing: RwSignal<bool>,
+) {
+    let ask = Ask::Fall(Box::new(set_up.clone()));
+    engine::ask(&ask, move |answer| {
+        let trace = match answer {
+            Some(Answer::Fall(t)) => t.filter(|t| t.is_sound()),
+            _ => None,
+        };
+        let found = trace.and_then(|t| hanging(&set_up, &t).map(|hangs| (Arc::new(*t), hangs)));
+        match (found, next) {
+            (Some((trace, hangs)), next) => {
+                let _ = case.try_set(Some(Case { set_up, trace, hangs, ordinary: next.is_none() }));
+            }
+            (None, Some(next)) => find_case(next, None, case, missing),
+            (None, None) => {
+                let _ = missing.try_set(true);
+            }
+        }
+    });
+}
+
 #[component]
 pub fn Rescue() -> impl IntoView {
     let (visit, settings) = (visit(), settings());
     let case = RwSignal::new(None::<Case>);
+    let missing = RwSignal::new(false);
     let drill = RwSignal::new(Drill::default());
     let told = RwSignal::new(None::<(Step, Option<Hindered>)>);
-    let take_case = move |s: Scenario, ordinary: bool, then: Option<Scenario>| {
-        engine::ask(&Ask::Fall(Box::new(s.clone())), move |answer| {
-            let trace = match answer {
-                Some(Answer::Fall(Some(t))) if t.is_sound() => Some(t),
-                _ => None,
-            };
-            let found = trace.and_then(|t| hanging(&s, &t).map(|h| (t, h)));
-            match (found, then) {
-                (Some((t, hangs)), _) => {
-                    let _ = case.try_set(Some(Case { set_up: s, trace: Arc::new(*t), hangs, ordinary }));
-                }
-                (None, Some(other)) => {
-                    let ask = Ask::Fall(Box::new(other.clone()));
-                    engine::ask(&ask, move |answer| {
-                        if let Some(Answer::Fall(Some(t))) = answer
-                            && let Some(hangs) = hanging(&other, &t)
-                        {
-                            let _ = case.try_set(Some(Case {
-                                set_up: other,
-                                trace: Arc::new(*t),
-                                hangs,
-                                ordinary: true,
-                            }));
-                        }
-                    });
-                }
-                _ => {}
-            }
-        });
-        let _ = ordinary;
-    };
     let now = visit.set_up.get_untracked();
     let ordinary = Scenario { place: now.place.clone(), plan: now.plan.clone(), ..Scenario::default() };
-    take_case(now, false, Some(ordinary));
+    find_case(now, Some(ordinary), case, missing);
     let plan = move || case.with(|c| c.as_ref().map_or(RescuePlan::NoPlan, |c| c.set_up.plan.rescue));
     let take = move |step: Step| {
         let Some(c) = case.get_untracked() else { return };
@@ -182,6 +178,10 @@ pub fn Rescue() -> impl IntoView {
                         {if reached <= CONTACT_MIN { "✓" } else { "△" }}</span>
                         {r.f(W::RescueDown, &[("down", &down.to_string()), ("reached", &reached.to_string())])}</p>
                     <p>{r.f(line, &[("contact", &contact)])}</p>
+                    <p>{match d.straps_min {
+                        Some(m) => r.f(W::StrapsFrom, &[("minute", &m.to_string())]),
+                        None => r.t(W::StrapsNone).to_owned(),
+                    }}</p>
                     {d.called_min.is_none().then(|| view! { <p>{r.t(W::RescueNoCall)}</p> })}
                     <p>{r.t(W::RescueAfter)}</p>
                     <button type="button" class="main" on:click=move |_| { drill.set(Drill::default()); told.set(None) }>{r.t(W::RescueAgain)}</button>
@@ -194,6 +194,7 @@ pub fn Rescue() -> impl IntoView {
             <button type="button" class="plain" on:click=move |_| door::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
             <h2>{settings.s(W::RescueName)}</h2>
             <p class="lead">{settings.s(W::RescueLead)}</p>
+            <Show when=move || missing.get()><p class="problems" role="alert">{settings.s(Key::EngineMissing)}</p></Show>
             {scene}
             {clock}
             {last}

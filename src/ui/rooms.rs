@@ -8,7 +8,7 @@ use super::framing::Framing;
 use super::lessons::Lessons;
 use super::quiz::Quiz;
 use super::rescue::Rescue;
-use super::state::{Settings, load_plain_settings};
+use super::storage;
 use crate::scenario::Scenario;
 use leptos::prelude::*;
 
@@ -29,7 +29,7 @@ pub fn visit() -> Visit {
 /// The rooms.
 #[component]
 pub fn Rooms() -> impl IntoView {
-    let settings: Settings = load_plain_settings();
+    let settings = storage::load_settings();
     provide_context(settings);
     let visit = Visit { set_up: RwSignal::new(Scenario::default()), said: RwSignal::new(String::new()) };
     provide_context(visit);

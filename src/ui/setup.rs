@@ -10,7 +10,7 @@ use crate::scenario::{
     Scenario, Species, Stance, Weather,
 };
 use crate::texts::words::Bench as W;
-use crate::texts::{Key, Lang, say};
+use crate::texts::{Key, say};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 
@@ -285,8 +285,8 @@ pub fn SetUp() -> impl IntoView {
             </PartCard>
 
             <PartCard number=10 title=Key::PartAround
-                summary=|r, s| format!("{}, {}{}: {}", r.t(WEATHERS[at(Weather::ALL, s.weather)]),
-                    r.t(Key::WireLabel).to_lowercase(), if r.lang == Lang::Fr { "\u{a0}" } else { "" },
+                summary=|r, s| format!("{}, {}{}{}", r.t(WEATHERS[at(Weather::ALL, s.weather)]),
+                    r.t(Key::WireLabel).to_lowercase(), r.colon(),
                     r.t(if s.power_line.is_some() { Key::WireYes } else { Key::WireNo }))>
                 <Choice name="weather" label=Key::WeatherLabel options=WEATHERS.to_vec()
                     get=|s| at(Weather::ALL, s.weather)

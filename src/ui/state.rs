@@ -64,11 +64,6 @@ impl Settings {
     }
 }
 
-/// The settings as kept, for a room: the bench keeps and shows them.
-pub fn load_plain_settings() -> Settings {
-    storage::load_settings()
-}
-
 pub fn provide_settings() -> Settings {
     let s = storage::load_settings();
     provide_context(s);

@@ -423,8 +423,8 @@ mod tests {
     #[test]
     fn where_no_fall_along_the_wall_can_be_told_nothing_is_graded() {
         // A D-ring above the eave: the unfolded wall has no place for it.
-        let mut s = Scenario::default();
-        s.stance = Stance::Ladder { standing_height_m: 4.6 };
+        let stance = Stance::Ladder { standing_height_m: 4.6 };
+        let mut s = Scenario { stance, ..Scenario::default() };
         s.grab.above_dring_m = 0.0;
         s.lanyard.length_m = 2.0;
         assert_eq!(s.problems(), vec![]);

@@ -7,6 +7,7 @@
 //! slip at each minute is worked out by whole runs and by the falls along the wall. Left out: other
 //! people, fatigue, breaks.
 
+use crate::draw::Draw;
 use crate::hand::{Held, moved};
 use crate::houses::HouseKind;
 use crate::physics::simulate;
@@ -16,7 +17,6 @@ use crate::rules::HARD_SWING_M_S;
 use crate::scenario::{Bolt, Latch, Scenario, Stance, Weather};
 use crate::scoring::Grade;
 use crate::sideways::swing;
-use fastrand::Rng;
 use serde::{Deserialize, Serialize};
 
 /// Jobs of a shift.
@@ -135,25 +135,25 @@ impl Risk {
     }
 }
 
-fn until_loose(pick: &mut Rng, mean_min: f64) -> f64 {
-    -mean_min * libm::log(1.0 - pick.f64())
+fn until_loose(pick: &mut Draw, mean_min: f64) -> f64 {
+    -mean_min * libm::log(1.0 - pick.unit())
 }
 
 impl Shift {
     /// The shift of a seed on a house, under a place's rules.
     pub fn of(seed: u64, house: HouseKind, place: &str) -> Shift {
-        let mut pick = Rng::with_seed(seed);
+        let mut pick = Draw::with_seed(seed);
         let mut s = Scenario { place: place.to_owned(), ..Scenario::default() };
         house.move_in(&mut s);
         // A shift is worked from ladder and roof of the same house.
         let eave_m = s.house.eave_height_m;
         let along_m = (s.house.half_span_m + s.house.overhang_m) / libm::cos(s.house.roof_pitch_rad);
-        let wet_from = pick.usize(3..JOBS);
+        let wet_from = 3 + pick.index(JOBS - 3);
         let mut at_m = 0.0;
         let jobs: Vec<Job> = (0..JOBS)
             .map(|i| {
-                let task = [Task::Soffit, Task::Fascia, Task::Window, Task::Dormer][pick.usize(0..4)];
-                at_m += [0.6, 1.2, 1.8][pick.usize(0..3)];
+                let task = pick.one([Task::Soffit, Task::Fascia, Task::Window, Task::Dormer]);
+                at_m += pick.one([0.6, 1.2, 1.8]);
                 let low_m = |down: f64| Stance::Ladder {
                     standing_height_m: ((eave_m - down).max(0.5) * 10.0).round() / 10.0,
                 };
@@ -167,7 +167,7 @@ impl Shift {
                     task,
                     along_m: at_m,
                     stance,
-                    minutes: [20, 25, 30, 35][pick.usize(0..4)],
+                    minutes: pick.one([20, 25, 30, 35]),
                     weather: if i >= wet_from { Weather::Wet } else { Weather::Dry },
                 }
             })
@@ -188,7 +188,7 @@ impl Shift {
             slip_min,
             log: Vec::new(),
             slipped: false,
-            seed: pick.u64(..),
+            seed: pick.bits(),
         }
     }
 
@@ -231,7 +231,7 @@ impl Shift {
         let far = (job.along_m - self.ladder_m).abs() > Self::LEAN_M;
         takes(before.ladder || far, 2);
         takes(before.anchor, 3);
-        let mut pick = Rng::with_seed(self.seed.wrapping_add(self.done as u64));
+        let mut pick = Draw::with_seed(self.seed.wrapping_add(self.done as u64));
         if before.grab {
             s = moved(&s, Held::Grab, 0.3);
         }
@@ -301,7 +301,7 @@ impl Shift {
         false
     }
 
-    fn put_right(&mut self, s: &mut Scenario, pick: &mut Rng) {
+    fn put_right(&mut self, s: &mut Scenario, pick: &mut Draw) {
         if s.grab.bolt == Bolt::Loose {
             self.loose_min[0] = until_loose(pick, LOOSE_MIN[0]);
         }

@@ -6,17 +6,19 @@
 
 use crate::changes::{ChangeEffect, effects};
 use crate::day::{Risk, Stretch};
+use crate::file::read_scenario;
 use crate::map::{Knot, Map, MapKind, go_on};
 use crate::physics::simulate;
 use crate::physics::trace::Trace;
 use crate::quiz::{Answered, Blueprint, Form, form};
-use crate::records::{Doubt, Header, Import, Record, Refused, archive, csv, import, xapi};
-use crate::report::{outcome_json, read_scenario};
+use crate::records::{Doubt, Header, Import, Names, Record, Refused, archive, csv, import, xapi};
+use crate::report::outcome_json;
 use crate::roster::crew;
 use crate::scenario::Scenario;
 use crate::sideways::{Swing, swings};
 use crate::spread::{SpreadFall, falls};
 use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
 
 /// Runs of a map between two answers: a fifth of a second of work.
 const RUNS_AT_ONCE: usize = 9;
@@ -53,14 +55,33 @@ pub enum Ask {
     Seal(Box<Header>, Vec<Answered>, String, bool),
     /// What is doubtful about a record, and its form drawn again.
     Reopen(Box<Record>),
-    /// Records (and the crew's list) as text.
-    Write(Writing, Vec<Record>, Vec<String>),
+    /// What is doubtful about a record once its form is drawn again.
+    Doubt(Box<Record>),
+    /// Records, the texts of those that could not be read, and the crew's list as one text.
+    Write(Box<Written>),
     /// A file of records against those held, by identifier.
     Import(String, Vec<String>),
     /// Names from a pasted list.
     Crew(String),
     /// The headless program's answer to a scenario file.
     Json(String),
+    /// What is drawn from each of so many seeds, from this one on.
+    Draws(u64, u32),
+}
+
+/// What is written to a file.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Written {
+    /// How.
+    pub how: Writing,
+    /// For a reader of French.
+    pub french: bool,
+    /// The records.
+    pub records: Vec<Record>,
+    /// Texts of records that this version cannot read.
+    pub unread: Vec<String>,
+    /// The crew's list.
+    pub crew: Vec<String>,
 }
 
 /// An answer.
@@ -80,8 +101,10 @@ pub enum Answer {
     Map(Option<Box<Map>>, Vec<Knot>, bool),
     /// A form.
     Form(Box<Form>),
-    /// A sealed record.
-    Record(Box<Record>),
+    /// A sealed record; none when it could not be sealed.
+    Record(Option<Box<Record>>),
+    /// What is doubtful about a record.
+    Doubt(Option<Doubt>),
     /// What is doubtful, and the form.
     Reopened(Option<Doubt>, Box<Form>),
     /// A text.
@@ -89,7 +112,7 @@ pub enum Answer {
     /// What an import would do, or why it is refused.
     Import(Result<Import, Refused>),
     /// Names.
-    Crew(Vec<String>),
+    Crew(Names),
     /// One JSON object, or one line that names the field.
     Json(Result<String, String>),
 }
@@ -108,21 +131,46 @@ pub fn answer(ask: Ask) -> Answer {
         }
         Ask::Form(from) => Answer::Form(Box::new(form(&from))),
         Ask::Seal(header, answers, finished, back) => {
-            Answer::Record(Box::new(Record::seal(*header, answers, &finished, back)))
+            Answer::Record(Record::seal(*header, answers, &finished, back).map(Box::new))
         }
         Ask::Reopen(r) => Answer::Reopened(r.doubt(), Box::new(form(&r.header.from))),
-        Ask::Write(how, all, crew) => Answer::Text(match how {
-            Writing::Archive => archive(&all, &crew),
-            Writing::Csv => csv(&all),
-            Writing::Xapi => xapi(&all),
+        Ask::Doubt(r) => Answer::Doubt(r.doubt()),
+        Ask::Write(w) => Answer::Text(match w.how {
+            Writing::Archive => archive(&w.records, &w.unread, &w.crew),
+            Writing::Csv => csv(&w.records, w.french),
+            Writing::Xapi => xapi(&w.records),
         }),
         Ask::Import(text, held) => Answer::Import(import(&text, &held)),
         Ask::Crew(text) => Answer::Crew(crew(&text)),
         Ask::Json(text) => Answer::Json(
             read_scenario(&text)
+                .map_err(|e| e.to_string())
                 .and_then(|s| serde_json::to_string(&outcome_json(&s)).map_err(|e| e.to_string())),
         ),
+        Ask::Draws(first, count) => {
+            Answer::Text((0..u64::from(count)).map(|n| drawn(first + n) + "\n").collect())
+        }
     }
+}
+
+/// Everything that is drawn from a seed (form, shift, roof, gear from the shed), whole, as one hash:
+/// the browser's must be the same as the one drawn natively, or a record would not replay.
+pub fn drawn(seed: u64) -> String {
+    let all: Vec<_> = crate::rules::places().map(|p| p.id.clone()).collect();
+    let place = all[(seed % all.len() as u64) as usize].clone();
+    let kinds = crate::quiz::items::ItemKind::ALL;
+    let again = vec![kinds[(seed % kinds.len() as u64) as usize]];
+    let house = crate::houses::HouseKind::ALL[(seed % 5) as usize];
+    let shift = crate::day::Shift::of(seed, house, &place);
+    let roof = crate::framing::Roof::of(seed);
+    let mut shed = Scenario::default();
+    crate::inspection::from_the_shed(&mut shed, seed);
+    let form = form(&Blueprint { seed, place, again });
+    let bytes = postcard::to_allocvec(&(form, shift, roof, shed)).unwrap_or_default();
+    let mut hash = Sha256::new();
+    hash.update(&bytes);
+    let hex: String = hash.finalize().iter().take(8).map(|b| format!("{b:02x}")).collect();
+    format!("{seed} {hex} {}", bytes.len())
 }
 
 /// A message as bytes, with the number that joins an answer to its question.
@@ -159,7 +207,7 @@ mod tests {
         let answers: Vec<Answered> = f.items.iter().map(|q| Answered::of(q, given.clone())).collect();
         let header =
             Header::new("Noor Field", "", "en", from, f.items.len() as u32, 0.8, "2026-05-04T09:00:00Z");
-        let Answer::Record(r) =
+        let Answer::Record(Some(r)) =
             there(Ask::Seal(Box::new(header), answers, "2026-05-04T09:10:00Z".to_owned(), false))
         else {
             unreachable!("no record")

@@ -50,9 +50,9 @@ pub enum Sound {
 impl Roof {
     /// The roof of a seed.
     pub fn of(seed: u64) -> Roof {
-        let mut pick = fastrand::Rng::with_seed(seed ^ 0x00F0_0F1E);
-        let spacing_m = SPACINGS_M[pick.usize(0..2)];
-        Roof { spacing_m, first_m: (0.05 + pick.f64() * (spacing_m - 0.1)) }
+        let mut pick = crate::draw::Draw::with_seed(seed ^ 0x00F0_0F1E);
+        let spacing_m = pick.one(SPACINGS_M);
+        Roof { spacing_m, first_m: (0.05 + pick.unit() * (spacing_m - 0.1)) }
     }
 
     /// Middles of the rafters, m.

@@ -6,6 +6,7 @@
 
 use crate::physics::geometry::{Geometry, P, p, path_length, taut_path};
 use crate::scenario::{Field, Scenario, Stance};
+use crate::units::within;
 use serde::{Deserialize, Serialize};
 
 /// A part that can be moved.
@@ -99,8 +100,8 @@ fn trail(before: &Scenario, s: &mut Scenario) {
     }
     // Beyond the lanyard's reach it is dragged along.
     let range = Field::GrabAboveDring.range();
-    let most = s.lanyard.length_m.min(range.max);
-    s.grab.above_dring_m = ((s.grab.above_dring_m * 1e3).round() / 1e3).clamp(-most, most);
+    let most = within(s.lanyard.length_m, 0.0, range.max);
+    s.grab.above_dring_m = within((s.grab.above_dring_m * 1e3).round() / 1e3, -most, most);
     let step = DRAG_M.copysign(s.grab.above_dring_m);
     while s.grab.above_dring_m.abs() > DRAG_M {
         let Some(g) = Geometry::of(s) else { return };
@@ -115,7 +116,7 @@ fn put(before: &Scenario, part: Held, value: f64) -> Scenario {
     let mut s = before.clone();
     let field = part.field(&s);
     let r = field.range();
-    field.set(&mut s, value.clamp(r.min, r.max));
+    field.set(&mut s, within(value, r.min, r.max));
     if part == Held::Worker {
         trail(before, &mut s);
     }
@@ -169,7 +170,7 @@ pub fn dragged(before: &Scenario, part: Held, to: P) -> Scenario {
             let up = p(-g.down_slope.x, -g.down_slope.y);
             let on_roof_m = along(g.eave, up).max(0.1);
             let roof_at = p(g.eave.x + up.x * on_roof_m, g.eave.y + up.y * on_roof_m);
-            let feet_y = (to.y - SHIN_M).clamp(g.ladder.foot.y + 0.3, g.eave.y);
+            let feet_y = within(to.y - SHIN_M, g.ladder.foot.y + 0.3, g.eave.y);
             let ladder_at = p(g.ladder.x_at(feet_y), feet_y);
             let feet = p(to.x, to.y - SHIN_M);
             let (to_roof_m, to_ladder_m) = (roof_at.dist(feet), ladder_at.dist(feet));
@@ -225,6 +226,30 @@ mod tests {
                 for to in [p(-20.0, 20.0), p(20.0, -20.0), p(0.0, 30.0), p(-3.0, 5.0), p(1.0, 0.0)] {
                     let after = dragged(&s, part, to);
                     assert_eq!(after.problems(), vec![], "{kind:?} {part:?} {to:?}");
+                }
+            }
+        }
+    }
+
+    /// Two bugs: a lanyard of -1 m, then the worker moved, and an eave at 0, then anything dragged,
+    /// ended the page.
+    #[test]
+    fn numbers_out_of_range_can_be_moved_about() {
+        let bad = [-1e9, -1.0, 0.0, 1e-4, 1e9, f64::INFINITY, f64::NEG_INFINITY];
+        for &field in Field::ALL {
+            for v in bad {
+                for roof in [false, true] {
+                    let mut s = Scenario::default();
+                    if roof {
+                        s.stance = Stance::Roof { from_eave_m: 1.0 };
+                    }
+                    field.set(&mut s, v);
+                    for part in Held::ALL {
+                        for to in [-5.0, 0.3, 4.0] {
+                            let _ = moved(&s, part, to);
+                            let _ = dragged(&s, part, p(to, 4.0 - to));
+                        }
+                    }
                 }
             }
         }

@@ -1,6 +1,7 @@
 //! A look at the gear before the climb: what each part shows, which of it is a fault, and what
 //! taking it out of service does. Pure data; the pictures are drawn by `ui`.
 
+use crate::draw::Draw;
 use crate::rules::FindingCode;
 use crate::scenario::{
     AnchorKind, Arrow, Bolt, ConnectorState, LabelState, Latch, PackState, RopeState, Scenario, WebbingState,
@@ -138,15 +139,15 @@ impl GearPart {
     }
 
     /// Puts a fault in it.
-    pub fn spoil(self, s: &mut Scenario, pick: &mut fastrand::Rng) {
+    pub fn spoil(self, s: &mut Scenario, pick: &mut Draw) {
         match self {
             GearPart::Fasteners => s.anchor.fasteners.missed = pick.u32(1..=s.anchor.fasteners.per_side),
-            GearPart::Rope => s.gear.rope = [RopeState::Frayed, RopeState::Knotted][pick.usize(..2)],
+            GearPart::Rope => s.gear.rope = pick.one([RopeState::Frayed, RopeState::Knotted]),
             GearPart::Arrow => s.grab.arrow = Arrow::Down,
             GearPart::Bolt => s.grab.bolt = Bolt::Loose,
             GearPart::Latch => s.grab.latch = Latch::Open,
             GearPart::Connector => {
-                s.gear.connector = [ConnectorState::Unlocked, ConnectorState::Corroded][pick.usize(..2)];
+                s.gear.connector = pick.one([ConnectorState::Unlocked, ConnectorState::Corroded]);
             }
             GearPart::Pack => s.gear.pack = PackState::Deployed,
             GearPart::Webbing => s.gear.webbing = WebbingState::Cut,
@@ -173,13 +174,13 @@ impl GearPart {
 
 /// Gear as it lies in the shed: none to three faults, the same for the same seed.
 pub fn from_the_shed(s: &mut Scenario, seed: u64) {
-    let mut pick = fastrand::Rng::with_seed(seed);
+    let mut pick = Draw::with_seed(seed);
     let parts = GearPart::of(s);
     for p in &parts {
         p.put_right(s);
     }
-    for _ in 0..pick.usize(0..=3) {
-        parts[pick.usize(..parts.len())].spoil(s, &mut pick);
+    for _ in 0..pick.u32(0..=3) {
+        parts[pick.index(parts.len())].spoil(s, &mut pick);
     }
 }
 
@@ -191,7 +192,7 @@ mod tests {
 
     #[test]
     fn every_fault_has_a_finding_and_goes_when_put_right() {
-        let mut pick = fastrand::Rng::with_seed(7);
+        let mut pick = Draw::with_seed(7);
         for part in GearPart::ALL {
             for _ in 0..4 {
                 let mut s = Scenario::default();

@@ -8,7 +8,9 @@
 
 pub mod changes;
 pub mod day;
+pub mod draw;
 pub mod engine;
+pub mod file;
 pub mod framing;
 pub mod hand;
 pub mod houses;

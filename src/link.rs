@@ -1,6 +1,6 @@
 //! A scenario as an address: `#s=` and the scenario file, percent-encoded.
 
-use crate::report::read_scenario;
+use crate::file::{Fault, FileError, read_whole};
 use crate::scenario::Scenario;
 use percent_encoding::{AsciiSet, NON_ALPHANUMERIC, percent_decode_str, utf8_percent_encode};
 
@@ -13,14 +13,23 @@ pub fn fragment(s: &Scenario) -> String {
     format!("s={}", utf8_percent_encode(&json, KEEP))
 }
 
-/// The scenario of a fragment (with or without `#`); `None` when it holds none.
+/// Whether a fragment holds a set-up, readable or not.
+pub fn holds_set_up(fragment: &str) -> bool {
+    part(fragment).is_some()
+}
+
+fn part(fragment: &str) -> Option<&str> {
+    fragment.trim_start_matches('#').split('&').find_map(|p| p.strip_prefix("s="))
+}
+
+/// The scenario of a fragment (with or without `#`), every number in its range; `None` when it
+/// holds none.
 ///
 /// # Errors
-/// One line that names the field.
-pub fn read_fragment(fragment: &str) -> Option<Result<Scenario, String>> {
-    let text = fragment.trim_start_matches('#').split('&').find_map(|p| p.strip_prefix("s="))?;
-    let decoded = percent_decode_str(text).decode_utf8();
-    Some(decoded.map_err(|e| e.to_string()).and_then(|t| read_scenario(&t)))
+/// Why it is refused.
+pub fn read_fragment(fragment: &str) -> Option<Result<Scenario, FileError>> {
+    let decoded = percent_decode_str(part(fragment)?).decode_utf8();
+    Some(decoded.map_err(|_| Fault::NotText.into()).and_then(|t| read_whole(&t)))
 }
 
 #[cfg(test)]
@@ -34,6 +43,7 @@ mod tests {
         s.lanyard.absorber = None;
         assert_eq!(read_fragment(&format!("#{}", fragment(&s))), Some(Ok(s)));
         assert_eq!(read_fragment("#top"), None);
-        assert!(matches!(read_fragment("#s=%7B%22grab%22%3A1%7D"), Some(Err(e)) if e.contains("grab")));
+        assert!(matches!(read_fragment("#s=%7B%22grab%22%3A1%7D"), Some(Err(e)) if e.path == "grab"));
+        assert!(matches!(read_fragment("#s=%ff%fe"), Some(Err(e)) if e.fault == Fault::NotText));
     }
 }

@@ -463,10 +463,10 @@ mod tests {
     /// Whole runs at cells away from every knot and check.
     fn errors_m(s: &Scenario, kind: MapKind) -> (Vec<f64>, Map) {
         let map = whole(s, kind);
-        let mut pick = fastrand::Rng::with_seed(3);
+        let mut pick = crate::draw::Draw::with_seed(3);
         let mut off = Vec::new();
         for _ in 0..40 {
-            let (c, r) = (pick.usize(..COLUMNS), pick.usize(..ROWS));
+            let (c, r) = (pick.index(COLUMNS), pick.index(ROWS));
             let pair = map.sides.at((c as f64 + 0.5) / COLUMNS as f64, (r as f64 + 0.5) / ROWS as f64);
             if let (Cell::Room(m), Some(run)) = (map.cells[r * COLUMNS + c], run_room_m(s, kind, pair)) {
                 off.push((m - run).abs());

@@ -1,22 +1,34 @@
 //! Records: what was asked, what was answered, by whom and when; sealed by a chain of hashes, written
 //! as JSON, CSV and xAPI statements, read back and merged.
 //!
-//! A record says what it is not: no certificate of approved training. Its chain makes an edit visible
-//! (tamper-evident); it is no proof of who sat there. Left out: signatures by keys.
+//! A record says what it is not: no certificate of approved training. Its chain shows an edit by
+//! somebody who did not seal it anew, and no more: there is no secret in it, so anybody who wants to
+//! can seal anew. That its answers fit its form is shown by drawing the form again; who sat there is
+//! shown by nothing here. Left out: signatures by keys.
 
 use crate::physics::PHYSICS_VERSION;
 use crate::quiz::items::ItemKind;
-use crate::quiz::{Answered, Blueprint, Score, form, score};
+use crate::quiz::{Answered, Blueprint, QUIZ_VERSION, Score, form, score};
 use crate::report::APP_VERSION;
 use crate::rules::RULES_VERSION;
+use crate::units::instant_s;
 use serde::{Deserialize, Serialize};
 use serde_json::{Value, json};
 use sha2::{Digest, Sha256};
+use std::collections::HashSet;
 
 /// The record format's number.
-pub const RECORD_SCHEMA: u32 = 1;
-/// Largest file read, bytes.
-pub const LARGEST_IMPORT_BYTES: usize = 5_000_000;
+///
+/// 2: the version of the quiz stands in the header.
+pub const RECORD_SCHEMA: u32 = 2;
+/// Largest file read, bytes: some twenty thousand records.
+pub const LARGEST_IMPORT_BYTES: usize = 64_000_000;
+/// Longest name kept, characters.
+pub const LONGEST_NAME: usize = 200;
+/// Most questions of a form.
+const MOST_QUESTIONS: u32 = 60;
+/// Instants that a record can have: from 1970 to the end of 2199, s since 1970.
+const INSTANTS_S: core::ops::Range<i64> = 0..7_258_118_400;
 
 /// What a record is about, before any answer.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -29,6 +41,9 @@ pub struct Header {
     pub physics: u32,
     /// Version of the rules.
     pub rules: u32,
+    /// Version of the quiz; 0 in records of schema 1, which did not hold it.
+    #[serde(default, skip_serializing_if = "is_zero")]
+    pub quiz: u32,
     /// Name or code of the person.
     pub who: String,
     /// Name of the trainer, as far as told.
@@ -43,6 +58,15 @@ pub struct Header {
     pub cut_share: f64,
     /// When it was begun (ISO 8601 with offset).
     pub started: String,
+}
+
+fn is_zero(n: &u32) -> bool {
+    *n == 0
+}
+
+/// A name as it is kept: without spaces around it, not longer than [`LONGEST_NAME`].
+pub fn name(text: &str) -> String {
+    text.trim().chars().take(LONGEST_NAME).collect()
 }
 
 impl Header {
@@ -61,8 +85,9 @@ impl Header {
             app: APP_VERSION.to_owned(),
             physics: PHYSICS_VERSION,
             rules: RULES_VERSION,
-            who: who.trim().to_owned(),
-            trainer: trainer.trim().to_owned(),
+            quiz: QUIZ_VERSION,
+            who: name(who),
+            trainer: name(trainer),
             lang: lang.to_owned(),
             from,
             questions,
@@ -87,23 +112,21 @@ pub struct Record {
     pub chain: Vec<String>,
 }
 
-fn hash(before: &str, part: &impl Serialize) -> String {
-    let text = serde_json::to_string(part).unwrap_or_default();
+fn hash(before: &str, part: &impl Serialize) -> Option<String> {
+    let text = serde_json::to_string(part).ok()?;
     let mut h = Sha256::new();
     h.update(before.as_bytes());
     h.update(text.as_bytes());
-    h.finalize().iter().map(|b| format!("{b:02x}")).collect()
+    Some(h.finalize().iter().map(|b| format!("{b:02x}")).collect())
 }
 
-fn chain(header: &Header, answers: &[Answered], finished: &str, clock_set_back: bool) -> Vec<String> {
-    let mut out = vec![hash("", header)];
+fn chain(header: &Header, answers: &[Answered], finished: &str, clock_set_back: bool) -> Option<Vec<String>> {
+    let mut out = vec![hash("", header)?];
     for a in answers {
-        let before = out[out.len() - 1].clone();
-        out.push(hash(&before, a));
+        out.push(hash(out.last()?, a)?);
     }
-    let before = out[out.len() - 1].clone();
-    out.push(hash(&before, &(finished, clock_set_back)));
-    out
+    out.push(hash(out.last()?, &(finished, clock_set_back))?);
+    Some(out)
 }
 
 /// What is doubtful about a record.
@@ -112,17 +135,25 @@ fn chain(header: &Header, answers: &[Answered], finished: &str, clock_set_back: 
 pub enum Doubt {
     /// Its hashes do not fit its text: it was edited.
     Edited,
-    /// Written by another version of physics or rules: its questions cannot be drawn again here.
+    /// A number, a name or a day in it cannot be: credit over 1, a year 9999.
+    OutOfRange,
+    /// Written by another version of physics, rules or quiz: its form cannot be drawn again here.
     OtherVersion,
     /// Drawn again, the form gives other questions or marks.
     DoesNotReplay,
 }
 
 impl Record {
-    /// Seals a finished form.
-    pub fn seal(header: Header, answers: Vec<Answered>, finished: &str, clock_set_back: bool) -> Record {
-        let chain = chain(&header, &answers, finished, clock_set_back);
-        Record { header, answers, finished: finished.to_owned(), clock_set_back, chain }
+    /// Seals a finished form; `None` when it cannot be sealed, because something in it cannot be.
+    pub fn seal(
+        header: Header,
+        answers: Vec<Answered>,
+        finished: &str,
+        clock_set_back: bool,
+    ) -> Option<Record> {
+        let chain = chain(&header, &answers, finished, clock_set_back)?;
+        let r = Record { header, answers, finished: finished.to_owned(), clock_set_back, chain };
+        r.is_in_range().then_some(r)
     }
 
     /// Its identifier: the last hash. Two records with one identifier are one record.
@@ -137,36 +168,69 @@ impl Record {
 
     /// Whether its hashes fit its text.
     pub fn is_whole(&self) -> bool {
-        self.chain == chain(&self.header, &self.answers, &self.finished, self.clock_set_back)
+        chain(&self.header, &self.answers, &self.finished, self.clock_set_back).as_ref() == Some(&self.chain)
+    }
+
+    /// Whether every number, name and instant in it can be.
+    pub fn is_in_range(&self) -> bool {
+        let h = &self.header;
+        let share = |x: f64| (0.0..=1.0).contains(&x);
+        let short = |t: &str, most: usize| t.chars().count() <= most;
+        (1..=RECORD_SCHEMA).contains(&h.schema)
+            && (1..=MOST_QUESTIONS).contains(&h.questions)
+            && self.answers.len() <= h.questions as usize
+            && h.from.again.len() <= MOST_QUESTIONS as usize
+            && share(h.cut_share)
+            && self.answers.iter().all(|a| share(a.credit_share))
+            && ["en", "fr"].contains(&h.lang.as_str())
+            && short(&h.who, LONGEST_NAME)
+            && short(&h.trainer, LONGEST_NAME)
+            && short(&h.app, 40)
+            && short(&h.from.place, 40)
+            && [&h.started, &self.finished]
+                .iter()
+                .all(|t| t.len() <= 40 && instant_s(t).is_some_and(|s| INSTANTS_S.contains(&s)))
+    }
+
+    /// What is doubtful before its form is drawn again: hashes and ranges alone.
+    pub fn doubt_at_sight(&self) -> Option<Doubt> {
+        if !self.is_whole() {
+            Some(Doubt::Edited)
+        } else if !self.is_in_range() {
+            Some(Doubt::OutOfRange)
+        } else {
+            None
+        }
     }
 
     /// Draws its form again and marks its answers again.
     pub fn doubt(&self) -> Option<Doubt> {
-        if !self.is_whole() {
-            return Some(Doubt::Edited);
+        if let Some(d) = self.doubt_at_sight() {
+            return Some(d);
         }
-        if (self.header.physics, self.header.rules) != (PHYSICS_VERSION, RULES_VERSION) {
+        let h = &self.header;
+        if (h.physics, h.rules, h.quiz) != (PHYSICS_VERSION, RULES_VERSION, QUIZ_VERSION) {
             return Some(Doubt::OtherVersion);
         }
-        let f = form(&self.header.from);
+        let f = form(&h.from);
         let again: Vec<Answered> =
             f.items.iter().zip(&self.answers).map(|(q, a)| Answered::of(q, a.given.clone())).collect();
-        let same = f.items.len() == self.header.questions as usize && again == self.answers;
+        let same = f.items.len() == h.questions as usize && again == self.answers;
         (!same).then_some(Doubt::DoesNotReplay)
     }
 }
 
-/// A file of records and of the crew's list.
+/// A file of records and of the crew's list. The records are read one by one, so that one that cannot
+/// be read takes no other with it.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Archive {
+struct Archive {
     /// Marks the file as ours; the format number of its records.
-    pub shortfall_records: u32,
+    shortfall_records: u32,
     /// Names on the crew list.
     #[serde(default)]
-    pub crew: Vec<String>,
-    /// The records.
-    pub records: Vec<Record>,
+    crew: Vec<String>,
+    /// The records, and what was kept of records that could not be read.
+    records: Vec<Value>,
 }
 
 /// Why a file is refused whole. Nothing has changed then.
@@ -184,22 +248,32 @@ pub enum Refused {
 }
 
 /// What an import would do.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
 pub struct Import {
-    /// Records not held yet, whole.
+    /// Records not held yet, whole and in range; each still to be drawn again.
     pub fresh: Vec<Record>,
     /// How many are held already.
     pub held: u32,
     /// How many were edited, and are left out.
     pub edited: u32,
+    /// How many hold something that cannot be, and are left out.
+    pub out_of_range: u32,
+    /// How many cannot be read at all (a later version's, or damaged), and are left out.
+    pub unread: u32,
     /// Names on the file's crew list.
-    pub crew: Vec<String>,
+    pub crew: Names,
 }
 
-/// Writes records and crew as a file of our own.
-pub fn archive(records: &[Record], crew: &[String]) -> String {
-    let all = Archive { shortfall_records: RECORD_SCHEMA, crew: crew.to_vec(), records: records.to_vec() };
-    serde_json::to_string_pretty(&all).unwrap_or_default()
+/// Writes records, the texts of records that could not be read, and the crew as a file of our own.
+pub fn archive(records: &[Record], unread: &[String], crew: &[String]) -> String {
+    let read = records.iter().filter_map(|r| serde_json::to_value(r).ok());
+    let kept = unread.iter().map(|t| serde_json::from_str(t).unwrap_or_else(|_| Value::String(t.clone())));
+    let all = Archive {
+        shortfall_records: RECORD_SCHEMA,
+        crew: crew.to_vec(),
+        records: read.chain(kept).collect(),
+    };
+    serde_json::to_string(&all).unwrap_or_default()
 }
 
 /// Reads a file of records against those held (by identifier).
@@ -223,55 +297,111 @@ pub fn import(text: &str, held: &[String]) -> Result<Import, Refused> {
     let all = if number.is_some() {
         serde_json::from_value::<Archive>(value).map_err(|_| Refused::Broken)?
     } else {
-        let one = serde_json::from_value::<Record>(value).map_err(|_| Refused::Broken)?;
-        Archive { shortfall_records: RECORD_SCHEMA, crew: vec![], records: vec![one] }
+        Archive { shortfall_records: RECORD_SCHEMA, crew: vec![], records: vec![value] }
     };
-    let mut out = Import { fresh: vec![], held: 0, edited: 0, crew: all.crew };
-    for r in all.records {
-        if !r.is_whole() {
-            out.edited += 1;
-        } else if held.iter().any(|h| h == r.id()) || out.fresh.iter().any(|f| f.id() == r.id()) {
-            out.held += 1;
-        } else {
-            out.fresh.push(r);
+    let mut out = Import { crew: Names::of(all.crew.iter().map(String::as_str)), ..Import::default() };
+    let mut seen: HashSet<String> = held.iter().cloned().collect();
+    for v in all.records {
+        let Ok(r) = serde_json::from_value::<Record>(v) else {
+            out.unread += 1;
+            continue;
+        };
+        match r.doubt_at_sight() {
+            Some(Doubt::Edited) => out.edited += 1,
+            Some(_) => out.out_of_range += 1,
+            None if !seen.insert(r.id().to_owned()) => out.held += 1,
+            None => out.fresh.push(r),
         }
     }
     Ok(out)
 }
 
-/// A cell that no spreadsheet takes for a formula.
-fn plain(cell: &str) -> String {
-    match cell.chars().next() {
-        Some('=' | '+' | '-' | '@' | '\t' | '\r') => format!("'{cell}"),
-        _ => cell.to_owned(),
+/// Names for the crew's list: each once, no more than the list holds.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Names {
+    /// The names, in the order given.
+    pub names: Vec<String>,
+    /// How many more there were.
+    pub left_out: u32,
+}
+
+/// Most names on a crew list.
+pub const MOST_CREW: usize = 500;
+
+impl Names {
+    /// Names out of a list that may hold empty ones, doubles and too many.
+    pub fn of<'a>(all: impl Iterator<Item = &'a str>) -> Names {
+        let mut seen = HashSet::new();
+        let mut out = Names::default();
+        for text in all {
+            let one = name(text);
+            if one.is_empty() || !seen.insert(one.clone()) {
+                continue;
+            }
+            if out.names.len() < MOST_CREW {
+                out.names.push(one);
+            } else {
+                out.left_out += 1;
+            }
+        }
+        out
     }
 }
 
-/// Records as CSV (RFC 4180: CRLF, quotes doubled; with a byte order mark for spreadsheets).
-pub fn csv(records: &[Record]) -> String {
-    let mut w = ::csv::WriterBuilder::new().terminator(::csv::Terminator::CRLF).from_writer(Vec::new());
-    let head = [
-        "name",
-        "finished",
-        "started",
-        "place",
-        "language",
-        "form_seed",
-        "questions",
-        "points_percent",
-        "cut_percent",
-        "critical_misses",
-        "passed",
-        "trainer",
-        "app_version",
-        "physics_version",
-        "rules_version",
-        "clock_set_back",
-        "missed",
-        "record_id",
-    ];
+/// A cell that no spreadsheet takes for a formula, wherever it cuts the line: an apostrophe stands
+/// before each sign that would begin one, at the start and after any separator.
+fn plain(cell: &str) -> String {
+    let mut out = String::with_capacity(cell.len() + 2);
+    let mut at_start = true;
+    for c in cell.chars() {
+        if at_start && matches!(c, '=' | '+' | '-' | '@' | '＝' | '＋' | '－' | '＠' | '\t' | '\r') {
+            out.push('\'');
+        }
+        out.push(c);
+        at_start = matches!(c, ';' | ',' | '\t' | '\r' | '\n' | '|')
+            || at_start && matches!(c, ' ' | '"' | '\u{a0}');
+    }
+    out
+}
+
+/// Headings of the CSV file, in English and French.
+const HEADS: [(&str, &str); 19] = [
+    ("name", "nom"),
+    ("finished", "fini"),
+    ("started", "commencé"),
+    ("place", "règlement"),
+    ("language", "langue"),
+    ("form_number", "numéro_du_questionnaire"),
+    ("questions", "questions"),
+    ("points_percent", "points_pour_cent"),
+    ("cut_percent", "seuil_pour_cent"),
+    ("critical_misses", "erreurs_critiques"),
+    ("passed", "réussi"),
+    ("trainer", "formateur"),
+    ("app_version", "version_application"),
+    ("physics_version", "version_physique"),
+    ("rules_version", "version_règles"),
+    ("quiz_version", "version_questionnaire"),
+    ("clock_set_back", "horloge_reculée"),
+    ("missed", "manqué"),
+    ("record_id", "identifiant"),
+];
+
+/// Records as CSV (RFC 4180: CRLF, quotes doubled; with a byte order mark for spreadsheets). For a
+/// French reader the headings are French and semicolons separate, as spreadsheets set to French ask.
+pub fn csv(records: &[Record], french: bool) -> String {
+    let mut w = ::csv::WriterBuilder::new()
+        .terminator(::csv::Terminator::CRLF)
+        .delimiter(if french { b';' } else { b',' })
+        .from_writer(Vec::new());
     let mut write = |cells: Vec<String>| w.write_record(cells.iter().map(|c| plain(c))).is_ok();
-    write(head.map(str::to_owned).to_vec());
+    write(HEADS.map(|(en, fr)| if french { fr } else { en }.to_owned()).to_vec());
+    let yes = |is: bool| match (is, french) {
+        (true, false) => "yes",
+        (true, true) => "oui",
+        (false, false) => "no",
+        (false, true) => "non",
+    };
     for r in records {
         let (h, s) = (&r.header, r.score());
         let missed: Vec<String> = crate::quiz::missed(&r.answers).iter().map(|k| kind_code(*k)).collect();
@@ -286,12 +416,13 @@ pub fn csv(records: &[Record]) -> String {
             format!("{:.0}", (s.points_share * 100.0).floor()),
             format!("{:.0}", h.cut_share * 100.0),
             s.critical.to_string(),
-            if s.passes { "yes" } else { "no" }.to_owned(),
+            yes(s.passes).to_owned(),
             h.trainer.clone(),
             h.app.clone(),
             h.physics.to_string(),
             h.rules.to_string(),
-            if r.clock_set_back { "yes" } else { "no" }.to_owned(),
+            h.quiz.to_string(),
+            yes(r.clock_set_back).to_owned(),
             missed.join(" "),
             r.id().to_owned(),
         ]);
@@ -304,15 +435,16 @@ fn kind_code(k: ItemKind) -> String {
     serde_json::to_value(k).ok().and_then(|v| v.as_str().map(str::to_owned)).unwrap_or_default()
 }
 
-/// A UUID made of a hash (RFC 9562, version 8: custom).
+/// A UUID made of a hash (RFC 9562, version 5: by name, in a space of our own).
 fn uuid(hash: &str) -> String {
-    let mut d: String = hash.chars().filter(char::is_ascii_hexdigit).take(32).collect();
-    while d.len() < 32 {
-        d.push('0');
-    }
-    d.replace_range(12..13, "8");
-    d.replace_range(16..17, "9");
-    format!("{}-{}-{}-{}-{}", &d[..8], &d[8..12], &d[12..16], &d[16..20], &d[20..])
+    // The space is the name `urn:shortfall:record` among URLs.
+    let space = uuid::Uuid::new_v5(&uuid::Uuid::NAMESPACE_URL, b"urn:shortfall:record");
+    uuid::Uuid::new_v5(&space, hash.as_bytes()).to_string()
+}
+
+/// A span as ISO 8601 has it.
+fn duration(seconds: i64) -> String {
+    format!("PT{}S", seconds.max(0))
 }
 
 /// Records as xAPI statements (IEEE 9274.1.1): one for each form, one for each answer.
@@ -320,37 +452,49 @@ pub fn xapi(records: &[Record]) -> String {
     let mut out = Vec::new();
     for r in records {
         let (h, s) = (&r.header, r.score());
-        let actor = json!({ "objectType": "Agent", "name": h.who,
-            "account": { "homePage": "urn:shortfall:crew", "name": if h.who.is_empty() { "-" } else { &h.who } } });
-        let activity = |id: String, name: &str| {
+        // An account needs an address and a name (4.2.2): the address is one that leads nowhere
+        // (RFC 2606), the name of somebody without one is the record's.
+        let account = if h.who.is_empty() { format!("record {}", r.id()) } else { h.who.clone() };
+        let mut actor = json!({ "objectType": "Agent",
+            "account": { "homePage": "https://shortfall.invalid/crew", "name": account } });
+        if !h.who.is_empty() {
+            actor["name"] = json!(h.who);
+        }
+        let activity = |id: String, en: &str, fr: &str| {
             json!({ "objectType": "Activity", "id": id,
-                "definition": { "type": "http://adlnet.gov/expapi/activities/assessment", "name": { "en": name } } })
+                "definition": { "type": "http://adlnet.gov/expapi/activities/assessment",
+                    "name": { "en": en, "fr": fr } } })
         };
-        let verb = |name: &str| json!({ "id": format!("http://adlnet.gov/expapi/verbs/{name}"), "display": { "en": name } });
+        let verb = |name: &str, fr: &str| json!({ "id": format!("http://adlnet.gov/expapi/verbs/{name}"), "display": { "en": name, "fr": fr } });
         let form_id = format!("urn:shortfall:form:{}:{}", h.from.place, h.from.seed);
+        let whole = activity(form_id.clone(), "Shortfall form", "Questionnaire Shortfall");
+        let versions = json!({
+            "urn:shortfall:app": h.app, "urn:shortfall:physics": h.physics, "urn:shortfall:rules": h.rules,
+            "urn:shortfall:quiz": h.quiz, "urn:shortfall:critical-misses": s.critical });
         for (n, a) in r.answers.iter().enumerate() {
+            let code = kind_code(a.kind);
             out.push(json!({
-                "id": uuid(&r.chain[(n + 1).min(r.chain.len() - 1)]),
+                "id": uuid(&format!("{} {n}", r.id())),
                 "actor": actor,
-                "verb": verb("answered"),
-                "object": activity(format!("{form_id}:{}:{}", kind_code(a.kind), a.seed), &kind_code(a.kind)),
+                "verb": verb("answered", "a répondu"),
+                "object": activity(format!("{form_id}:{code}:{}", a.seed), &code, &code),
                 "result": { "success": a.credit_share >= 1.0, "score": { "scaled": a.credit_share },
                     "response": serde_json::to_string(&a.given).unwrap_or_default() },
                 "timestamp": r.finished,
-                "context": { "language": h.lang, "contextActivities": { "parent": [activity(form_id.clone(), "form")] } },
+                "context": { "language": h.lang, "contextActivities": { "parent": [whole] } },
             }));
         }
+        let took_s = instant_s(&r.finished).zip(instant_s(&h.started)).map_or(0, |(b, a)| b - a);
         out.push(json!({
             "id": uuid(r.id()),
             "actor": actor,
-            "verb": verb(if s.passes { "passed" } else { "failed" }),
-            "object": activity(form_id, "Shortfall quiz form"),
+            "verb": if s.passes { verb("passed", "a réussi") } else { verb("failed", "a échoué") },
+            "object": whole,
             "result": { "success": s.passes, "completion": r.answers.len() == h.questions as usize,
+                "duration": duration(took_s),
                 "score": { "scaled": s.points_share, "min": 0, "max": 1, "raw": s.points_share } },
             "timestamp": r.finished,
-            "context": { "language": h.lang, "platform": "Shortfall", "extensions": {
-                "urn:shortfall:app": h.app, "urn:shortfall:physics": h.physics, "urn:shortfall:rules": h.rules,
-                "urn:shortfall:critical-misses": s.critical } },
+            "context": { "language": h.lang, "platform": "Shortfall", "extensions": versions },
         }));
     }
     serde_json::to_string_pretty(&out).unwrap_or_default()

@@ -12,9 +12,6 @@ use serde_json::{Value, json};
 /// Version of the app.
 pub const APP_VERSION: &str = env!("CARGO_PKG_VERSION");
 
-/// Largest scenario file read, bytes.
-pub const LARGEST_FILE_BYTES: usize = 1_000_000;
-
 /// A finished, judged and graded fall.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Report {
@@ -56,27 +53,6 @@ impl Report {
         }
         simulate(s).and_then(|t| Report::of(s.clone(), t)).ok_or(found)
     }
-}
-
-/// Reads a scenario.
-///
-/// # Errors
-/// One line that names the field.
-pub fn read_scenario(text: &str) -> Result<Scenario, String> {
-    if text.len() > LARGEST_FILE_BYTES {
-        return Err(format!("the file is larger than {LARGEST_FILE_BYTES} bytes"));
-    }
-    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    if !text.trim_start().starts_with('{') {
-        return Err("scenario: not a set-up file".to_owned());
-    }
-    let mut d = serde_json::Deserializer::from_str(text);
-    let s: Scenario = serde_path_to_error::deserialize(&mut d).map_err(|e| {
-        let path = e.path().to_string();
-        format!("{}: {}", if path == "." { "scenario" } else { &path }, e.inner())
-    })?;
-    d.end().map_err(|e| format!("scenario: {e}"))?;
-    Ok(s)
 }
 
 fn versions() -> Value {

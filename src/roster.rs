@@ -5,27 +5,43 @@
 
 use crate::quiz::RECHECK_DAYS;
 use crate::quiz::items::ItemKind;
-use crate::records::Record;
+use crate::records::{Names, Record};
 use crate::units::date;
 use serde::{Deserialize, Serialize};
 use time::{Date, Duration};
 
-/// Most names on a crew list.
-pub const MOST_CREW: usize = 500;
+/// The character that separates cells: whichever of tab, semicolon and comma the first line has most
+/// of outside quotes.
+fn separator(text: &str) -> u8 {
+    let line = text.lines().find(|l| !l.trim().is_empty()).unwrap_or_default();
+    let bare: String = line.split('"').step_by(2).collect();
+    let count = |c: char| bare.matches(c).count();
+    let most = count('\t').max(count(';')).max(count(','));
+    match most {
+        n if n == count('\t') && n > 0 => b'\t',
+        n if n == count(';') && n > 0 => b';',
+        _ => b',',
+    }
+}
 
 /// Names from a pasted list or a CSV file: the first column, without a heading, each once.
-pub fn crew(text: &str) -> Vec<String> {
+pub fn crew(text: &str) -> Names {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let mut rows = ::csv::ReaderBuilder::new().has_headers(false).flexible(true).from_reader(text.as_bytes());
-    let mut out: Vec<String> = Vec::new();
-    for (n, row) in rows.records().flatten().enumerate() {
-        let name = row.get(0).unwrap_or_default().trim().trim_start_matches('\'').to_owned();
-        let heading = n == 0 && ["name", "nom", "names", "noms"].contains(&name.to_lowercase().as_str());
-        if !name.is_empty() && !heading && !out.contains(&name) && out.len() < MOST_CREW {
-            out.push(name);
-        }
+    let mut rows = ::csv::ReaderBuilder::new()
+        .has_headers(false)
+        .flexible(true)
+        .delimiter(separator(text))
+        .from_reader(text.as_bytes());
+    let mut cells: Vec<String> = rows
+        .records()
+        .flatten()
+        .map(|row| row.get(0).unwrap_or_default().trim().trim_start_matches('\'').to_owned())
+        .collect();
+    let heading = |n: &str| ["name", "nom", "names", "noms"].contains(&n.to_lowercase().as_str());
+    if cells.first().is_some_and(|n| heading(n)) {
+        cells.remove(0);
     }
-    out
+    Names::of(cells.iter().map(String::as_str))
 }
 
 /// What a person is due for.
@@ -63,7 +79,12 @@ pub fn due(records: &[&Record], mid_season: Option<Date>) -> Vec<Due> {
     let Some(first) = first else { return vec![Due { kind: DueKind::First, on: None, done: false }] };
     let at = |kind, on: Date| Due { kind, on: Some(on), done: days.iter().any(|d| *d >= on) };
     let mut out = vec![Due { kind: DueKind::First, on: Some(first), done: true }];
-    out.extend(RECHECK_DAYS.map(|n| at(DueKind::Recheck(n as u16), first + Duration::days(n))));
+    // At the end of the calendar there is no such day.
+    out.extend(
+        RECHECK_DAYS
+            .iter()
+            .filter_map(|&n| Some(at(DueKind::Recheck(n as u16), first.checked_add(Duration::days(n))?))),
+    );
     out.extend(mid_season.filter(|d| *d > first).map(|d| at(DueKind::MidSeason, d)));
     out.sort_by_key(|d| d.on);
     out

@@ -4,6 +4,7 @@
 //! one draw of every uncertain input. A fall's draw depends on the seed and its own number alone,
 //! so the falls can be run in any order and in parts. Left out: how inputs hang together.
 
+use crate::draw::Draw;
 use crate::physics::equipment::{ABSORBER_SHARE, ABSORBER_SHARE_MIDDLE, AbsorberParams, LineParams};
 use crate::physics::trace::Outcome;
 use crate::physics::{Settled, settle};
@@ -56,15 +57,15 @@ pub struct SpreadFall {
 }
 
 /// Normal deviate by Box and Muller (1958), from two uniform ones.
-fn normal(pick: &mut fastrand::Rng) -> f64 {
-    let (u, v) = (1.0 - pick.f64(), pick.f64());
+fn normal(pick: &mut Draw) -> f64 {
+    let (u, v) = (1.0 - pick.unit(), pick.unit());
     libm::sqrt(-2.0 * libm::log(u)) * libm::cos(core::f64::consts::TAU * v)
 }
 
 /// One fall of the spread with this seed; `None` when the set-up has problems.
 pub fn fall(s: &Scenario, seed: u64, number: u32) -> Option<SpreadFall> {
-    let mut pick = fastrand::Rng::with_seed(seed.wrapping_add(u64::from(number).wrapping_mul(0x9e37_79b9)));
-    let between = |pick: &mut fastrand::Rng, a: f64, b: f64| a + (b - a) * pick.f64();
+    let mut pick = Draw::with_seed(seed.wrapping_add(u64::from(number).wrapping_mul(0x9e37_79b9)));
+    let between = |pick: &mut Draw, a: f64, b: f64| a + (b - a) * pick.unit();
     let mut drawn = s.clone();
     let mass_share = 1.0 + 3.0 / s.worker.mass_kg * normal(&mut pick);
     drawn.worker.mass_kg = (s.worker.mass_kg * mass_share).clamp(40.0, 180.0);

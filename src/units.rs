@@ -28,6 +28,38 @@ pub fn date(text: &str) -> Option<time::Date> {
     time::Date::from_calendar_date(y.parse().ok()?, month, d.parse().ok()?).ok()
 }
 
+/// Seconds since 1970-01-01 UTC of an instant written by ISO 8601 as 2026-05-04T09:20:00-04:00 (or
+/// with Z, or with parts of a second, which are dropped).
+pub fn instant_s(text: &str) -> Option<i64> {
+    let (day, rest) = text.split_once('T')?;
+    let zone_at = rest.find(['Z', '+', '-'])?;
+    let (clock, zone) = rest.split_at(zone_at);
+    let clock = clock.split_once('.').map_or(clock, |(whole, _)| whole);
+    let two = |t: &str| (t.len() == 2).then(|| t.parse::<u8>().ok()).flatten();
+    let mut parts = clock.split(':').map(two);
+    let (h, m, s) = (parts.next()??, parts.next()??, parts.next()??);
+    if parts.next().is_some() {
+        return None;
+    }
+    let offset_s = match zone.strip_prefix(['+', '-']) {
+        None => (zone == "Z").then_some(0)?,
+        Some(hm) => {
+            let (oh, om) = hm.split_once(':')?;
+            let (oh, om) = (two(oh).filter(|h| *h < 24)?, two(om).filter(|m| *m < 60)?);
+            let s = i64::from(oh) * 3600 + i64::from(om) * 60;
+            if zone.starts_with('-') { -s } else { s }
+        }
+    };
+    let time = time::Time::from_hms(h, m, s).ok()?;
+    Some(time::PrimitiveDateTime::new(date(day)?, time).assume_utc().unix_timestamp() - offset_s)
+}
+
+/// `x`, but no less than `least` and no more than `most`. Unlike `clamp` it takes bounds that cross
+/// (then `most` counts), so that no typed number can end the page.
+pub fn within(x: f64, least: f64, most: f64) -> f64 {
+    x.max(least).min(most)
+}
+
 /// The same day some years on; 29 February becomes 28.
 pub fn years_on(day: time::Date, years: i32) -> Option<time::Date> {
     let year = day.year() + years;
@@ -160,6 +192,23 @@ mod tests {
     fn pound_force_matches_nist() {
         // NIST SP 811, appendix B.8: 1 lbf = 4.448222 N.
         assert!((LBF_N - 4.448_222).abs() < 1e-6);
+    }
+
+    #[test]
+    fn instants_count_from_1970_whatever_the_zone() {
+        // 2026-05-04 is day 20,577 after 1970-01-01: 56 years of 365 days, 14 leap days, 123 days.
+        let noon = 20_577 * 86_400 + 12 * 3_600;
+        for text in ["2026-05-04T12:00:00Z", "2026-05-04T08:00:00-04:00", "2026-05-04T17:30:00.25+05:30"] {
+            assert_eq!(instant_s(text), Some(noon), "{text}");
+        }
+        for text in ["", "2026-05-04", "2026-05-04T08:00:00", "2026-13-04T08:00:00Z", "2026-05-04T8:00:00Z"] {
+            assert_eq!(instant_s(text), None, "{text}");
+        }
+    }
+
+    #[test]
+    fn bounds_that_cross_do_not_panic() {
+        assert_eq!((within(5.0, 0.0, 2.0), within(-1.0, 0.0, 2.0), within(0.0, 1.0, -1.0)), (2.0, 0.0, -1.0));
     }
 
     #[test]

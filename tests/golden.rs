@@ -1,7 +1,8 @@
 //! Golden traces: the same bits on every platform. `tests/browser` computes the same hash in wasm.
 
+use shortfall::file::read_scenario;
 use shortfall::physics::{Simulation, simulate};
-use shortfall::report::{outcome_json, read_scenario};
+use shortfall::report::outcome_json;
 use shortfall::scenario::*;
 
 /// One of each: a plain stop, a reversed grab, a roof slide over the ridge rope, a failing anchor.
@@ -63,7 +64,7 @@ fn a_bad_file_names_its_field() {
         ("[]", "scenario"),
         (r#"{"stance":{"ladder":{"standing_height_m":null}}}"#, "stance.ladder.standing_height_m"),
     ] {
-        let line = read_scenario(text).expect_err("refused");
+        let line = read_scenario(text).expect_err("refused").to_string();
         assert!(line.starts_with(field), "{line}");
         assert!(!line.contains('\n'));
     }

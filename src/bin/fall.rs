@@ -1,45 +1,70 @@
 //! Headless: reads a scenario, prints the outcome as one JSON object.
-//! `fall FILE`, `fall -`, `fall --schema`, `fall --example`. A bad file: exit 2 and one line.
+//!
+//! A bad file or argument: exit 2 and one line. Nobody listening or a full disc: exit 1, no noise.
 
-use shortfall::report::{LARGEST_FILE_BYTES, outcome_json, read_scenario};
+use shortfall::file::{LARGEST_FILE_BYTES, read_scenario};
+use shortfall::report::outcome_json;
 use shortfall::scenario::Scenario;
-use std::io::Read;
+use std::ffi::OsString;
+use std::io::{Read, Write};
 use std::process::ExitCode;
 
+const HELP: &str = "\
+fall FILE        the fall of the set-up in FILE, as one JSON object
+fall -           the same, from standard input
+fall --example   a set-up to begin from
+fall --schema    JSON Schema of a set-up
+fall --help      this
+
+Numbers are SI. Exit 0: computed; 2: the file or an argument is refused, in one line; 1: it could not
+be written.";
+
 fn main() -> ExitCode {
-    let args: Vec<String> = std::env::args().skip(1).collect();
+    let args: Vec<OsString> = std::env::args_os().skip(1).collect();
     match run(&args) {
         Ok(text) => {
-            println!("{text}");
-            ExitCode::SUCCESS
+            let mut out = std::io::stdout().lock();
+            // A reader that left early (`fall … | head`) is no error worth a word.
+            match writeln!(out, "{text}").and_then(|()| out.flush()) {
+                Ok(()) => ExitCode::SUCCESS,
+                Err(e) if e.kind() == std::io::ErrorKind::BrokenPipe => ExitCode::FAILURE,
+                Err(e) => {
+                    let _ = writeln!(std::io::stderr(), "not written: {e}");
+                    ExitCode::FAILURE
+                }
+            }
         }
         Err(line) => {
-            eprintln!("{line}");
+            let _ = writeln!(std::io::stderr(), "{line}");
             ExitCode::from(2)
         }
     }
 }
 
-fn run(args: &[String]) -> Result<String, String> {
+fn run(args: &[OsString]) -> Result<String, String> {
     let [arg] = args else {
-        return Err("usage: fall FILE | fall - | fall --schema | fall --example".to_owned());
+        return Err("usage: fall FILE | fall - | fall --example | fall --schema | fall --help".to_owned());
     };
     let show = |v: &serde_json::Value| serde_json::to_string_pretty(v).map_err(|e| e.to_string());
-    match arg.as_str() {
-        "--schema" => {
+    match arg.to_str() {
+        Some("--help" | "-h") => Ok(HELP.to_owned()),
+        Some("--schema") => {
             show(&serde_json::to_value(schemars::schema_for!(Scenario)).map_err(|e| e.to_string())?)
         }
-        "--example" => show(&serde_json::to_value(Scenario::default()).map_err(|e| e.to_string())?),
+        Some("--example") => show(&serde_json::to_value(Scenario::default()).map_err(|e| e.to_string())?),
+        Some(other) if other.starts_with("--") => Err(format!("no such argument: {other} (try --help)")),
         path => {
-            let mut text = String::new();
+            let mut bytes = Vec::new();
             let most = LARGEST_FILE_BYTES as u64 + 1;
-            let read = if path == "-" {
-                std::io::stdin().take(most).read_to_string(&mut text)
+            let read = if path == Some("-") {
+                std::io::stdin().take(most).read_to_end(&mut bytes)
             } else {
-                std::fs::File::open(path).and_then(|f| f.take(most).read_to_string(&mut text))
+                std::fs::File::open(arg).and_then(|f| f.take(most).read_to_end(&mut bytes))
             };
-            read.map_err(|e| format!("{path}: {e}"))?;
-            let s = read_scenario(&text)?;
+            let name = arg.to_string_lossy();
+            read.map_err(|e| format!("{name}: {e}"))?;
+            let text = String::from_utf8(bytes).map_err(|_| format!("{name}: not UTF-8 text"))?;
+            let s = read_scenario(&text).map_err(|e| e.to_string())?;
             let out = outcome_json(&s);
             if let Some(p) = out["problems"].get(0) {
                 return Err(format!(

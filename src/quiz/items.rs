@@ -4,6 +4,7 @@
 //! A draw whose key would hang on less than a tenth of a limit is thrown away and drawn again, so
 //! that no answer is a matter of rounding. Left out: wording, which is `texts`'.
 
+use crate::draw::Draw;
 use crate::inspection::GearPart;
 use crate::physics::equipment::{LineParams, link_strength_n, rope_strength_n};
 use crate::physics::geometry::Geometry;
@@ -14,7 +15,6 @@ use crate::rules::{Advice, AnchorLimit, FindingCode, LimitKind, advice, judge, p
 use crate::scenario::*;
 use crate::sideways::{STEP_M, reach_of_m};
 use crate::strength::{self, Ground};
-use fastrand::Rng;
 use serde::{Deserialize, Serialize};
 
 macro_rules! codes {
@@ -295,21 +295,21 @@ impl Item {
     }
 }
 
-fn between(pick: &mut Rng, a: f64, b: f64, step: f64) -> f64 {
+fn between(pick: &mut Draw, a: f64, b: f64, step: f64) -> f64 {
     let n = ((b - a) / step).round() as u32;
     ((a / step).round() + f64::from(pick.u32(0..=n))) * step
 }
 
-fn shuffled<T>(pick: &mut Rng, mut all: Vec<T>) -> Vec<T> {
+fn shuffled<T>(pick: &mut Draw, mut all: Vec<T>) -> Vec<T> {
     pick.shuffle(&mut all);
     all
 }
 
 /// A sound job at random: a house, a ladder that stands well, good gear rightly used.
-fn job(pick: &mut Rng, place: &str) -> Option<Scenario> {
+fn job(pick: &mut Draw, place: &str) -> Option<Scenario> {
     let mut s = Scenario { place: place.to_owned(), ..Scenario::default() };
     s.house.eave_height_m = between(pick, 3.6, 7.6, 0.2);
-    s.house.roof_pitch_rad = [0.321_750_6, 0.463_647_6, 0.588_002_6][pick.usize(..3)]; // 4, 6, 8 in 12
+    s.house.roof_pitch_rad = pick.one([0.321_750_6, 0.463_647_6, 0.588_002_6]); // 4, 6, 8 in 12
     s.house.half_span_m = between(pick, 2.8, 4.4, 0.4);
     s.house.overhang_m = between(pick, 0.3, 0.6, 0.1);
     s.ladder.foot_distance_m = (s.house.eave_height_m * 2.6).round() / 10.0;
@@ -338,9 +338,9 @@ fn one(
 
 /// Draws a question. The same seed, kind and place give the same question.
 pub fn item(kind: ItemKind, seed: u64, place: &str) -> Option<Item> {
-    let mut pick = Rng::with_seed(seed ^ (kind as u64).wrapping_mul(0x9e37_79b9_7f4a_7c15));
+    let mut pick = Draw::with_seed(seed ^ (kind as u64).wrapping_mul(0x9e37_79b9_7f4a_7c15));
     // Two in five plain, two in five middle, one in five close: taken where the kind has a margin.
-    let wanted = [Level::Plain, Level::Plain, Level::Middle, Level::Middle, Level::Close][pick.usize(..5)];
+    let wanted = pick.one([Level::Plain, Level::Plain, Level::Middle, Level::Middle, Level::Close]);
     // A kind can miss the level it was asked for; after a few finds any level will do.
     let mut found_before = 0;
     for _ in 0..80 {
@@ -353,7 +353,7 @@ pub fn item(kind: ItemKind, seed: u64, place: &str) -> Option<Item> {
     None
 }
 
-fn draw(kind: ItemKind, seed: u64, place: &str, wanted: Level, pick: &mut Rng) -> Option<Item> {
+fn draw(kind: ItemKind, seed: u64, place: &str, wanted: Level, pick: &mut Draw) -> Option<Item> {
     match kind {
         ItemKind::Ends => ends(seed, place, pick),
         ItemKind::Higher => higher(seed, place, pick),
@@ -382,7 +382,7 @@ fn outcome_margin_share(s: &Scenario, t: &Trace) -> f64 {
         .min(force(t.peak_force_n, link_strength_n(&s.gear)))
 }
 
-fn ends(seed: u64, place: &str, pick: &mut Rng) -> Option<Item> {
+fn ends(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     let mut s = job(pick, place)?;
     match pick.u32(..10) {
         0 => s.grab.arrow = Arrow::Down,
@@ -417,7 +417,7 @@ fn ends(seed: u64, place: &str, pick: &mut Rng) -> Option<Item> {
 const DIFFERENT_M: f64 = 0.25;
 const SAME_M: f64 = 0.03;
 
-fn higher(seed: u64, place: &str, pick: &mut Rng) -> Option<Item> {
+fn higher(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     let a = job(pick, place)?;
     let mut b = a.clone();
     match pick.u32(..7) {
@@ -439,7 +439,7 @@ fn higher(seed: u64, place: &str, pick: &mut Rng) -> Option<Item> {
     } else {
         return None;
     };
-    let swap = pick.bool();
+    let swap = pick.coin();
     let (set_ups, right) = match (swap, right) {
         (true, Choice::SetUp(_)) => (vec![b, a], Choice::SetUp(1)),
         (true, same) => (vec![b, a], same),
@@ -448,7 +448,7 @@ fn higher(seed: u64, place: &str, pick: &mut Rng) -> Option<Item> {
     one(ItemKind::Higher, seed, level, set_ups, vec![Choice::SetUp(0), Choice::SetUp(1), Choice::Same], right)
 }
 
-fn put_grab(seed: u64, place: &str, wanted: Level, pick: &mut Rng) -> Option<Item> {
+fn put_grab(seed: u64, place: &str, wanted: Level, pick: &mut Draw) -> Option<Item> {
     let mut s = job(pick, place)?;
     s.lanyard.length_m = between(pick, 0.8, 1.2, 0.1);
     let mut grid = Vec::new();
@@ -489,7 +489,7 @@ fn put_grab(seed: u64, place: &str, wanted: Level, pick: &mut Rng) -> Option<Ite
     })
 }
 
-fn fault(seed: u64, place: &str, pick: &mut Rng) -> Option<Item> {
+fn fault(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     let mut s = job(pick, place)?;
     let parts = shuffled(pick, GearPart::of(&s));
     let faulty = pick.u32(..4) > 0;
@@ -509,8 +509,8 @@ fn fault(seed: u64, place: &str, pick: &mut Rng) -> Option<Item> {
     one(ItemKind::Fault, seed, level, vec![s], choices, right)
 }
 
-fn steps(seed: u64, pick: &mut Rng) -> Option<Item> {
-    let level = Level::ALL[pick.usize(..3)];
+fn steps(seed: u64, pick: &mut Draw) -> Option<Item> {
+    let level = pick.one(Level::ALL);
     let count = match level {
         Level::Plain => 4,
         Level::Middle => 5,
@@ -545,7 +545,7 @@ fn anchor_fits(s: &Scenario) -> Option<(bool, f64)> {
     Some((has_n >= asks_n, (has_n / asks_n - 1.0).abs()))
 }
 
-fn pick_anchor(seed: u64, place_id: &str, pick: &mut Rng) -> Option<Item> {
+fn pick_anchor(seed: u64, place_id: &str, pick: &mut Draw) -> Option<Item> {
     let base = job(pick, place_id)?;
     let mut good = base.clone();
     // In most places only rated hardware reaches the figure; in some a plate in framing does.
@@ -566,7 +566,7 @@ fn pick_anchor(seed: u64, place_id: &str, pick: &mut Rng) -> Option<Item> {
     }
     let worst = [AnchorKind::VentPipe, AnchorKind::Gutter, AnchorKind::RoofVent, AnchorKind::AntennaMast];
     let mut none = base.clone();
-    none.anchor.kind = worst[pick.usize(..4)];
+    none.anchor.kind = pick.one(worst);
     let mut weak = base;
     match pick.u32(..3) {
         0 => weak.anchor.kind = AnchorKind::RidgePlateInSheathing,
@@ -599,7 +599,7 @@ fn pick_anchor(seed: u64, place_id: &str, pick: &mut Rng) -> Option<Item> {
     one(ItemKind::PickAnchor, seed, level, set_ups, choices, Choice::SetUp(right))
 }
 
-fn room(seed: u64, place: &str, pick: &mut Rng) -> Option<Item> {
+fn room(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     let mut s = job(pick, place)?;
     s.stance =
         Stance::Ladder { standing_height_m: between(pick, 0.8, (s.house.eave_height_m - 1.8).min(3.4), 0.2) };
@@ -629,7 +629,7 @@ fn room(seed: u64, place: &str, pick: &mut Rng) -> Option<Item> {
 /// Speed of a swing up to which a place along the wall counts as within reach, m/s.
 const REACH_M_S: f64 = crate::rules::HARD_SWING_M_S;
 
-fn along(seed: u64, place: &str, wanted: Level, pick: &mut Rng) -> Option<Item> {
+fn along(seed: u64, place: &str, wanted: Level, pick: &mut Draw) -> Option<Item> {
     let s = job(pick, place)?;
     let reach_m = reach_of_m(&s, reserve()?.value, REACH_M_S)?;
     if !(0.75..6.0).contains(&reach_m) {
@@ -648,7 +648,7 @@ fn along(seed: u64, place: &str, wanted: Level, pick: &mut Rng) -> Option<Item> 
     if less <= 0.0 || right <= less {
         return None;
     }
-    let set = if pick.bool() { [less, right, more[0]] } else { [right, more[0], more[1]] };
+    let set = if pick.coin() { [less, right, more[0]] } else { [right, more[0], more[1]] };
     let level = Level::of((more[0] / (reach_m + STEP_M) - 1.0).min(reach_m / right - 1.0))?;
     let choices = set.map(Choice::Offset).to_vec();
     one(ItemKind::Along, seed, level, vec![s], choices, Choice::Offset(right))
@@ -667,7 +667,7 @@ pub fn called_for(s: &Scenario, t: &Trace) -> Option<Choice> {
     }
 }
 
-fn method(seed: u64, place_id: &str, pick: &mut Rng) -> Option<Item> {
+fn method(seed: u64, place_id: &str, pick: &mut Draw) -> Option<Item> {
     let mut s = job(pick, place_id)?;
     // Hardware that every place takes, so that the anchor is not the question.
     s.anchor.fasteners.per_side = 12;
@@ -719,8 +719,8 @@ fn method(seed: u64, place_id: &str, pick: &mut Rng) -> Option<Item> {
     Some(Item { because, ..one(ItemKind::Method, seed, level, vec![s], choices, right)? })
 }
 
-fn after(seed: u64, pick: &mut Rng) -> Option<Item> {
-    let case = AfterCase::ALL[pick.usize(..AfterCase::ALL.len())];
+fn after(seed: u64, pick: &mut Draw) -> Option<Item> {
+    let case = AfterCase::ALL[pick.index(AfterCase::ALL.len())];
     let level = match case {
         AfterCase::HangsAwake | AfterCase::NoPlan | AfterCase::GearAfter => Level::Plain,
         AfterCase::HangsStill | AfterCase::WhyItHappened => Level::Middle,
@@ -730,7 +730,7 @@ fn after(seed: u64, pick: &mut Rng) -> Option<Item> {
     one(ItemKind::After, seed, level, vec![], choices, Choice::After(case, 0))
 }
 
-fn footing(seed: u64, place: &str, pick: &mut Rng) -> Option<Item> {
+fn footing(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     let mut s = job(pick, place)?;
     s.ladder.tied = false;
     match pick.u32(..5) {
@@ -766,7 +766,7 @@ fn footing(seed: u64, place: &str, pick: &mut Rng) -> Option<Item> {
     one(ItemKind::Footing, seed, level, vec![s], choices, Choice::Footing(stand.footing))
 }
 
-fn wire(seed: u64, place_id: &str, pick: &mut Rng) -> Option<Item> {
+fn wire(seed: u64, place_id: &str, pick: &mut Draw) -> Option<Item> {
     let mut s = job(pick, place_id)?;
     s.power_line =
         Some(PowerLine { height_m: between(pick, 5.0, 9.0, 0.5), distance_m: between(pick, 4.0, 16.0, 0.5) });

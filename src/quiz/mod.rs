@@ -5,8 +5,16 @@
 
 pub mod items;
 
+use crate::draw::Draw;
 use items::{Given, Item, ItemKind, item};
 use serde::{Deserialize, Serialize};
+
+/// Version of the quiz: the generator, the drawing of forms, the questions and their keys. A record
+/// holds it; a form is drawn again only by the version that asked it.
+///
+/// 1: forms of a generator whose draws hung on the width of a machine word.
+/// 2: draws of fixed width from a specified generator (`draw`).
+pub const QUIZ_VERSION: u32 = 2;
 
 /// What a form is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
@@ -46,14 +54,14 @@ pub struct Form {
 
 /// Draws a form: one question of every kind, one more of each kind missed before, shuffled.
 pub fn form(from: &Blueprint) -> Form {
-    let mut pick = fastrand::Rng::with_seed(from.seed);
+    let mut pick = Draw::with_seed(from.seed);
     let mut kinds = ItemKind::ALL.to_vec();
     kinds.extend(from.again.iter().take(6));
     pick.shuffle(&mut kinds);
     let mut items: Vec<Item> = Vec::with_capacity(kinds.len());
     for kind in kinds {
         for _ in 0..8 {
-            let Some(next) = item(kind, pick.u64(..1 << 53), &from.place) else { continue };
+            let Some(next) = item(kind, pick.below(1 << 53), &from.place) else { continue };
             if !items.iter().any(|i| alike(i, &next)) {
                 items.push(next);
                 break;

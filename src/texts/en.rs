@@ -96,8 +96,9 @@ pub fn text(key: Key) -> &'static str {
         Key::PredictHint => "Say first, then see. A wrong guess teaches as much as a right one.",
         Key::PredictFirst => "Choose an answer first.",
         Key::EngineMissing => {
-            "The engine that computes the fall did not load. Nothing is lost: connect once, reload the page and play again."
+            "The engine that computes the fall did not answer, twice. Nothing is lost: play again, with a network if you have one."
         }
+        Key::TryAgain => "Try again",
         Key::LockAndPlay => "Lock it in and play",
         Key::Locked => "Your answer is locked: {answer}",
         Key::Computing => "Working the fall out…",
@@ -207,7 +208,7 @@ pub fn text(key: Key) -> &'static str {
         Key::OpenFile => "Open a set-up",
         Key::CopyLink => "Copy a link to this set-up",
         Key::LinkCopied => "Link copied.",
-        Key::FileBad => "That file was not opened; nothing has changed. {reason}",
+        Key::FileBad => "Not opened; nothing has changed. {reason}",
         Key::Kept => "This set-up is kept on this device.",
         Key::NotKept => {
             "This device keeps nothing (storage is off or full): save the set-up as a file before you close the page."
@@ -1148,12 +1149,16 @@ pub fn text(key: Key) -> &'static str {
         Key::SheetNotPassed => "not passed",
         Key::SheetVersions => "Versions",
         Key::SheetSign => "Trainer’s signature and date",
-        Key::SheetChain => "This number changes when the record is edited. It is no proof of who answered.",
+        Key::SheetChain => {
+            "This number changes when the record is edited, but anybody who wants to can make a new one. It is no proof of who answered."
+        }
         Key::NoteNotKept => {
             "This device does not keep what you make (private browsing, or its storage is full). Save a file before you leave."
         }
         Key::NoteOtherTab => "This form was answered further in another tab. It goes on from there.",
-        Key::NoteClockBack => "The device’s clock stood earlier than at a record before. The record says so.",
+        Key::NoteClockBack => {
+            "The device’s clock stood earlier than when this device ended the form before. The record says so."
+        }
         Key::NoteCleared => "This device is cleared.",
         Key::NoteGone => "I have read it",
         Key::CrewHeading => "Crew and records",
@@ -1183,18 +1188,20 @@ pub fn text(key: Key) -> &'static str {
         Key::WriteXapi => "xAPI statements",
         Key::CrewImport => "Open a file of records",
         Key::ImportDone => {
-            "{fresh} added, {held} were here already, {edited} left out because they were edited."
+            "{fresh} kept, {held} were here already, {edited} left out because they were edited."
         }
-        Key::RefusedTooLarge => "Not opened: the file is over 5 MB. Nothing has changed.",
+        Key::RefusedTooLarge => "Not opened: the file is over 64 MB. Nothing has changed.",
         Key::RefusedBroken => "Not opened: the file is broken or cut off. Nothing has changed.",
         Key::RefusedForeign => "Not opened: this is not a file of records. Nothing has changed.",
         Key::RefusedNewer => "Not opened: the file comes from a newer version. Nothing has changed.",
-        Key::DoubtNone => "Checked: unedited, and it replays.",
-        Key::DoubtEdited => "This record was edited after it was sealed.",
-        Key::DoubtVersion => {
-            "Unedited, but made by another version: its questions cannot be drawn again here."
+        Key::DoubtNone => {
+            "It fits its own seal, and drawn again its answers fit its form. The seal has no secret: anybody who wants to can seal anew."
         }
-        Key::DoubtReplay => "Its answers do not fit its questions.",
+        Key::DoubtEdited => "It does not fit its own seal: it was edited after it was sealed.",
+        Key::DoubtVersion => {
+            "It fits its own seal, but another version made it: its form cannot be drawn again here."
+        }
+        Key::DoubtReplay => "It fits its own seal, but drawn again its answers or marks do not fit its form.",
         Key::DueNothing => "nothing more due",
         Key::DueFirst => "a first form that passes",
         Key::DueRecheck => "re-check of day {days}",
@@ -1208,7 +1215,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ClearNot => "No, keep it",
         Key::RoomsComing => "One moment, this part is being loaded…",
         Key::RoomsMissing => {
-            "This part could not be loaded. With a network, open the page again; after that it works without one."
+            "This part could not be loaded. It is tried again as soon as there is a network; after that it works without one."
         }
         Key::GroundSlope => "Ground falls away from the wall at",
         Key::StateGroundFalls => "The ground falls away from the wall at {slope}.",

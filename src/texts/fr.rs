@@ -10,7 +10,7 @@ use crate::scenario::{AnchorKind, ProblemCode};
 pub fn text(key: Key) -> &'static str {
     match key {
         Key::AppName => "Shortfall",
-        Key::Tagline => "Que ferait votre liaison ? Voyez-le ici, à l’écran.",
+        Key::Tagline => "Que ferait votre liaison? Voyez-le ici, à l’écran.",
         Key::Caution => {
             "Exercice à côté d’une formation reconnue, jamais une attestation. Sur un vrai chantier, les notices des fabricants, les règles locales et une personne compétente passent d’abord. Chaque résultat ne vaut que sous les hypothèses affichées."
         }
@@ -92,12 +92,13 @@ pub fn text(key: Key) -> &'static str {
         Key::Redo => "Rétablir",
         Key::StartOver => "Recommencer",
         Key::RangeHint => "{min} à {max}",
-        Key::PredictHeading => "La personne glisse maintenant. Que se passe-t-il ?",
+        Key::PredictHeading => "La personne glisse maintenant. Que se passe-t-il?",
         Key::PredictHint => "Dites d’abord, voyez ensuite. Une réponse fausse apprend autant qu’une juste.",
         Key::PredictFirst => "Choisissez d’abord une réponse.",
         Key::EngineMissing => {
-            "Le moteur qui calcule la chute ne s’est pas chargé. Rien n’est perdu : connectez-vous une fois, rechargez la page et jouez de nouveau."
+            "Le moteur qui calcule la chute n’a pas répondu, deux fois. Rien n’est perdu : relancez, avec un réseau si possible."
         }
+        Key::TryAgain => "Réessayer",
         Key::LockAndPlay => "Fixer la réponse et lancer",
         Key::Locked => "Votre réponse est fixée : {answer}",
         Key::Computing => "Calcul de la chute…",
@@ -120,7 +121,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ResultHeading => "Ce qui s’est passé",
         Key::YouPredicted => "Vous avez dit : {said}. Résultat : {real}.",
         Key::PredictedRight => "Vous l’aviez vu venir.",
-        Key::PredictedWrong => "Pas ce que vous aviez dit ; regardez pourquoi.",
+        Key::PredictedWrong => "Pas ce que vous aviez dit; regardez pourquoi.",
         Key::ScoreLine => "{score} sur 100",
         Key::Passes => "Aucun constat critique.",
         Key::DoesNotPass => "Ce montage ne passe pas.",
@@ -146,15 +147,15 @@ pub fn text(key: Key) -> &'static str {
         Key::VerdictOnRoof => {
             "Arrêt sur le toit : {value} sur le corps, respecte la limite de {limit} sous ces hypothèses."
         }
-        Key::VerdictNoForce => "Arrêt en l’air avec {value} sur le corps ; aucune limite de force fixée ici.",
+        Key::VerdictNoForce => "Arrêt en l’air avec {value} sur le corps; aucune limite de force fixée ici.",
         Key::VerdictGroundShort => "Descend jusqu’au sol à {value} : il manquait {missing} de dégagement.",
         Key::VerdictGround => "Descend jusqu’au sol à {value} : rien n’a tenu sur la corde.",
         Key::VerdictObstacleShort => "Tombe sur la terrasse à {value} : il manquait {missing} de dégagement.",
         Key::VerdictObstacle => "Tombe sur la terrasse à {value} : rien n’a tenu sur la corde.",
         Key::VerdictLetGo => "Sort de la corde : plus rien ne retient la personne.",
-        Key::VerdictLetGoGround => "Sort de la corde et tombe ; choc à {value}.",
+        Key::VerdictLetGoGround => "Sort de la corde et tombe; choc à {value}.",
         Key::VerdictAnchor => "L’ancrage cède à {value} (supposé) : plus rien ne retient la corde.",
-        Key::VerdictAnchorGround => "L’ancrage cède et la personne tombe ; choc à {value}.",
+        Key::VerdictAnchorGround => "L’ancrage cède et la personne tombe; choc à {value}.",
         Key::VerdictFreeFall => {
             "Arrêt en l’air, mais {value} de chute libre ne respecte pas la limite de {limit}."
         }
@@ -176,7 +177,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ScaleBar => "{value}",
         Key::StateStanding => "La personne se tient sur l’échelle, les pieds à {height} du sol.",
         Key::StateRoof => {
-            "La personne se tient sur le toit, à {distance} de l’avant-toit ; l’avant-toit est à {height} du sol."
+            "La personne se tient sur le toit, à {distance} de l’avant-toit; l’avant-toit est à {height} du sol."
         }
         Key::StateGrab => {
             "Le coulisseau est {offset} l’anneau en D, flèche vers {arrow}, boulon {bolt}, loquet {latch}."
@@ -207,7 +208,7 @@ pub fn text(key: Key) -> &'static str {
         Key::OpenFile => "Ouvrir un montage",
         Key::CopyLink => "Copier un lien vers ce montage",
         Key::LinkCopied => "Lien copié.",
-        Key::FileBad => "Ce fichier n’a pas été ouvert ; rien n’a changé. {reason}",
+        Key::FileBad => "Pas ouvert; rien n’a changé. {reason}",
         Key::Kept => "Ce montage est conservé sur cet appareil.",
         Key::NotKept => {
             "Cet appareil ne conserve rien (stockage désactivé ou plein) : enregistrez le montage dans un fichier avant de fermer la page."
@@ -295,7 +296,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Title(FindingCode::LadderAngle) => "Pied de l’échelle",
         Key::Title(FindingCode::ClearanceMargin) => "Dégagement restant",
         Key::Title(FindingCode::HardSwing) => "Un choc en route",
-        Key::Title(FindingCode::TriggerHeight) => "La protection est-elle exigée ici ?",
+        Key::Title(FindingCode::TriggerHeight) => "La protection est-elle exigée ici?",
         Key::Says(FindingCode::StrikesGround) => "La personne atteint le sol à {value}.",
         Key::Says(FindingCode::StrikesObstacle) => "La personne tombe sur la terrasse à {value}.",
         Key::Says(FindingCode::OffRope) => {
@@ -307,17 +308,17 @@ pub fn text(key: Key) -> &'static str {
         Key::Says(FindingCode::PeakForce) => "{value} ne respecte pas la limite de {limit}.",
         Key::Says(FindingCode::FreeFall) => "{value} ne respecte pas la limite de {limit}.",
         Key::Says(FindingCode::ForceOrFreeFall) => {
-            "Cet endroit exige la limite de force ou celle de chute libre ; celle affichée a décidé."
+            "Cet endroit exige la limite de force ou celle de chute libre; celle affichée a décidé."
         }
         Key::Says(FindingCode::StoppingDistance) => {
             "{value} pour s’arrêter, sans l’allongement de la corde, ne respecte pas la limite de {limit}."
         }
         Key::Says(FindingCode::AbsorberSpent) => {
-            "Il s’est déployé de {value} et n’avait plus rien ; au-delà, la force n’a plus de plafond."
+            "Il s’est déployé de {value} et n’avait plus rien; au-delà, la force n’a plus de plafond."
         }
         Key::Says(FindingCode::NoAbsorber) => "Seul l’allongement de la corde a adouci l’arrêt.",
         Key::Says(FindingCode::GrabReversed) => {
-            "La flèche vers le bas, le coulisseau ne peut pas se bloquer ; il file le long de la corde."
+            "La flèche vers le bas, le coulisseau ne peut pas se bloquer; il file le long de la corde."
         }
         Key::Says(FindingCode::LatchOpen) => "Le loquet ouvert, la corde peut sortir du coulisseau.",
         Key::Says(FindingCode::BoltLoose) => "Le boulon desserré, le coulisseau glisse avant de tenir.",
@@ -332,7 +333,7 @@ pub fn text(key: Key) -> &'static str {
             "{value} de charge de rupture (le plus faible sur vingt) ne respecte pas les {limit} exigés."
         }
         Key::Says(FindingCode::AnchorBasis) => {
-            "Cet endroit exige une charge de service de {limit}, dans les contraintes admissibles. Les {value} ici sont une charge de rupture ; les deux ne se comparent pas. Une personne compétente juge l’ancrage."
+            "Cet endroit exige une charge de service de {limit}, dans les contraintes admissibles. Les {value} ici sont une charge de rupture; les deux ne se comparent pas. Une personne compétente juge l’ancrage."
         }
         Key::Says(FindingCode::LadderAngle) => {
             "À {value} du sol, le pied n’est pas où il faut : écarté du quart au tiers de la longueur."
@@ -342,7 +343,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Says(FindingCode::HardSwing) => "La personne heurte la maison ou l’échelle à {value}.",
         Key::Says(FindingCode::TriggerHeight) => {
-            "À {value}, cet endroit n’exige pas encore de protection contre les chutes (il l’exige à partir de {limit}) ; la chute est tout aussi réelle."
+            "À {value}, cet endroit n’exige pas encore de protection contre les chutes (il l’exige à partir de {limit}); la chute est tout aussi réelle."
         }
         Key::SaysMet(FindingCode::PeakForce) => "{value} respecte la limite de {limit}.",
         Key::SaysMet(FindingCode::FreeFall) => "{value} respecte la limite de {limit}.",
@@ -438,10 +439,10 @@ pub fn text(key: Key) -> &'static str {
         Key::Title(FindingCode::AbsorberExtension) => "Déploiement de l’absorbeur",
         Key::Title(FindingCode::ArrestDistance) => "Arrêt complet",
         Key::Says(FindingCode::RopeBroke) => {
-            "Une corde dans cet état supporte {value} ; la chute a tiré plus fort."
+            "Une corde dans cet état supporte {value}; la chute a tiré plus fort."
         }
         Key::Says(FindingCode::LinkBroke) => {
-            "Le cordon, le connecteur et le harnais dans cet état supportent {value} ; la chute a tiré plus fort."
+            "Le cordon, le connecteur et le harnais dans cet état supportent {value}; la chute a tiré plus fort."
         }
         Key::Says(FindingCode::AnchorUnsuitable) => {
             "Évents, conduits, tuyaux, gouttières et mâts ne sont pas des ancrages. On ne suppose ici qu’environ {value}."
@@ -463,10 +464,10 @@ pub fn text(key: Key) -> &'static str {
             "Sur ce travail, une méthode qui passe avant l’arrêt de chute est possible. Une chute qui ne peut pas se produire n’a pas à être arrêtée."
         }
         Key::Says(FindingCode::ArrestTooLow) => {
-            "Même avec le coulisseau au plus haut, la somme exige {value} sous les pieds ; il y a {other}. Cet équipement ne peut pas servir ici."
+            "Même avec le coulisseau au plus haut, la somme exige {value} sous les pieds; il y a {other}. Cet équipement ne peut pas servir ici."
         }
         Key::Says(FindingCode::ClearanceSum) => {
-            "La somme usuelle exige {value} sous les pieds ; il y a {other}."
+            "La somme usuelle exige {value} sous les pieds; il y a {other}."
         }
         Key::Says(FindingCode::RescueMissing) => {
             "Une personne suspendue doit être descendue en quelques minutes. Le sauvetage n’est pas prévu comme cet endroit l’exige."
@@ -477,7 +478,7 @@ pub fn text(key: Key) -> &'static str {
             "Un nœud réduit la corde de moitié et empêche le coulisseau de suivre."
         }
         Key::Says(FindingCode::GearGate) => {
-            "Le doigt se ferme sans verrouiller ; pressé de travers, il s’ouvre."
+            "Le doigt se ferme sans verrouiller; pressé de travers, il s’ouvre."
         }
         Key::Says(FindingCode::GearRust) => "La rouille a creusé le métal.",
         Key::Says(FindingCode::GearPack) => {
@@ -498,7 +499,7 @@ pub fn text(key: Key) -> &'static str {
             "Il rompt à {other}, soit {value} fois la force d’arrêt de cette chute : respecte le coefficient de {limit}."
         }
         Key::SaysMet(FindingCode::ClearanceSum) => {
-            "La somme usuelle exige {value} sous les pieds ; il y a {other}."
+            "La somme usuelle exige {value} sous les pieds; il y a {other}."
         }
         Key::SaysMet(FindingCode::AbsorberExtension) => {
             "{value} de déploiement respecte les {limit} de l’essai de type."
@@ -514,7 +515,7 @@ pub fn text(key: Key) -> &'static str {
             "Arrêtez et demandez un ancrage dans la charpente, ou un ancrage certifié."
         }
         Key::Change(FindingCode::AnchorAllowable) => {
-            "Plus de fixations, plus longues, ou un bois plus dense ; et l’avis d’une personne compétente."
+            "Plus de fixations, plus longues, ou un bois plus dense; et l’avis d’une personne compétente."
         }
         Key::Change(FindingCode::AnchorFactor) => {
             "Faites-le concevoir par une personne qualifiée, ou prenez un ancrage de pleine charge de rupture."
@@ -531,10 +532,10 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Change(FindingCode::ArrestTooLow) => "Prenez une autre méthode ici, et demandez.",
         Key::Change(FindingCode::ClearanceSum) => {
-            "Montez le coulisseau ou raccourcissez le cordon ; s’il en manque encore, demandez."
+            "Montez le coulisseau ou raccourcissez le cordon; s’il en manque encore, demandez."
         }
         Key::Change(FindingCode::RescueMissing) => {
-            "Écrivez qui vient, avec quoi, d’où ; lisez-le à l’équipe avant que quiconque monte."
+            "Écrivez qui vient, avec quoi, d’où; lisez-le à l’équipe avant que quiconque monte."
         }
         Key::Change(FindingCode::TrainingExpired) => "Suivez le recyclage avant de travailler en hauteur.",
         Key::Change(FindingCode::GearFrayed) => "Retirez-la du service.",
@@ -572,7 +573,7 @@ pub fn text(key: Key) -> &'static str {
         Key::MoistureDry => "sec",
         Key::MoistureWet => "humide",
         Key::StrengthComputed => {
-            "Pour la traction de ce montage, il rompt à {mean} en moyenne ; le plus faible sur vingt à {low}, que la chute utilise."
+            "Pour la traction de ce montage, il rompt à {mean} en moyenne; le plus faible sur vingt à {low}, que la chute utilise."
         }
         Key::StrengthAllowable => "Charge admissible selon le code du bois (NDS) : {value}.",
         Key::StrengthNoAllowable => "Aucun code n’en donne de charge admissible.",
@@ -606,12 +607,12 @@ pub fn text(key: Key) -> &'static str {
         Key::PartBolt => "Coulisseau : son boulon",
         Key::PartLatch => "Coulisseau : son loquet",
         Key::PartNails => "Ancrage : ses fixations",
-        Key::LooksRopeSound => "Régulière et ronde partout ; la gaine est propre et entière.",
+        Key::LooksRopeSound => "Régulière et ronde partout; la gaine est propre et entière.",
         Key::LooksRopeFrayed => "Sur une largeur de main, la gaine manque et des brins blancs apparaissent.",
         Key::LooksRopeKnotted => "À deux longueurs de bras, il y a un nœud simple, bien serré.",
         Key::LooksConnectorSound => "Le doigt se referme et sa bague tourne par-dessus.",
         Key::LooksConnectorUnlocked => {
-            "Le doigt se referme ; la bague ne bouge pas. Le pouce rouvre le doigt."
+            "Le doigt se referme; la bague ne bouge pas. Le pouce rouvre le doigt."
         }
         Key::LooksConnectorCorroded => "Écailles brunes, et dessous des creux où l’ongle accroche.",
         Key::LooksPackSound => "Un sachet plat, housse fermée, coutures en rangs.",
@@ -620,20 +621,20 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::LooksWebbingSound => "Sangles plates et souples, bords droits.",
         Key::LooksWebbingCut => "À la cuisse, une entaille entre depuis le bord, large d’un doigt.",
-        Key::LooksLabelLegible => "Étiquette cousue ; date et norme lisibles.",
+        Key::LooksLabelLegible => "Étiquette cousue; date et norme lisibles.",
         Key::LooksLabelMissing => "Il ne reste que quelques fils à la place de l’étiquette.",
         Key::LooksArrowUp => "La flèche sur le côté pointe vers l’ancrage.",
         Key::LooksArrowDown => "La flèche sur le côté pointe vers le sol.",
         Key::LooksBoltTight => "Le boulon ne tourne pas à la main.",
         Key::LooksBoltLoose => "Le boulon tourne entre deux doigts.",
-        Key::LooksLatchClosed => "Le loquet est rabattu sur la corde ; aucun jour.",
+        Key::LooksLatchClosed => "Le loquet est rabattu sur la corde; aucun jour.",
         Key::LooksLatchOpen => "On voit le jour entre le loquet et le corps.",
         Key::LooksNailsHit => "Vues d’en dessous, toutes les pointes sont dans un chevron.",
         Key::LooksNailsMissed => {
             "Vues d’en dessous, {value} pointes sortent du revêtement à côté du chevron."
         }
         Key::PartPlan => "Avant que quiconque monte",
-        Key::OtherMethodLabel => "Y a-t-il une autre méthode pour ce travail ?",
+        Key::OtherMethodLabel => "Y a-t-il une autre méthode pour ce travail?",
         Key::OtherNone => "aucune trouvée",
         Key::OtherGuardrail => "garde-corps ou échafaudage",
         Key::OtherRestraint => "limitation de déplacement",
@@ -653,7 +654,7 @@ pub fn text(key: Key) -> &'static str {
         Key::AdviceHeading => "Vous avez répondu : {said}.",
         Key::AdviceCalled => "Ce montage y invite :",
         Key::AdviceNotCalled => {
-            "Rien ici n’y invite. Demander n’est jamais une faute ; continuer sans motif de doute non plus."
+            "Rien ici n’y invite. Demander n’est jamais une faute; continuer sans motif de doute non plus."
         }
         Key::AdviceFall => "Si la personne avait continué, la glissade aurait fini ainsi :",
         Key::ChangesHeading => "Ce qu’un seul changement ferait",
@@ -682,13 +683,13 @@ pub fn text(key: Key) -> &'static str {
         Key::ChChooser => "Faire choisir l’ancrage par une personne compétente",
         Key::WhyLabel => "Pourquoi",
         Key::WhyFreeFall => {
-            "Le cordon mesure {lanyard} et le coulisseau était {offset} l’anneau en D : il y avait {slack} de mou ; le reste vient du coulisseau et du mouvement du corps."
+            "Le cordon mesure {lanyard} et le coulisseau était {offset} l’anneau en D : il y avait {slack} de mou; le reste vient du coulisseau et du mouvement du corps."
         }
         Key::WhyForceAbsorber => {
-            "L’absorbeur se déchire à {force} ; il s’est déployé de {length}, et ce qu’il a pris, la corde n’a pas eu à le prendre."
+            "L’absorbeur se déchire à {force}; il s’est déployé de {length}, et ce qu’il a pris, la corde n’a pas eu à le prendre."
         }
         Key::WhyForceWhole => {
-            "L’absorbeur se déchire à {force} ; cette chute a fini avant, dans l’allongement de la corde : {length}."
+            "L’absorbeur se déchire à {force}; cette chute a fini avant, dans l’allongement de la corde : {length}."
         }
         Key::WhyForceSpent => {
             "Une fois l’absorbeur déployé jusqu’au bout, à {length}, l’arrêt a été aussi dur que la corde."
@@ -697,10 +698,10 @@ pub fn text(key: Key) -> &'static str {
             "Sans absorbeur, l’énergie est allée dans l’allongement de la corde, {length} : plus la corde est courte, plus l’arrêt est dur."
         }
         Key::WhyClearance => {
-            "L’anneau en D est descendu de {fall} en tout : chute libre {free}, absorbeur {absorber}, coulisseau {slip}, corde {rope}, harnais {harness} ; le reste, {rest}, vient du corps qui tourne et se balance."
+            "L’anneau en D est descendu de {fall} en tout : chute libre {free}, absorbeur {absorber}, coulisseau {slip}, corde {rope}, harnais {harness}; le reste, {rest}, vient du corps qui tourne et se balance."
         }
         Key::WhyAnchor => {
-            "La corde a tiré l’ancrage avec {anchor} ; le frottement sur l’arête du toit a pris le reste des {force} à l’anneau en D."
+            "La corde a tiré l’ancrage avec {anchor}; le frottement sur l’arête du toit a pris le reste des {force} à l’anneau en D."
         }
         Key::WhySlip => "Le coulisseau a glissé de {slip} le long de la corde.",
         Key::MarginLine => "Marge : {value}",
@@ -708,7 +709,7 @@ pub fn text(key: Key) -> &'static str {
         Key::GearSummary => "corde, connecteur, sachet, sangles, étiquette, coulisseau",
         Key::ThumbsHeading => "Règles du métier, à côté des chiffres",
         Key::ThumbsHint => {
-            "Ce que les équipes se disent. Rien de cela n’a de source ; c’est la pratique courante. À côté : ce que disent le moteur ou une règle publiée."
+            "Ce que les équipes se disent. Rien de cela n’a de source; c’est la pratique courante. À côté : ce que disent le moteur ou une règle publiée."
         }
         Key::ThumbHolds => "tient",
         Key::ThumbPartly => "tient en partie",
@@ -719,15 +720,15 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::ThumbAnchor => "« Un point d’ancrage tient 2 000 lb. »",
         Key::ThumbAnchorTold => {
-            "2 000 lbf font {load}. L’Ontario exige une charge de service de {on} avec absorbeur ; le Québec une charge de rupture de {qc}, les États-Unis de {us}. Charge de service et charge de rupture ne se comparent pas : le chiffre ne dit rien tant qu’il ne dit pas laquelle ; comme charge de rupture, il ne suffit à aucun des deux."
+            "2 000 lbf font {load}. L’Ontario exige une charge de service de {on} avec absorbeur; le Québec une charge de rupture de {qc}, les États-Unis de {us}. Charge de service et charge de rupture ne se comparent pas : le chiffre ne dit rien tant qu’il ne dit pas laquelle; comme charge de rupture, il ne suffit à aucun des deux."
         }
         Key::ThumbForce => "« 120 lb qui tombent de 9 pi frappent avec environ 900 lb. »",
         Key::ThumbForceTold => {
-            "Seulement pour un arrêt de {stop}. Sur 3,5 pi, la force constante est de {soft} ; sur une corde qui s’allonge d’autant, la pointe est de {peak}. C’est la longueur de l’arrêt qui fait la force."
+            "Seulement pour un arrêt de {stop}. Sur 3,5 pi, la force constante est de {soft}; sur une corde qui s’allonge d’autant, la pointe est de {peak}. C’est la longueur de l’arrêt qui fait la force."
         }
         Key::ThumbAbsorber => "« Un absorbeur ajoute 4 à 5 pi. »",
         Key::ThumbAbsorberTold => {
-            "C’est son maximum. 100 kg après 1,8 m sur un absorbeur à {low} en prennent {long} ; après 0,6 m sur un absorbeur à {high}, {short}. Les tableaux comptent avec le maximum, et vous aussi devriez."
+            "C’est son maximum. 100 kg après 1,8 m sur un absorbeur à {low} en prennent {long}; après 0,6 m sur un absorbeur à {high}, {short}. Les tableaux comptent avec le maximum, et vous aussi devriez."
         }
         Key::ThumbBelow => {
             "« Un coulisseau une longueur de cordon sous l’anneau en D : 3 pi, puis 3 pi encore. »"
@@ -737,27 +738,27 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::ThumbFace => "« Un coulisseau à hauteur du visage ou plus haut : 3 po à 1 pi. »",
         Key::ThumbFaceTold => {
-            "À 0,3 m au-dessus de l’anneau en D, un cordon de 0,9 m a encore {free} de mou ; il n’y en a plus qu’à une longueur de cordon au-dessus. Glissement et harnais ajoutent jusqu’à {more}. La règle oublie les deux."
+            "À 0,3 m au-dessus de l’anneau en D, un cordon de 0,9 m a encore {free} de mou; il n’y en a plus qu’à une longueur de cordon au-dessus. Glissement et harnais ajoutent jusqu’à {more}. La règle oublie les deux."
         }
         Key::ThumbNails => {
             "« Quatre clous de chaque côté du faîte, dans la charpente à 16 po : clous de 4 po, ou vis de 3 po. »"
         }
         Key::ThumbNailsTold => {
-            "Dans l’épinette sèche, toit de 6 sur 12, les clous tiennent {nails} (le plus faible sur vingt) et peuvent porter {nails_allow} ; les vis {screws} et {screws_allow}. L’Ontario exige {on} dans les contraintes admissibles. Tous à côté, les clous tiennent {missed}."
+            "Dans l’épinette sèche, toit de 6 sur 12, les clous tiennent {nails} (le plus faible sur vingt) et peuvent porter {nails_allow}; les vis {screws} et {screws_allow}. L’Ontario exige {on} dans les contraintes admissibles. Tous à côté, les clous tiennent {missed}."
         }
         Key::ThumbLook => "« Vérifier boulon et loquet toutes les 15 à 20 minutes. »",
         Key::ThumbLookTold => {
-            "Aucun chiffre ne dit à quelle vitesse ils se desserrent. Le prix, lui, est connu : desserré, le coulisseau est supposé tenir {loose} ; serré, {tight}."
+            "Aucun chiffre ne dit à quelle vitesse ils se desserrent. Le prix, lui, est connu : desserré, le coulisseau est supposé tenir {loose}; serré, {tight}."
         }
         Key::ThumbArrow => "« La flèche pointe vers l’ancrage. »",
         Key::ThumbArrowTold => {
-            "Dans l’autre sens, le coulisseau ne fait que frotter, avec environ {drag} (supposé) ; une personne de 85 kg pèse {weight}."
+            "Dans l’autre sens, le coulisseau ne fait que frotter, avec environ {drag} (supposé); une personne de 85 kg pèse {weight}."
         }
         Key::ThumbLow => {
             "« Un point à un pied ou deux sur le toit, un évent ou un conduit n’est pas un ancrage. »"
         }
         Key::ThumbLowTold => {
-            "Un tuyau d’évent est supposé tenir {vent}, moins que le poids d’une personne de 100 kg, {weight} ; un arrêt tire plusieurs fois plus."
+            "Un tuyau d’évent est supposé tenir {vent}, moins que le poids d’une personne de 100 kg, {weight}; un arrêt tire plusieurs fois plus."
         }
         Key::ThumbChimney => "« Une cheminée doit être saine avant qu’on y passe une corde. »",
         Key::ThumbChimneyTold => {
@@ -765,9 +766,9 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::ThumbHoles => "« Sceller les trous de clous quand on retire l’ancrage. »",
         Key::ThumbHolesTold => {
-            "Affaire de toit, pas de chute. Un clou arraché et replanté dans le même trou tient moins ; prenez du bois frais."
+            "Affaire de toit, pas de chute. Un clou arraché et replanté dans le même trou tient moins; prenez du bois frais."
         }
-        Key::SpreadHeading => "Quelle confiance y accorder ?",
+        Key::SpreadHeading => "Quelle confiance y accorder?",
         Key::SpreadHint => {
             "Personne ne connaît exactement la masse, l’absorbeur, la corde, le coulisseau, l’arête du toit et l’ancrage. {all} chutes sur ce qu’ils peuvent être, chacune un calcul entier, chacune avec son tirage."
         }
@@ -778,10 +779,10 @@ pub fn text(key: Key) -> &'static str {
             "Sur {counted} chutes semblables, {struck} finissent sur quelque chose en bas et {letgo} se détachent de la corde ou de l’ancrage."
         }
         Key::SpreadRoom => {
-            "De celles qui s’arrêtent, dix-neuf sur vingt laissent {low} ou plus ; la moitié laisse plus de {middle}."
+            "De celles qui s’arrêtent, dix-neuf sur vingt laissent {low} ou plus; la moitié laisse plus de {middle}."
         }
         Key::SpreadForce => {
-            "Dix-neuf sur vingt tirent avec {high} ou moins sur le corps ; la moitié avec moins de {middle}."
+            "Dix-neuf sur vingt tirent avec {high} ou moins sur le corps; la moitié avec moins de {middle}."
         }
         Key::SpreadMatters => "Ce qui compte le plus : {what}.",
         Key::SpreadMattersNone => "Aucune inconnue ne décide à elle seule.",
@@ -813,7 +814,7 @@ pub fn text(key: Key) -> &'static str {
         Key::SideReachNone => {
             "Même à l’aplomb de l’ancrage, il ne reste pas {reserve} avec un balancement sous {fast}."
         }
-        Key::SideLimit => "Cet endroit permet {most} ou {lean} ; ici, la plus petite des deux est {here}.",
+        Key::SideLimit => "Cet endroit permet {most} ou {lean}; ici, la plus petite des deux est {here}.",
         Key::SideModel => {
             "Calculé sur une masse à l’anneau en D, toit et mur dépliés à plat, la corde libre de glisser le long de l’arête : le plus long balancement. Rien ne cède."
         }
@@ -932,31 +933,31 @@ pub fn text(key: Key) -> &'static str {
         Key::ItemName(ItemKind::After) => "Après l’arrêt",
         Key::ItemName(ItemKind::Footing) => "L’appui de l’échelle",
         Key::ItemName(ItemKind::Wire) => "Lignes électriques",
-        Key::Stem(ItemKind::Ends) => "La personne glisse ici. Comment cela finit-il ?",
+        Key::Stem(ItemKind::Ends) => "La personne glisse ici. Comment cela finit-il?",
         Key::Stem(ItemKind::Higher) => {
-            "Deux montages, pareils sauf un point. Dans lequel la personne s’arrête-t-elle plus haut ?"
+            "Deux montages, pareils sauf un point. Dans lequel la personne s’arrête-t-elle plus haut?"
         }
         Key::Stem(ItemKind::PutGrab) => {
             "Placer le coulisseau à une hauteur où la chute libre reste à {limit} ou moins."
         }
         Key::Stem(ItemKind::Fault) => {
-            "Vous examinez l’équipement. Quelle pièce ne doit pas servir telle quelle ?"
+            "Vous examinez l’équipement. Quelle pièce ne doit pas servir telle quelle?"
         }
         Key::Stem(ItemKind::Steps) => "Mettre ces étapes en ordre, la première en haut.",
         Key::Stem(ItemKind::PickAnchor) => {
-            "Trois points où s’attacher. Lequel est un ancrage pour ce travail ?"
+            "Trois points où s’attacher. Lequel est un ancrage pour ce travail?"
         }
-        Key::Stem(ItemKind::Room) => "La personne glisse ici. Y a-t-il assez de dégagement ?",
+        Key::Stem(ItemKind::Room) => "La personne glisse ici. Y a-t-il assez de dégagement?",
         Key::Stem(ItemKind::Along) => {
-            "Jusqu’où peut-on s’éloigner de l’aplomb de l’ancrage ? Prendre la plus grande distance où il reste {reserve} et où le balancement reste sous {fast}."
+            "Jusqu’où peut-on s’éloigner de l’aplomb de l’ancrage? Prendre la plus grande distance où il reste {reserve} et où le balancement reste sous {fast}."
         }
-        Key::Stem(ItemKind::Method) => "Avant que quelqu’un monte : que faire ?",
-        Key::Stem(ItemKind::After) => "Que faire maintenant ?",
+        Key::Stem(ItemKind::Method) => "Avant que quelqu’un monte : que faire?",
+        Key::Stem(ItemKind::After) => "Que faire maintenant?",
         Key::Stem(ItemKind::Footing) => {
-            "Personne n’a attaché cette échelle. Comment tient-elle avec la personne dessus ?"
+            "Personne n’a attaché cette échelle. Comment tient-elle avec la personne dessus?"
         }
         Key::Stem(ItemKind::Wire) => {
-            "Il y a une ligne électrique près de cette échelle. Peut-on s’en servir ici ?"
+            "Il y a une ligne électrique près de cette échelle. Peut-on s’en servir ici?"
         }
         Key::Step(Step::AskMethod) => "Se demander si une autre méthode convient",
         Key::Step(Step::WalkSite) => "Faire le tour du lieu : fils, sol, ce qui se trouve dessous",
@@ -1132,7 +1133,7 @@ pub fn text(key: Key) -> &'static str {
         Key::QuizHalf => "{who} : {done} sur {all}, commencé le {day}",
         Key::QuizResume => "Continuer",
         Key::QuizDrop => "Abandonner",
-        Key::QuizMode => "À quelle fin ?",
+        Key::QuizMode => "À quelle fin?",
         Key::QuizPractice => "Exercice",
         Key::QuizAssessment => "Évaluation",
         Key::QuizPracticeHint => {
@@ -1194,13 +1195,15 @@ pub fn text(key: Key) -> &'static str {
         Key::SheetNotPassed => "pas réussi",
         Key::SheetVersions => "Versions",
         Key::SheetSign => "Signature de la personne qui forme, et date",
-        Key::SheetChain => "Ce nombre change si la fiche est modifiée. Il ne prouve pas qui a répondu.",
+        Key::SheetChain => {
+            "Ce nombre change si la fiche est modifiée, mais qui le veut peut en faire un nouveau. Il ne prouve pas qui a répondu."
+        }
         Key::NoteNotKept => {
             "Cet appareil ne garde pas ce que vous faites (navigation privée, ou mémoire pleine). Enregistrer un fichier avant de quitter."
         }
         Key::NoteOtherTab => "Ce questionnaire a été continué dans un autre onglet. Il reprend de là.",
         Key::NoteClockBack => {
-            "L’horloge de l’appareil est en retard sur une fiche précédente. La fiche le dit."
+            "L’horloge de l’appareil est en retard sur le questionnaire terminé avant sur cet appareil. La fiche le dit."
         }
         Key::NoteCleared => "Cet appareil est vidé.",
         Key::NoteGone => "J’ai lu",
@@ -1235,18 +1238,24 @@ pub fn text(key: Key) -> &'static str {
         Key::WriteXapi => "Énoncés xAPI",
         Key::CrewImport => "Ouvrir un fichier de fiches",
         Key::ImportDone => {
-            "{fresh} ajoutées, {held} déjà ici, {edited} écartées parce qu’elles ont été modifiées."
+            "{fresh} conservées, {held} déjà ici, {edited} écartées parce qu’elles ont été modifiées."
         }
-        Key::RefusedTooLarge => "Pas ouvert : le fichier dépasse 5 Mo. Rien n’a changé.",
+        Key::RefusedTooLarge => "Pas ouvert : le fichier dépasse 64 Mo. Rien n’a changé.",
         Key::RefusedBroken => "Pas ouvert : le fichier est abîmé ou incomplet. Rien n’a changé.",
         Key::RefusedForeign => "Pas ouvert : ce n’est pas un fichier de fiches. Rien n’a changé.",
         Key::RefusedNewer => "Pas ouvert : le fichier vient d’une version plus récente. Rien n’a changé.",
-        Key::DoubtNone => "Vérifiée : non modifiée, et elle se rejoue.",
-        Key::DoubtEdited => "Cette fiche a été modifiée après avoir été scellée.",
-        Key::DoubtVersion => {
-            "Non modifiée, mais faite par une autre version : ses questions ne peuvent pas être refaites ici."
+        Key::DoubtNone => {
+            "Elle correspond à son sceau et, refaite, ses réponses correspondent à son questionnaire. Le sceau n’a pas de secret : qui le veut peut sceller de nouveau."
         }
-        Key::DoubtReplay => "Ses réponses ne correspondent pas à ses questions.",
+        Key::DoubtEdited => {
+            "Elle ne correspond pas à son sceau : elle a été modifiée après avoir été scellée."
+        }
+        Key::DoubtVersion => {
+            "Elle correspond à son sceau, mais une autre version l’a faite : son questionnaire ne peut pas être refait ici."
+        }
+        Key::DoubtReplay => {
+            "Elle correspond à son sceau mais, refaite, ses réponses ou ses notes ne correspondent pas à son questionnaire."
+        }
         Key::DueNothing => "plus rien de dû",
         Key::DueFirst => "un premier questionnaire réussi",
         Key::DueRecheck => "rappel du jour {days}",
@@ -1262,7 +1271,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ClearNot => "Non, garder",
         Key::RoomsComing => "Un instant, cette partie se charge…",
         Key::RoomsMissing => {
-            "Cette partie n’a pas pu être chargée. Avec un réseau, rouvrez la page ; ensuite elle fonctionne sans réseau."
+            "Cette partie n’a pas pu être chargée. Un nouvel essai se fait dès qu’il y a un réseau; ensuite elle fonctionne sans réseau."
         }
         Key::GroundSlope => "Pente du sol qui descend depuis le mur",
         Key::StateGroundFalls => "Le sol descend depuis le mur à {slope}.",
@@ -1287,14 +1296,14 @@ pub fn text(key: Key) -> &'static str {
             "Un boulon desserré fait du coulisseau un frein qui glisse : l’arrêt est plus doux et prend un dégagement qui manquait. Passez-y la clé à chaque changement de corde, et revérifiez dans la journée."
         }
         Key::PrincipleSource(Lesson::GrabBolt) => {
-            "Pratique courante ; ce que tient un boulon desserré est supposé."
+            "Pratique courante; ce que tient un boulon desserré est supposé."
         }
         Key::Lesson(Lesson::AnchorChimney) => "Autour d’une cheminée",
         Key::Principle(Lesson::AnchorChimney) => {
             "Briques et vieux mortier tiennent par leur poids, pas contre une traction de côté. Une élingue autour d’une cheminée ne vaut que ce qu’en dit une personne qualifiée."
         }
         Key::PrincipleSource(Lesson::AnchorChimney) => {
-            "Statique d’un bloc sur son joint ; le Règl. de l’Ont. 213/91, art. 26.7, demande ce que peut porter un support fixe (vérifié comme pour les limites)."
+            "Statique d’un bloc sur son joint; le Règl. de l’Ont. 213/91, art. 26.7, demande ce que peut porter un support fixe (vérifié comme pour les limites)."
         }
         Key::FrontLegend => {
             "Vue de face. Points : le trajet de l’anneau en D. Tirets : le passage sous l’ancrage. Trait épais : là où la corde scie l’avant-toit."
@@ -1309,7 +1318,7 @@ pub fn text(key: Key) -> &'static str {
             "De courtes leçons, une idée chacune. Deux montages, un seul point différent : dites lequel s’en tire mieux, puis regardez les deux chutes."
         }
         Key::LessonDone => "faite",
-        Key::LessonAsk => "Un seul point diffère. Dans lequel la personne s’en tire-t-elle mieux ?",
+        Key::LessonAsk => "Un seul point diffère. Dans lequel la personne s’en tire-t-elle mieux?",
         Key::LessonLock => "Verrouiller et voir les deux chutes",
         Key::LessonRight => "Vous avez dit : {said}. C’est bien ce qui arrive.",
         Key::LessonOther => "Vous avez dit : {said}. Il en va autrement : {came}.",

@@ -16,9 +16,6 @@ use crate::quiz::items::{AfterCase, ItemKind, Step};
 use crate::rules::FindingCode;
 use crate::scenario::{AnchorKind, ProblemCode};
 use crate::units::{Quantity, Rounding, Units, round_to};
-use std::cell::RefCell;
-use std::collections::HashMap;
-use std::sync::atomic::{AtomicBool, Ordering};
 
 /// The language of the screen. It does not set the place whose rules apply.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
@@ -83,7 +80,7 @@ keys! {
     LadderFoot LadderLength EaveHeight RoofPitch HalfSpan Overhang BelowLabel BelowGround BelowObstacle
     GroundSlope ObstacleHeight ObstacleDistance ObstacleWidth
     More Less MoreChoices Undo Redo StartOver RangeHint
-    PredictHeading PredictHint PredictFirst EngineMissing LockAndPlay Locked Computing Skip
+    PredictHeading PredictHint PredictFirst EngineMissing TryAgain LockAndPlay Locked Computing Skip
     ProblemsHeading NotGraded
     PlayAgain Pause Resume SlowPlay TruePlay PrevEvent NextEvent Scrub StepBack StepOn PlayerRegion
     ResultHeading YouPredicted PredictedRight PredictedWrong ScoreLine Passes DoesNotPass
@@ -113,43 +110,18 @@ keys! {
     SaveFile OpenFile CopyLink LinkCopied FileBad Kept NotKept
 }
 
-static LONG: AtomicBool = AtomicBool::new(false);
-
-/// Doubles every text from now on, to see whether the screen holds longer ones.
-pub fn set_long(on: bool) {
-    LONG.store(on, Ordering::Relaxed);
-}
-
-/// Whether texts are doubled.
-pub fn is_long() -> bool {
-    LONG.load(Ordering::Relaxed)
-}
-
 /// The text of a key.
 pub fn text(lang: Lang, key: Key) -> &'static str {
-    held(match lang {
+    match lang {
         Lang::En => en::text(key),
         Lang::Fr => fr::text(key),
-    })
-}
-
-/// A text, doubled where that was asked for.
-fn held(text: &'static str) -> &'static str {
-    if LONG.load(Ordering::Relaxed) { doubled(text) } else { text }
+    }
 }
 
 impl words::Worded for Key {
     fn words(self, lang: Lang) -> &'static str {
         text(lang, self)
     }
-}
-
-/// The text twice, made once for each.
-fn doubled(text: &'static str) -> &'static str {
-    thread_local! {
-        static MADE: RefCell<HashMap<*const u8, &'static str>> = RefCell::default();
-    }
-    MADE.with_borrow_mut(|m| *m.entry(text.as_ptr()).or_insert_with(|| format!("{text} {text}").leak()))
 }
 
 /// Fills named places: `fill("{a} of {b}", &[("a", "1"), ("b", "2")])`.

@@ -1,8 +1,9 @@
 //! Whole sentences about a set-up and a fall: verdict, findings, the scene in words.
 
-use super::words::Worded;
+use super::words::{Bench as W, Worded};
 use super::{Key, Lang, fill, limit_quantity, number, quantity, quantity_against};
 use crate::changes::Change;
+use crate::file::{Fault, FileError};
 use crate::inspection::{GearPart, Look};
 use crate::physics::equipment::{ABSORBER_SHARE_MIDDLE, AbsorberParams};
 use crate::physics::trace::{EventKind, Outcome, Trace};
@@ -511,4 +512,33 @@ pub fn events(r: Reader, t: &Trace) -> String {
         })
         .collect();
     r.f(Key::StateAfter, &[("events", &list.join(", "))])
+}
+
+/// Why a file or link was not opened: a sentence for a painter, then the place for whoever made it.
+pub fn file_error(r: Reader, e: &FileError) -> String {
+    let why = r.t(match e.fault {
+        Fault::TooLarge => W::FaultTooLarge,
+        Fault::NotText => W::FaultNotText,
+        Fault::NotASetUp => W::FaultNotASetUp,
+        Fault::Records => W::FaultRecords,
+        Fault::Cut => W::FaultCut,
+        Fault::Broken => W::FaultBroken,
+        Fault::Newer => W::FaultNewer,
+        Fault::UnknownField => W::FaultUnknownField,
+        Fault::WrongValue => W::FaultWrongValue,
+        Fault::OutOfRange => W::FaultOutOfRange,
+    });
+    let mut place = Vec::new();
+    if e.line > 0 {
+        let at = [("line", e.line.to_string()), ("column", e.column.to_string())];
+        place.push(r.f(W::FaultLine, &[(at[0].0, &at[0].1), (at[1].0, &at[1].1)]));
+    }
+    if !e.path.is_empty() {
+        place.push(e.path.clone());
+    }
+    let mut all = vec![why.to_owned()];
+    if !place.is_empty() {
+        all.push(r.f(W::FaultAt, &[("place", &place.join(", "))]));
+    }
+    r.f(Key::FileBad, &[("reason", &all.join(" "))])
 }

@@ -1,7 +1,7 @@
 //! Texts in both languages side by side: those of the bench's handles and houses, and those of the
 //! rooms. Two tables, because the page's two modules each carry only what they show.
 
-use super::{Lang, held};
+use super::Lang;
 use serde::{Deserialize, Serialize};
 
 /// Something with a text in both languages.
@@ -22,9 +22,9 @@ macro_rules! words {
         }
         impl Worded for $table {
             fn words(self, lang: Lang) -> &'static str {
-                held(match (self, lang) {
+                match (self, lang) {
                     $(($table::$name, Lang::En) => $en, ($table::$name, Lang::Fr) => $fr,)*
-                })
+                }
             }
         }
     };
@@ -73,19 +73,51 @@ words! {
     BackToSetUp, "Back to the set-up", "Revenir au montage";
     AfterTheStop, "After the stop: the rescue", "Après l’arrêt : le sauvetage";
     MarkFor, "The mark is for: {title}.", "Le signe est pour : {title}.";
+    CameByLink, "This set-up came by a link or from a practice page. Yours is kept.", "Ce montage vient d’un lien ou d’un exercice. Le vôtre est conservé.";
+    BackToMine, "Back to mine", "Revenir au mien";
+    KeepThisOne, "Keep this one instead", "Garder plutôt celui-ci";
+    UpdateReady, "A new version is ready. What you made stays.", "Une nouvelle version est prête. Ce que vous avez fait reste.";
+    UpdateReload, "Reload", "Recharger";
+    FaultTooLarge, "It is over 1 MB; a set-up is far smaller.", "Il dépasse 1 Mo; un montage est bien plus petit.";
+    FaultNotText, "It cannot be read as text.", "Il ne peut pas être lu comme du texte.";
+    FaultNotASetUp, "It is not a set-up.", "Ce n’est pas un montage.";
+    FaultRecords, "It is a file of records: open it under Crew.", "C’est un fichier de fiches : ouvrez-le sous Équipe.";
+    FaultCut, "It ends too early: save or send it again.", "Il s’arrête trop tôt : enregistrez-le ou envoyez-le de nouveau.";
+    FaultBroken, "It is damaged.", "Il est abîmé.";
+    FaultNewer, "It was made by a newer version: reload this page while you have a network, then open it again.", "Il a été fait par une version plus récente : rechargez cette page avec un réseau, puis rouvrez-le.";
+    FaultUnknownField, "It holds something that a set-up does not have.", "Il contient quelque chose qu’un montage n’a pas.";
+    FaultWrongValue, "It holds a value that does not fit.", "Il contient une valeur qui ne convient pas.";
+    FaultOutOfRange, "One of its numbers is outside what can be entered here.", "Un de ses nombres sort de ce qui peut être saisi ici.";
+    FaultAt, "For whoever made it: {place}.", "Pour qui l’a fait : {place}.";
+    FaultLine, "line {line}, column {column}", "ligne {line}, colonne {column}";
     KeysChoosing, "Before the fall, with the drawing in focus: arrow keys go from part to part, Enter picks one up and puts it down, arrow keys move it (Shift finer, Page keys coarser), Escape puts it back.", "Avant la chute, le dessin étant actif : les flèches vont d’une pièce à l’autre, Entrée la prend en main et la pose, les flèches la déplacent (Maj plus fin, Page plus large), Échap la remet.";
 }
 
 words! {
     /// Texts of the rooms.
     Room;
+    NoteEndedElsewhere, "This form was finished or dropped in another tab. One sitting gives one record: it is on the crew’s list.", "Ce questionnaire a été terminé ou abandonné dans un autre onglet. Une séance donne une seule fiche : elle est dans la liste de l’équipe.";
+    NoteNoEngine, "The part that draws and marks the questions did not answer. Your answers are kept: try again, with a network if you have one.", "La partie qui tire et corrige les questions n’a pas répondu. Vos réponses sont conservées : réessayez, avec un réseau si possible.";
+    NoteNotSealed, "The record could not be sealed. Your answers are kept on this device.", "La fiche n’a pas pu être scellée. Vos réponses sont conservées sur cet appareil.";
+    CrewAdded, "{n} added to the crew.", "{n} ajoutés à l’équipe.";
+    CrewTooMany, "{n} left out: the list holds 500 names.", "{n} laissés de côté : la liste contient 500 noms au plus.";
+    CrewNotKept, "Not added: this device would not keep it.", "Pas ajouté : cet appareil ne l’a pas conservé.";
+    CrewUnread, "{n} records on this device cannot be read by this version. They are kept, and go into the file of all records.", "{n} fiches de cet appareil ne peuvent pas être lues par cette version. Elles sont conservées et vont dans le fichier de toutes les fiches.";
+    CrewShowAll, "Show all {n}", "Tout afficher ({n})";
+    ImportLeftOut, "Left out: {range} with something that cannot be, {unread} that cannot be read.", "Écartées : {range} avec une valeur impossible, {unread} illisibles.";
+    ImportNotKept, "Nothing was taken in: this device would not keep it.", "Rien n’a été pris : cet appareil ne l’a pas conservé.";
+    RefusedUnreadable, "Not opened: the file cannot be read as text. Nothing has changed.", "Pas ouvert : le fichier ne peut pas être lu comme du texte. Rien n’a changé.";
+    DoubtRange, "This record holds something that cannot be.", "Cette fiche contient quelque chose d’impossible.";
+    MarkReplayed, "drawn again: its answers fit its form", "refaite : ses réponses correspondent à son questionnaire";
+    MarkWaiting, "not yet drawn again", "pas encore refaite";
+    SheetVersionsTold, "app {app} · physics / physique {physics} · rules / règles {rules} · quiz / questionnaire {quiz}", "app {app} · physics / physique {physics} · rules / règles {rules} · quiz / questionnaire {quiz}";
     MoreHeading, "More practice", "Autres exercices";
     DayName, "A working day", "Une journée de travail";
     DayLine, "Eight jobs round one house. Move, look again, come down in time.", "Huit tâches autour d’une maison. Se déplacer, revérifier, descendre à temps.";
     FramingName, "Find the framing", "Trouver la charpente";
     FramingLine, "Tap the roof, mark the rafters, drive the anchor’s fasteners.", "Taper le toit, marquer les chevrons, clouer l’ancrage.";
     RescueName, "After the stop", "Après l’arrêt";
-    RescueLine, "A worker hangs. The clock runs. Who does what?", "Une personne est suspendue. Le temps passe. Qui fait quoi ?";
+    RescueLine, "A worker hangs. The clock runs. Who does what?", "Une personne est suspendue. Le temps passe. Qui fait quoi?";
     BackToList, "All practice", "Tous les exercices";
     ClearProgress, "Clear lessons done and endings found", "Effacer les leçons faites et les fins trouvées";
     ClearedProgress, "Cleared.", "Effacé.";
@@ -122,35 +154,35 @@ words! {
     FramingKey, "● solid, ◉ in between, ○ hollow, | chalk, ▼ fastener, ✕ open hole", "● plein, ◉ entre les deux, ○ creux, | craie, ▼ attache, ✕ trou ouvert";
 
     RescueLead, "The fall was stopped. Now somebody has to get the worker down, with what the crew planned.", "La chute est arrêtée. Il faut maintenant descendre la personne, avec ce que l’équipe a prévu.";
-    RescueOrdinary, "From the set-up on your bench nobody is left hanging, so this is the ordinary one.", "Avec le montage de votre établi personne ne reste suspendu ; voici donc le montage ordinaire.";
+    RescueOrdinary, "From the set-up on your bench nobody is left hanging, so this is the ordinary one.", "Avec le montage de votre établi personne ne reste suspendu; voici donc le montage ordinaire.";
     RescuePlanIs, "Rescue plan: {plan}", "Plan de sauvetage : {plan}";
     RescueWhere, "D-ring {height} above the ground, {grasp} from the nearest rung or eave.", "Anneau en D à {height} du sol, à {grasp} du barreau ou de l’avant-toit le plus proche.";
     RescueClock, "Minutes since the stop: {minute}", "Minutes depuis l’arrêt : {minute}";
     RescueGuide, "Somebody with the worker within {contact} minutes (ANSI/ASSP Z359.2, from memory). Hanging still can kill in less than {danger} (OSHA SHIB 03-24-2004, from memory).", "Quelqu’un auprès de la personne en {contact} minutes (ANSI/ASSP Z359.2, de mémoire). Rester suspendu immobile peut tuer en moins de {danger} (OSHA SHIB 03-24-2004, de mémoire).";
-    RescueAsk, "What next?", "Et ensuite ?";
+    RescueAsk, "What next?", "Et ensuite?";
     RescueCost, "{minutes} min (assumed)", "{minutes} min (supposé)";
     StepCall, "Call the emergency services", "Appeler les secours";
-    StepStraps, "Talk to the worker; feet into the relief straps", "Parler à la personne ; pieds dans les sangles de soulagement";
+    StepStraps, "Talk to the worker; feet into the relief straps", "Parler à la personne; pieds dans les sangles de soulagement";
     StepClimb, "The worker climbs back alone", "La personne remonte seule";
     StepLadder, "Raise the ladder to the worker", "Dresser l’échelle jusqu’à la personne";
     StepLower, "Fetch the rescue line and lower the worker", "Chercher la corde de sauvetage et descendre la personne";
     StepHaul, "Pull the worker up by hand, two people", "Tirer la personne à la main, à deux";
     StepWait, "Wait for the fire service", "Attendre les pompiers";
     HinderShort, "The ladder is {value} too short.", "L’échelle est trop courte de {value}.";
-    HinderHeavy, "Over the eave that takes {value}, the weight times e to the friction times the turn; two people pull about {pull} (assumed).", "Sur l’avant-toit il faut {value}, le poids multiplié par l’exponentielle du frottement et de l’angle ; deux personnes tirent environ {pull} (supposé).";
+    HinderHeavy, "Over the eave that takes {value}, the weight times e to the friction times the turn; two people pull about {pull} (assumed).", "Sur l’avant-toit il faut {value}, le poids multiplié par l’exponentielle du frottement et de l’angle; deux personnes tirent environ {pull} (supposé).";
     HinderReach, "Nothing to hold: the nearest rung or eave is {value} away.", "Rien à saisir : le barreau ou l’avant-toit le plus proche est à {value}.";
     HinderNobody, "Nobody was called. Five minutes are gone.", "Personne n’a été appelé. Cinq minutes de perdues.";
     StepDone, "Done at minute {minute}.", "Fait à la minute {minute}.";
-    RescueDown, "Down at minute {down}; somebody was there at minute {reached}.", "En bas à la minute {down} ; quelqu’un était là à la minute {reached}.";
+    RescueDown, "Down at minute {down}; somebody was there at minute {reached}.", "En bas à la minute {down}; quelqu’un était là à la minute {reached}.";
     RescueInTime, "Reached within the {contact} minutes.", "Rejoint dans les {contact} minutes.";
     RescueLate, "Later than the {contact} minutes: what does not work costs time too, and a plan read before the climb has the line at hand.", "Plus tard que les {contact} minutes : ce qui ne marche pas prend aussi du temps, et un plan lu avant de monter a la corde sous la main.";
     RescueNoCall, "Nobody called the emergency services. Anyone who hung needs to be looked at.", "Personne n’a appelé les secours. Qui est resté suspendu doit être examiné.";
     StrapsFrom, "Feet in the relief straps from minute {minute}: the legs keep moving blood (common practice).", "Pieds dans les sangles dès la minute {minute} : les jambes font circuler le sang (pratique courante).";
-    StrapsNone, "No relief straps were used; hanging still is what harms.", "Pas de sangles de soulagement ; c’est l’immobilité qui nuit.";
+    StrapsNone, "No relief straps were used; hanging still is what harms.", "Pas de sangles de soulagement; c’est l’immobilité qui nuit.";
     RescueAfter, "Afterwards: keep watch, withdraw the gear, write down what happened.", "Ensuite : surveiller, retirer le matériel, noter ce qui s’est passé.";
     RescueAgain, "Again", "Recommencer";
 
-    DayLead, "One shift in a few minutes. Before each job say what you do; each thing takes time. Bolt and latch work loose, and somewhere a slip may come. What falls then is the set-up of that minute.", "Un quart en quelques minutes. Avant chaque tâche, dites ce que vous faites ; tout prend du temps. Boulon et loquet se desserrent, et une glissade peut venir. C’est le montage de cette minute qui tombe.";
+    DayLead, "One shift in a few minutes. Before each job say what you do; each thing takes time. Bolt and latch work loose, and somewhere a slip may come. What falls then is the set-up of that minute.", "Un quart en quelques minutes. Avant chaque tâche, dites ce que vous faites; tout prend du temps. Boulon et loquet se desserrent, et une glissade peut venir. C’est le montage de cette minute qui tombe.";
     DayStart, "Start the shift", "Commencer le quart";
     DaySeed, "Number of the day", "Numéro de la journée";
     DayJob, "Job {n} of {all}: {task}", "Tâche {n} sur {all} : {task}";
@@ -196,7 +228,7 @@ words! {
     DaySame, "The same day again", "La même journée encore";
     SeeFall, "See this set-up on the bench", "Voir ce montage à l’établi";
 
-    AlongAsk, "Two workers with the same gear, one under the anchor, one {offset} along the wall. Both slip. What is different for the second?", "Deux personnes avec le même matériel, l’une sous l’ancrage, l’autre à {offset} le long du mur. Les deux glissent. Qu’est-ce qui change pour la seconde ?";
+    AlongAsk, "Two workers with the same gear, one under the anchor, one {offset} along the wall. Both slip. What is different for the second?", "Deux personnes avec le même matériel, l’une sous l’ancrage, l’autre à {offset} le long du mur. Les deux glissent. Qu’est-ce qui change pour la seconde?";
     AlongSame, "nothing much", "pas grand-chose";
     AlongLower, "ends lower and swings in fast", "finit plus bas et revient vite en balancier";
     AlongHigher, "ends higher: the rope is already tight", "finit plus haut : la corde est déjà tendue";

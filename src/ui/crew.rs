@@ -9,22 +9,56 @@ use crate::engine::{Answer, Ask, Writing};
 use crate::records::{Doubt, LARGEST_IMPORT_BYTES, Record, Refused};
 use crate::roster::{DueKind, analysis, next_due};
 use crate::texts::Key;
+use crate::texts::say::Reader;
+use crate::texts::words::Room as W;
 use crate::units::date;
 use leptos::prelude::*;
+use std::collections::{HashMap, HashSet};
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 
-/// The text of a chosen file, if it is not too large.
-async fn file_text(ev: &web_sys::Event) -> Option<Result<String, ()>> {
+/// Why a chosen file gives no text.
+enum NoText {
+    TooLarge,
+    Unreadable,
+}
+
+/// The text of a chosen file, if it is not too large: UTF-8, else what older spreadsheets write
+/// (Windows-1252).
+async fn file_text(ev: &web_sys::Event) -> Option<Result<String, NoText>> {
     let input = ev.target()?.dyn_into::<web_sys::HtmlInputElement>().ok()?;
     let file = input.files()?.get(0)?;
     let text = if file.size() > LARGEST_IMPORT_BYTES as f64 {
-        Err(())
+        Err(NoText::TooLarge)
     } else {
-        JsFuture::from(file.text()).await.ok().and_then(|t| t.as_string()).ok_or(())
+        let bytes = JsFuture::from(file.array_buffer()).await.map(|b| js_sys::Uint8Array::new(&b).to_vec());
+        bytes.ok().and_then(decoded).ok_or(NoText::Unreadable)
     };
     input.set_value("");
     Some(text)
+}
+
+fn decoded(bytes: Vec<u8>) -> Option<String> {
+    String::from_utf8(bytes)
+        .or_else(|e| {
+            let decoder = web_sys::TextDecoder::new_with_label("windows-1252").map_err(drop)?;
+            decoder.decode_with_u8_array(e.as_bytes()).map_err(drop)
+        })
+        .ok()
+}
+
+/// People shown before the rest is asked for.
+const SHOWN_AT_FIRST: usize = 100;
+
+/// What is doubtful about a record, in words.
+fn doubt_words(r: Reader, doubt: Option<Doubt>) -> &'static str {
+    match doubt {
+        None => r.t(Key::DoubtNone),
+        Some(Doubt::Edited) => r.t(Key::DoubtEdited),
+        Some(Doubt::OutOfRange) => r.t(W::DoubtRange),
+        Some(Doubt::OtherVersion) => r.t(Key::DoubtVersion),
+        Some(Doubt::DoesNotReplay) => r.t(Key::DoubtReplay),
+    }
 }
 
 #[component]
@@ -34,19 +68,33 @@ pub fn Crew() -> impl IntoView {
     let said = RwSignal::new(String::new());
     let sheet = RwSignal::new(None::<Record>);
     let sure = RwSignal::new(false);
+    let tell = move |words: String| drop(said.try_set(words));
     let add = move |text: String| {
         engine::ask(&Ask::Crew(text), move |answer| {
-            if let Some(Answer::Crew(names)) = answer {
-                desk.crew.update(|c| {
-                    for n in names {
-                        if !c.contains(&n) {
-                            c.push(n);
-                        }
-                    }
-                });
-                desk.keep_crew();
+            let Some(Answer::Crew(names)) = answer else {
+                return tell(settings.reader_now().t(Key::EngineMissing).to_owned());
+            };
+            desk.add_crew(names, move |done| {
+                let r = settings.reader_now();
+                let Some((added, over)) = done else { return tell(r.t(W::CrewNotKept).to_owned()) };
+                let mut words = r.f(W::CrewAdded, &[("n", &added.to_string())]);
+                if over > 0 {
+                    words = format!("{words} {}", r.f(W::CrewTooMany, &[("n", &over.to_string())]));
+                }
+                tell(words);
                 let _ = pasted.try_set(String::new());
-            }
+            });
+        });
+    };
+    let add_file = move |ev: web_sys::Event| {
+        spawn_local(async move {
+            let key = match file_text(&ev).await {
+                None => return,
+                Some(Ok(t)) => return add(t),
+                Some(Err(NoText::TooLarge)) => settings.reader_now().t(Key::RefusedTooLarge),
+                Some(Err(NoText::Unreadable)) => settings.reader_now().t(W::RefusedUnreadable),
+            };
+            tell(key.to_owned());
         });
     };
     let take = move |ev: web_sys::Event| {
@@ -58,49 +106,62 @@ pub fn Crew() -> impl IntoView {
                     Refused::Foreign => Key::RefusedForeign,
                     Refused::Newer => Key::RefusedNewer,
                 };
-                let _ = said.try_set(settings.reader_now().t(key).to_owned());
+                tell(settings.reader_now().t(key).to_owned());
             };
             let text = match file_text(&ev).await {
                 None => return,
-                Some(Err(())) => return refused(Refused::TooLarge),
+                Some(Err(NoText::TooLarge)) => return refused(Refused::TooLarge),
+                Some(Err(NoText::Unreadable)) => {
+                    return tell(settings.reader_now().t(W::RefusedUnreadable).to_owned());
+                }
                 Some(Ok(t)) => t,
             };
             let held = desk.records.with_untracked(|all| all.iter().map(|r| r.id().to_owned()).collect());
             engine::ask(&Ask::Import(text, held), move |answer| match answer {
                 Some(Answer::Import(Ok(i))) => {
-                    let _ = said.try_set(settings.reader_now().f(
-                        Key::ImportDone,
-                        &[
-                            ("fresh", &i.fresh.len().to_string()),
-                            ("held", &i.held.to_string()),
-                            ("edited", &i.edited.to_string()),
-                        ],
-                    ));
-                    desk.crew.update(|c| {
-                        for n in i.crew {
-                            if !c.contains(&n) {
-                                c.push(n);
-                            }
+                    let (range, unread) = (i.out_of_range, i.unread);
+                    let (fresh, held, edited) = (i.fresh.len(), i.held, i.edited);
+                    let names = i.crew;
+                    desk.take_in(i.fresh, move |kept| {
+                        let r = settings.reader_now();
+                        if !kept {
+                            return tell(r.t(W::ImportNotKept).to_owned());
                         }
+                        let mut words = r.f(
+                            Key::ImportDone,
+                            &[
+                                ("fresh", &fresh.to_string()),
+                                ("held", &held.to_string()),
+                                ("edited", &edited.to_string()),
+                            ],
+                        );
+                        if range + unread > 0 {
+                            let more = [("range", range.to_string()), ("unread", unread.to_string())];
+                            let more = [(more[0].0, more[0].1.as_str()), (more[1].0, more[1].1.as_str())];
+                            words = format!("{words} {}", r.f(W::ImportLeftOut, &more));
+                        }
+                        tell(words.clone());
+                        desk.add_crew(names, move |done| {
+                            if let Some((_, over)) = done.filter(|d| d.1 > 0) {
+                                let r = settings.reader_now();
+                                let more = r.f(W::CrewTooMany, &[("n", &over.to_string())]);
+                                tell(format!("{words} {more}"));
+                            }
+                        });
                     });
-                    desk.keep_crew();
-                    desk.take_in(i.fresh);
                 }
                 Some(Answer::Import(Err(r))) => refused(r),
-                _ => drop(said.try_set(settings.reader_now().t(Key::EngineMissing).to_owned())),
+                _ => tell(settings.reader_now().t(Key::EngineMissing).to_owned()),
             });
         });
     };
     let reopen = move |r: Record| {
         engine::ask(&Ask::Reopen(Box::new(r.clone())), move |answer| {
             if let Some(Answer::Reopened(doubt, form)) = answer {
-                let key = match doubt {
-                    None => Key::DoubtNone,
-                    Some(Doubt::Edited) => Key::DoubtEdited,
-                    Some(Doubt::OtherVersion) => Key::DoubtVersion,
-                    Some(Doubt::DoesNotReplay) => Key::DoubtReplay,
-                };
-                let _ = said.try_set(settings.reader_now().t(key).to_owned());
+                desk.doubts.update(|d| {
+                    d.insert(r.id().to_owned(), doubt);
+                });
+                tell(doubt_words(settings.reader_now(), doubt).to_owned());
                 if doubt.is_none() {
                     let s = super::desk::Sitting {
                         header: r.header.clone(),
@@ -115,26 +176,31 @@ pub fn Crew() -> impl IntoView {
             }
         });
     };
-    let names = move || {
+    let names = Memo::new(move |_| {
         let mut all = desk.crew.get();
+        let mut seen: HashSet<String> = all.iter().cloned().collect();
         desk.records.with(|records| {
-            for r in records {
-                if !all.contains(&r.header.who) {
-                    all.push(r.header.who.clone());
-                }
-            }
+            all.extend(records.iter().map(|r| &r.header.who).filter(|w| seen.insert((*w).clone())).cloned());
         });
         all
-    };
+    });
+    let whole_list = RwSignal::new(false);
     let people = move || {
         let r = settings.reader();
         let mid = date(&desk.mid_season.get());
         let now = date(&today());
         let records = desk.records.get();
-        names()
+        let mut of: HashMap<&str, Vec<&Record>> = HashMap::new();
+        for q in &records {
+            of.entry(q.header.who.as_str()).or_default().push(q);
+        }
+        let most = if whole_list.get() { usize::MAX } else { SHOWN_AT_FIRST };
+        names
+            .get()
             .into_iter()
+            .take(most)
             .map(|who| {
-                let mine: Vec<&Record> = records.iter().filter(|q| q.header.who == who).collect();
+                let mine: Vec<&Record> = of.remove(who.as_str()).unwrap_or_default();
                 let last = mine.last().map(|q| (*q).clone());
                 let told = last.as_ref().map_or(r.t(Key::CrewNone).to_owned(), |q| {
                     let s = q.score();
@@ -158,10 +224,18 @@ pub fn Crew() -> impl IntoView {
                         r.f(if come { Key::DueNow } else { Key::DueLater }, &[("what", &what), ("day", &when)])
                     },
                 );
+                let mark = last.as_ref().map(|q| {
+                    desk.doubts.with(|d| match d.get(q.id()) {
+                        Some(None) => ("✓ ", r.t(W::MarkReplayed)),
+                        Some(doubt) => ("△ ", doubt_words(r, *doubt)),
+                        None => ("", r.t(W::MarkWaiting)),
+                    })
+                });
                 let (show, name) = (last.clone(), who.clone());
                 view! {
                     <li><p><strong>{if who.is_empty() { "—".to_owned() } else { who.clone() }}</strong></p>
                         <p>{told}</p><p class="sev">{due}</p>
+                        {mark.map(|(shape, words)| view! { <p class="sev mark-of"><b aria-hidden="true">{shape}</b>{words}</p> })}
                         <div class="row buttons">
                         {last.map(|q| { let again = q.clone(); view! {
                             <button type="button" class="reopen" on:click=move |_| reopen(again.clone())>{r.t(Key::CrewOpen)}</button>
@@ -171,10 +245,7 @@ pub fn Crew() -> impl IntoView {
                             }>{r.t(Key::Print)}</button>
                         } })}
                         {mine.is_empty().then(|| view! {
-                            <button type="button" on:click=move |_| {
-                                desk.crew.update(|c| c.retain(|n| *n != name));
-                                desk.keep_crew();
-                            }>{r.t(Key::CrewRemove)}</button>
+                            <button type="button" on:click=move |_| desk.remove_crew(name.clone())>{r.t(Key::CrewRemove)}</button>
                         })}
                         </div></li>
                 }
@@ -205,8 +276,13 @@ pub fn Crew() -> impl IntoView {
                 <h2>{settings.s(Key::CrewHeading)}</h2>
                 <p class="lead">{settings.s(Key::CrewLead)}</p>
                 <p id="crew-said" role="status">{move || said.get()}</p>
-                <Show when=move || !names().is_empty() fallback=move || view! { <p>{settings.s(Key::CrewEmpty)}</p> }>
+                <Show when=move || desk.unread.with(|u| !u.is_empty())>
+                    <p class="problems">{move || settings.reader().f(W::CrewUnread, &[("n", &desk.unread.with(Vec::len).to_string())])}</p></Show>
+                <Show when=move || names.with(|n| !n.is_empty()) fallback=move || view! { <p>{settings.s(Key::CrewEmpty)}</p> }>
                     <ul class="people">{people}</ul>
+                    <Show when=move || !whole_list.get() && names.with(|n| n.len() > SHOWN_AT_FIRST)>
+                        <button type="button" on:click=move |_| whole_list.set(true)>
+                            {move || settings.reader().f(W::CrewShowAll, &[("n", &names.with(Vec::len).to_string())])}</button></Show>
                 </Show>
                 <form class="card" on:submit=move |ev: web_sys::SubmitEvent| { ev.prevent_default(); add(pasted.get_untracked()) }>
                     <label class="line"><span>{settings.s(Key::CrewPaste)}</span>
@@ -215,7 +291,7 @@ pub fn Crew() -> impl IntoView {
                     <div class="row buttons">
                         <button type="submit" id="add-crew">{settings.s(Key::CrewAdd)}</button>
                         <label class="button"><input type="file" accept=".csv,text/csv,text/plain" class="vh" id="crew-file"
-                            on:change=move |ev| spawn_local(async move { if let Some(Ok(t)) = file_text(&ev).await { add(t) } }) />
+                            on:change=add_file />
                             {settings.s(Key::CrewCsv)}</label>
                     </div>
                 </form>

@@ -1,15 +1,26 @@
 //! The signals of quiz and crew: the form being answered, the records, the crew's list, and how they
-//! are kept.
+//! are kept. Each change is made in the store first, one transaction each; then the other tabs are
+//! told, and read anew.
 
 use super::engine;
-use super::keep::{self, Shelf};
+use super::keep::{self, Ended, Shelf};
 use crate::engine::{Answer, Ask};
 use crate::quiz::items::{Given, Item};
 use crate::quiz::{Answered, Blueprint, CUT_SHARE, Form, Mode};
-use crate::records::{Header, Record};
+use crate::records::{Doubt, Header, MOST_CREW, Names, Record};
+use crate::units::instant_s;
 use leptos::prelude::*;
 use serde::{Deserialize, Serialize};
+use std::collections::{HashMap, HashSet};
+use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::spawn_local;
+use web_sys::{BroadcastChannel, MessageEvent};
+
+/// Names of what is kept beside the records.
+const CREW: &str = "crew";
+const MID_SEASON: &str = "mid season";
+const LAST_END: &str = "last end";
+const HALF: &str = "sitting ";
 
 /// A form half done, as it is kept.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -21,7 +32,11 @@ pub struct Sitting {
 
 impl Sitting {
     fn key(&self) -> String {
-        format!("sitting {} {}", self.header.started, self.header.from.seed)
+        format!("{HALF}{} {}", self.header.started, self.header.from.seed)
+    }
+
+    fn is_answered(&self) -> bool {
+        self.answers.len() >= self.header.questions as usize
     }
 }
 
@@ -33,15 +48,25 @@ pub enum Note {
     NotKept,
     /// Another tab was further with the same form.
     OtherTab,
-    /// The device's clock stood earlier than at an earlier record.
+    /// Another tab has ended or dropped the same form.
+    EndedElsewhere,
+    /// The device's clock stood earlier than at an earlier record of this device.
     ClockBack,
     /// Everything on this device was cleared.
     Cleared,
+    /// The engine could not draw, mark or seal.
+    NoEngine,
+    /// The record could not be sealed.
+    NotSealed,
 }
 
 #[derive(Clone, Copy)]
 pub struct Desk {
     pub records: RwSignal<Vec<Record>>,
+    /// Texts of records that this version cannot read: kept, counted, written to files.
+    pub unread: RwSignal<Vec<String>>,
+    /// What drawing each record's form again has shown, by identifier.
+    pub doubts: RwSignal<HashMap<String, Option<Doubt>>>,
     pub crew: RwSignal<Vec<String>>,
     pub mid_season: RwSignal<String>,
     /// Forms half done on this device.
@@ -53,6 +78,11 @@ pub struct Desk {
     /// The record just sealed.
     pub done: RwSignal<Option<Record>>,
     pub note: RwSignal<Note>,
+    /// Whether the open form has been kept at least once.
+    was_kept: StoredValue<bool>,
+    /// Records that the device would not keep: held as long as the page is open.
+    loose: StoredValue<HashSet<String>>,
+    channel: StoredValue<Option<BroadcastChannel>, LocalStorage>,
 }
 
 /// Now, as ISO 8601 with the device's offset.
@@ -79,6 +109,8 @@ pub fn fresh_seed() -> u64 {
 pub fn provide_desk() -> Desk {
     let desk = Desk {
         records: RwSignal::new(vec![]),
+        unread: RwSignal::new(vec![]),
+        doubts: RwSignal::new(HashMap::new()),
         crew: RwSignal::new(vec![]),
         mid_season: RwSignal::new(String::new()),
         halves: RwSignal::new(vec![]),
@@ -87,8 +119,12 @@ pub fn provide_desk() -> Desk {
         told: RwSignal::new(false),
         done: RwSignal::new(None),
         note: RwSignal::new(Note::None),
+        was_kept: StoredValue::new(false),
+        loose: StoredValue::new(HashSet::new()),
+        channel: StoredValue::new_local(BroadcastChannel::new("shortfall").ok()),
     };
     provide_context(desk);
+    desk.hear_other_tabs();
     desk
 }
 
@@ -97,19 +133,71 @@ pub fn desk() -> Desk {
 }
 
 impl Desk {
+    /// What other tabs of this browser do: `kept`, or `ended` and the key of a form.
+    fn hear_other_tabs(self) {
+        let hear = Closure::<dyn Fn(MessageEvent)>::new(move |ev: MessageEvent| {
+            let text = ev.data().as_string().unwrap_or_default();
+            if let Some(key) = text.strip_prefix("ended ")
+                && self.done.with_untracked(Option::is_none)
+                && self.sitting.with_untracked(|s| s.as_ref().is_some_and(|s| s.key() == key))
+            {
+                self.leave(Note::EndedElsewhere);
+            }
+            self.reload();
+        });
+        self.channel.with_value(|c| {
+            if let Some(c) = c {
+                c.set_onmessage(Some(hear.as_ref().unchecked_ref()));
+            }
+        });
+        hear.forget();
+    }
+
+    fn tell_other_tabs(self, what: &str) {
+        self.channel.with_value(|c| {
+            if let Some(c) = c {
+                let _ = c.post_message(&JsValue::from_str(what));
+            }
+        });
+    }
+
+    /// Leaves the open form, which stays on this device unless it is gone already.
+    pub fn leave(self, why: Note) {
+        self.sitting.set(None);
+        self.form.set(None);
+        self.told.set(false);
+        if why != Note::None {
+            self.note.set(why);
+        }
+        self.reload();
+    }
+
     /// Reads everything kept. Also when another tab may have added to it.
     pub async fn load(self) {
         let (Some(records), Some(kept)) = (keep::all(Shelf::Records).await, keep::all(Shelf::Kept).await)
         else {
             return self.note.set(Note::NotKept);
         };
-        let mut all: Vec<Record> = records.iter().filter_map(|(_, t)| serde_json::from_str(t).ok()).collect();
-        all.sort_by(|a, b| a.finished.cmp(&b.finished));
-        self.records.set(all);
+        let mut all: Vec<Record> = Vec::with_capacity(records.len());
+        let mut unread = Vec::new();
+        for (_, text) in records {
+            match serde_json::from_str(&text) {
+                Ok(r) => all.push(r),
+                Err(_) => unread.push(text),
+            }
+        }
+        sort(&mut all);
+        let kept_now: HashSet<String> = all.iter().map(|r| r.id().to_owned()).collect();
+        self.loose.update_value(|l| l.retain(|id| !kept_now.contains(id)));
+        self.records.update(|now| {
+            all.extend(now.drain(..).filter(|r| self.loose.with_value(|l| l.contains(r.id()))));
+            *now = all;
+        });
+        self.unread.set(unread);
         let find = |name: &str| kept.iter().find(|(k, _)| k == name).map(|(_, v)| v.clone());
-        self.crew.set(find("crew").and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default());
-        self.mid_season.set(find("mid season").unwrap_or_default());
-        let halves = kept.iter().filter(|(k, _)| k.starts_with("sitting "));
+        self.crew.set(find(CREW).and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default());
+        self.mid_season.set(find(MID_SEASON).unwrap_or_default());
+        let halves = kept.iter().filter(|(k, _)| k.starts_with(HALF));
         self.halves.set(halves.filter_map(|(_, t)| serde_json::from_str(t).ok()).collect());
     }
 
@@ -118,28 +206,76 @@ impl Desk {
         spawn_local(self.load());
     }
 
-    async fn keep(self, key: String, text: String) {
-        if !keep::put(Shelf::Kept, &key, &text).await {
-            self.note.set(Note::NotKept);
-        }
+    /// Adds names to the crew's list; `then` hears how many were added and how many are too many, or
+    /// `None` when the device would not keep them.
+    pub fn add_crew(self, names: Names, then: impl FnOnce(Option<(u32, u32)>) + 'static) {
+        spawn_local(async move {
+            let edit = |old: Option<String>| {
+                let mut list: Vec<String> =
+                    old.and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default();
+                let mut seen: HashSet<String> = list.iter().cloned().collect();
+                let (mut added, mut over) = (0, names.left_out);
+                for n in names.names {
+                    if !seen.insert(n.clone()) {
+                        continue;
+                    }
+                    if list.len() < MOST_CREW {
+                        list.push(n);
+                        added += 1;
+                    } else {
+                        over += 1;
+                    }
+                }
+                (serde_json::to_string(&list).ok(), (list, added, over))
+            };
+            let done = keep::change(Shelf::Kept, CREW, edit).await;
+            if let Some((list, added, over)) = done {
+                self.crew.set(list);
+                self.tell_other_tabs("kept");
+                then(Some((added, over)));
+            } else {
+                self.note.set(Note::NotKept);
+                then(None);
+            }
+        });
     }
 
-    /// Keeps the crew's list.
-    pub fn keep_crew(self) {
-        let text = self.crew.with_untracked(|c| serde_json::to_string(c).unwrap_or_default());
-        spawn_local(self.keep("crew".to_owned(), text));
+    /// Takes a name off the crew's list.
+    pub fn remove_crew(self, name: String) {
+        spawn_local(async move {
+            let edit = |old: Option<String>| {
+                let mut list: Vec<String> =
+                    old.and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default();
+                list.retain(|n| *n != name);
+                (serde_json::to_string(&list).ok(), list)
+            };
+            match keep::change(Shelf::Kept, CREW, edit).await {
+                Some(list) => {
+                    self.crew.set(list);
+                    self.tell_other_tabs("kept");
+                }
+                None => self.note.set(Note::NotKept),
+            }
+        });
     }
 
     /// Keeps the day of mid-season.
     pub fn keep_mid_season(self, day: String) {
         self.mid_season.set(day.clone());
-        spawn_local(self.keep("mid season".to_owned(), day));
+        spawn_local(async move {
+            if keep::put(Shelf::Kept, MID_SEASON, &day).await {
+                self.tell_other_tabs("kept");
+            } else {
+                self.note.set(Note::NotKept);
+            }
+        });
     }
 
     /// The kinds that a person missed in the last form.
     pub fn missed_by(self, who: &str) -> Vec<crate::quiz::items::ItemKind> {
+        let who = crate::records::name(who);
         self.records.with_untracked(|all| {
-            let last = all.iter().rev().find(|r| r.header.who == who.trim());
+            let last = all.iter().rev().find(|r| r.header.who == who);
             last.map_or(vec![], |r| crate::quiz::missed(&r.answers))
         })
     }
@@ -157,44 +293,54 @@ impl Desk {
         self.done.set(None);
         let started = now();
         engine::ask(&Ask::Form(from.clone()), move |answer| {
-            let Some(Answer::Form(f)) = answer else { return };
+            let Some(Answer::Form(f)) = answer else { return self.note.set(Note::NoEngine) };
             let cut = if cut > 0.0 { cut } else { CUT_SHARE };
             let header = Header::new(&who, &trainer, lang, from, f.items.len() as u32, cut, &started);
             let s = Sitting { header, mode, answers: vec![] };
             self.form.set(Some(*f));
             self.told.set(false);
-            self.keep_sitting(&s);
+            self.was_kept.set_value(false);
+            let (key, text) = (s.key(), serde_json::to_string(&s).unwrap_or_default());
             self.sitting.set(Some(s));
-            // The browser is asked to keep what will be made.
-            spawn_local(async {
+            spawn_local(async move {
+                let kept = keep::put(Shelf::Kept, &key, &text).await;
+                self.was_kept.set_value(kept);
+                if !kept {
+                    self.note.set(Note::NotKept);
+                }
+                // The browser is asked to keep what will be made.
                 keep::persist().await;
             });
         });
     }
 
-    /// Goes on with a form half done, at the same question.
+    /// Goes on with a form half done, at the same question; one that only lacks its end is ended.
     pub fn resume(self, s: Sitting) {
         self.done.set(None);
         engine::ask(&Ask::Form(s.header.from.clone()), move |answer| {
-            let Some(Answer::Form(f)) = answer else { return };
+            let Some(Answer::Form(f)) = answer else { return self.note.set(Note::NoEngine) };
+            let ends = s.is_answered();
             self.form.set(Some(*f));
             self.told.set(false);
+            self.was_kept.set_value(true);
             self.sitting.set(Some(s));
+            if ends {
+                self.finish_if_done();
+            }
         });
     }
 
     /// Drops a form half done.
     pub fn drop_half(self, s: &Sitting) {
         let key = s.key();
-        self.halves.update(|h| h.retain(|x| x.key() != key));
         spawn_local(async move {
-            keep::remove(Shelf::Kept, &key).await;
+            if keep::remove(Shelf::Kept, &key).await {
+                self.halves.update(|h| h.retain(|x| x.key() != key));
+                self.tell_other_tabs(&format!("ended {key}"));
+            } else {
+                self.note.set(Note::NotKept);
+            }
         });
-    }
-
-    fn keep_sitting(self, s: &Sitting) {
-        let (key, text) = (s.key(), serde_json::to_string(s).unwrap_or_default());
-        spawn_local(self.keep(key, text));
     }
 
     /// The question now open, and its number.
@@ -204,8 +350,15 @@ impl Desk {
         self.form.with(|f| f.as_ref().and_then(|f| f.items.get(n)).map(|q| (n, q.clone())))
     }
 
-    /// Answers the open question. Another tab may have been further: then its answers stand.
+    /// Answers the open question. Another tab may have been further: then its answers stand; or it may
+    /// have ended the form: then there is nothing left to answer here.
     pub fn answer(self, given: Given) {
+        /// What was kept of the same form.
+        enum Found {
+            Ours,
+            Theirs(Box<Sitting>),
+            Gone,
+        }
         let Some(mut s) = self.sitting.get_untracked() else { return };
         let Some(q) =
             self.form.with_untracked(|f| f.as_ref().and_then(|f| f.items.get(s.answers.len()).cloned()))
@@ -215,16 +368,32 @@ impl Desk {
         let before = s.answers.len();
         s.answers.push(Answered::of(&q, given));
         let practice = s.mode == Mode::Practice;
+        let was_kept = self.was_kept.get_value();
         spawn_local(async move {
-            let kept =
-                keep::get(Shelf::Kept, &s.key()).await.and_then(|t| serde_json::from_str::<Sitting>(&t).ok());
-            if let Some(other) = kept.filter(|k| k.answers.len() > before) {
-                self.note.set(Note::OtherTab);
-                self.sitting.set(Some(other));
-            } else {
-                self.keep_sitting(&s);
-                self.told.set(practice);
-                self.sitting.set(Some(s));
+            let ours = serde_json::to_string(&s).ok();
+            let edit = |old: Option<String>| {
+                let gone = old.is_none() && was_kept;
+                match old.and_then(|t| serde_json::from_str::<Sitting>(&t).ok()) {
+                    Some(other) if other.answers.len() > before => (None, Found::Theirs(Box::new(other))),
+                    None if gone => (None, Found::Gone),
+                    _ => (ours, Found::Ours),
+                }
+            };
+            match keep::change(Shelf::Kept, &s.key(), edit).await {
+                Some(Found::Gone) => return self.leave(Note::EndedElsewhere),
+                Some(Found::Theirs(other)) => {
+                    self.note.set(Note::OtherTab);
+                    self.sitting.set(Some(*other));
+                }
+                kept => {
+                    if kept.is_some() {
+                        self.was_kept.set_value(true);
+                    } else {
+                        self.note.set(Note::NotKept);
+                    }
+                    self.told.set(practice);
+                    self.sitting.set(Some(s));
+                }
             }
             if !self.told.get_untracked() {
                 self.finish_if_done();
@@ -240,48 +409,89 @@ impl Desk {
 
     fn finish_if_done(self) {
         let Some(s) = self.sitting.get_untracked() else { return };
-        if s.answers.len() < s.header.questions as usize {
+        if !s.is_answered() {
             return;
         }
         let finished = now();
-        let back =
-            self.records.with_untracked(|all| all.iter().any(|r| r.finished.get(..19) > finished.get(..19)));
-        let ask = Ask::Seal(Box::new(s.header.clone()), s.answers.clone(), finished, back);
-        engine::ask(&ask, move |answer| {
-            let Some(Answer::Record(r)) = answer else { return };
-            self.done.set(Some((*r).clone()));
-            if back {
-                self.note.set(Note::ClockBack);
-            }
-            if s.mode == Mode::Practice {
-                return self.drop_half(&s);
-            }
-            self.records.update(|all| all.push((*r).clone()));
-            let text = serde_json::to_string(&*r).unwrap_or_default();
-            spawn_local(async move {
-                // The half is let go only once the whole is kept.
-                if keep::put(Shelf::Records, r.id(), &text).await {
-                    self.drop_half(&s);
-                } else {
-                    self.note.set(Note::NotKept);
-                }
+        spawn_local(async move {
+            // Set back against the last form that this device itself ended; what came by a file, or
+            // another zone's hours, say nothing.
+            let at_s = instant_s(&finished).unwrap_or(0);
+            let read = |old: Option<String>| (None, old.and_then(|t| t.parse::<i64>().ok()));
+            let last_s = keep::change(Shelf::Kept, LAST_END, read).await.flatten();
+            let back = last_s.is_some_and(|last_s| last_s > at_s);
+            let ask = Ask::Seal(Box::new(s.header.clone()), s.answers.clone(), finished, back);
+            engine::ask(&ask, move |answer| match answer {
+                Some(Answer::Record(Some(r))) => spawn_local(self.end(s, *r, at_s)),
+                Some(Answer::Record(None)) => self.leave(Note::NotSealed),
+                _ => self.leave(Note::NoEngine),
             });
         });
     }
 
-    /// Takes in records of a file.
-    pub fn take_in(self, fresh: Vec<Record>) {
-        for r in &fresh {
-            let (id, text) = (r.id().to_owned(), serde_json::to_string(r).unwrap_or_default());
-            spawn_local(async move {
-                if !keep::put(Shelf::Records, &id, &text).await {
-                    self.note.set(Note::NotKept);
-                }
-            });
+    /// Keeps what a form came to, then shows it.
+    async fn end(self, s: Sitting, r: Record, at_s: i64) {
+        let key = s.key();
+        if s.mode == Mode::Practice {
+            self.done.set(Some(r));
+            return self.drop_half(&s);
         }
-        self.records.update(|all| {
-            all.extend(fresh);
-            all.sort_by(|a, b| a.finished.cmp(&b.finished));
+        let text = serde_json::to_string(&r).unwrap_or_default();
+        let ended = keep::end_form(&key, self.was_kept.get_value(), r.id(), &text).await;
+        if ended == Ended::Elsewhere {
+            return self.leave(Note::EndedElsewhere);
+        }
+        if r.clock_set_back {
+            self.note.set(Note::ClockBack);
+        }
+        if ended == Ended::NotKept {
+            self.loose.update_value(|l| {
+                l.insert(r.id().to_owned());
+            });
+            self.note.set(Note::NotKept);
+        } else {
+            let _ = keep::put(Shelf::Kept, LAST_END, &at_s.to_string()).await;
+            self.halves.update(|h| h.retain(|x| x.key() != key));
+            self.tell_other_tabs(&format!("ended {key}"));
+        }
+        self.doubts.update(|d| {
+            d.insert(r.id().to_owned(), None);
+        });
+        self.records.update(|all| all.push(r.clone()));
+        self.done.set(Some(r));
+    }
+
+    /// Takes in records of a file; `then` hears whether they are kept.
+    pub fn take_in(self, fresh: Vec<Record>, then: impl FnOnce(bool) + 'static) {
+        let texts: Vec<(String, String)> =
+            fresh.iter().filter_map(|r| Some((r.id().to_owned(), serde_json::to_string(r).ok()?))).collect();
+        spawn_local(async move {
+            let kept = texts.len() == fresh.len() && keep::put_all(Shelf::Records, &texts).await;
+            if kept {
+                self.tell_other_tabs("kept");
+                self.records.update(|all| {
+                    all.extend(fresh.iter().cloned());
+                    sort(all);
+                });
+                self.draw_again(fresh, 0);
+            } else {
+                self.note.set(Note::NotKept);
+            }
+            then(kept);
+        });
+    }
+
+    /// Draws the forms of records again, one after the other, and keeps in mind what that shows.
+    fn draw_again(self, records: Vec<Record>, at: usize) {
+        let Some(r) = records.get(at) else { return };
+        let id = r.id().to_owned();
+        engine::ask(&Ask::Doubt(Box::new(r.clone())), move |answer| {
+            if let Some(Answer::Doubt(d)) = answer {
+                self.doubts.update(|all| {
+                    all.insert(id, d);
+                });
+                self.draw_again(records, at + 1);
+            }
         });
     }
 
@@ -290,14 +500,23 @@ impl Desk {
         spawn_local(async move {
             let gone = keep::clear().await;
             super::storage::clear();
-            self.records.set(vec![]);
-            self.crew.set(vec![]);
-            self.halves.set(vec![]);
-            self.sitting.set(None);
-            self.form.set(None);
-            self.done.set(None);
-            self.mid_season.set(String::new());
+            if gone {
+                self.records.set(vec![]);
+                self.unread.set(vec![]);
+                self.crew.set(vec![]);
+                self.halves.set(vec![]);
+                self.sitting.set(None);
+                self.form.set(None);
+                self.done.set(None);
+                self.mid_season.set(String::new());
+                self.tell_other_tabs("kept");
+            }
             self.note.set(if gone { Note::Cleared } else { Note::NotKept });
         });
     }
+}
+
+/// In order of their ends.
+fn sort(all: &mut [Record]) {
+    all.sort_by_cached_key(|r| (instant_s(&r.finished), r.finished.clone()));
 }

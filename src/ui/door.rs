@@ -4,10 +4,10 @@
 //! to the bench as an address.
 
 use super::state::Settings;
+use crate::file::{FileError, read_scenario};
 use crate::link::{fragment, read_fragment};
-use crate::report::read_scenario;
 use crate::scenario::Scenario;
-use crate::texts::{Lang, is_long, set_long};
+use crate::texts::Lang;
 use crate::units::Units;
 use leptos::prelude::*;
 use wasm_bindgen::prelude::*;
@@ -47,7 +47,20 @@ views! {
     Rescue, "rescue";
 }
 
-fn on_window(event: &str, hear: impl Fn() + 'static) {
+/// The address of a part of the bundle. Finished, each has a hash in its name, told by the page's head.
+pub fn part(name: &str) -> String {
+    let told = document()
+        .query_selector("meta[name=parts]")
+        .ok()
+        .flatten()
+        .and_then(|m| m.get_attribute("content"))
+        .and_then(|t| serde_json::from_str::<serde_json::Value>(&t).ok());
+    let hashed = told.as_ref().and_then(|t| t[name].as_str()).unwrap_or(name);
+    format!("./{hashed}")
+}
+
+/// Hears an event of the window from now on.
+pub fn on_window(event: &str, hear: impl Fn() + 'static) {
     let hear = Closure::<dyn Fn()>::new(hear);
     let _ = window().add_event_listener_with_callback(event, hear.as_ref().unchecked_ref());
     hear.forget();
@@ -78,7 +91,6 @@ pub fn post(s: Settings, set_up: &Scenario) {
         "lang": s.lang.get().tag(),
         "feet": s.units.get() == Units::FeetPounds,
         "room": s.room.get(),
-        "long": is_long(),
         "set_up": set_up,
     });
     let _ = js_sys::Reflect::set(&window(), &NOTE.into(), &note.to_string().into());
@@ -90,7 +102,6 @@ pub fn post(s: Settings, set_up: &Scenario) {
 fn read(s: Settings, set_up: RwSignal<Scenario>) {
     let note = js_sys::Reflect::get(&window(), &NOTE.into()).ok().and_then(|t| t.as_string());
     let Some(note) = note.and_then(|t| serde_json::from_str::<serde_json::Value>(&t).ok()) else { return };
-    set_long(note["long"] == true);
     let put = |lang: Lang, units: Units, room: bool| {
         if s.lang.get_untracked() != lang {
             s.lang.set(lang);
@@ -124,14 +135,17 @@ pub fn to_bench(s: &Scenario) {
     window().scroll_to_with_x_and_y(0.0, 0.0);
 }
 
-/// Takes a set-up that was read out of the address.
+/// Takes a set-up out of the address, if one is there.
 pub fn forget_link() {
+    if !crate::link::holds_set_up(&window().location().hash().unwrap_or_default()) {
+        return;
+    }
     let path = window().location().pathname().unwrap_or_default();
     let _ = window().history().map(|h| h.replace_state_with_url(&JsValue::NULL, "", Some(&path)));
 }
 
 /// Hands on the set-ups that come by the address while the page is open.
-pub fn take_set_ups(now: RwSignal<Scenario>, take: impl Fn(Result<Scenario, String>) + 'static) {
+pub fn take_set_ups(now: RwSignal<Scenario>, take: impl Fn(Result<Scenario, FileError>) + 'static) {
     on_window("hashchange", move || {
         let hash = window().location().hash().unwrap_or_default();
         // A link that was just copied is the set-up on the bench itself.
@@ -140,39 +154,99 @@ pub fn take_set_ups(now: RwSignal<Scenario>, take: impl Fn(Result<Scenario, Stri
         }
         if let Some(found) = read_fragment(&hash) {
             take(found);
-            forget_link();
         }
     });
 }
 
-/// Fetches the rooms, once. `failed` is told when they cannot be had.
-pub fn fetch_rooms(failed: impl Fn() + 'static) {
-    let document = document();
-    if document.get_element_by_id("rooms-module").is_some() {
-        return;
+/// How far the second module is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+enum Rooms {
+    #[default]
+    Away,
+    Coming,
+    Up,
+}
+
+thread_local! {
+    static ROOMS: std::cell::Cell<Rooms> = const { std::cell::Cell::new(Rooms::Away) };
+    /// Its script has run, and must not run twice.
+    static SCRIPTED: std::cell::Cell<bool> = const { std::cell::Cell::new(false) };
+}
+
+/// After this the rooms count as lost, s.
+const ROOMS_WAIT_S: u64 = 60;
+/// Events on the window between the modules.
+const ROOMS_LOST: &str = "shortfall-rooms-lost";
+const ROOMS_UP: &str = "shortfall-rooms-up";
+
+/// Says that the rooms stand.
+pub fn rooms_are_up() {
+    if let Ok(e) = web_sys::Event::new(ROOMS_UP) {
+        let _ = window().dispatch_event(&e);
     }
-    let Ok(script) = document.create_element("script") else { return failed() };
-    let _ = script.set_attribute("id", "rooms-module");
-    let _ = script.set_attribute("src", "./rooms.js");
-    let start = Closure::<dyn Fn()>::new(|| {
-        if let Ok(script) = leptos::prelude::document().create_element("script") {
-            let _ = script.set_attribute("src", "./rooms-start.js");
-            if let Some(head) = leptos::prelude::document().head() {
-                let _ = head.append_child(&script);
-            }
+}
+
+/// Follows the second module's coming: `lost` is true while it was tried and could not be had. With the
+/// network back it is tried again.
+pub fn watch_rooms(lost: RwSignal<bool>) {
+    on_window(ROOMS_UP, move || {
+        ROOMS.set(Rooms::Up);
+        lost.set(false);
+    });
+    on_window(ROOMS_LOST, move || {
+        if ROOMS.get() != Rooms::Up {
+            ROOMS.set(Rooms::Away);
+            lost.set(true);
         }
     });
-    let _ = script.add_event_listener_with_callback("load", start.as_ref().unchecked_ref());
-    start.forget();
-    let fail = Closure::<dyn Fn()>::new(move || {
-        if let Some(gone) = leptos::prelude::document().get_element_by_id("rooms-module") {
-            gone.remove();
+    on_window("online", move || {
+        if lost.get_untracked() {
+            fetch_rooms(lost);
         }
-        failed();
     });
-    let _ = script.add_event_listener_with_callback("error", fail.as_ref().unchecked_ref());
-    fail.forget();
-    if let Some(head) = document.head() {
+}
+
+fn rooms_lost() {
+    if let Ok(e) = web_sys::Event::new(ROOMS_LOST) {
+        let _ = window().dispatch_event(&e);
+    }
+}
+
+/// Adds a script to the page.
+fn run_script(name: &str, then: fn()) {
+    let Ok(script) = document().create_element("script") else { return rooms_lost() };
+    let _ = script.set_attribute("src", &part(name));
+    let done = Closure::once_into_js(then);
+    let _ = script.add_event_listener_with_callback("load", done.unchecked_ref());
+    let fail = Closure::once_into_js(rooms_lost);
+    let _ = script.add_event_listener_with_callback("error", fail.unchecked_ref());
+    if let Some(head) = document().head() {
         let _ = head.append_child(&script);
     }
+}
+
+/// Fetches the rooms unless they are there or coming.
+pub fn fetch_rooms(lost: RwSignal<bool>) {
+    if ROOMS.get() != Rooms::Away {
+        return;
+    }
+    lost.set(false);
+    ROOMS.set(Rooms::Coming);
+    fn start() {
+        SCRIPTED.set(true);
+        run_script("rooms-start.js", || ());
+    }
+    if SCRIPTED.get() {
+        start();
+    } else {
+        run_script("rooms.js", start);
+    }
+    set_timeout(
+        || {
+            if ROOMS.get() == Rooms::Coming {
+                rooms_lost();
+            }
+        },
+        std::time::Duration::from_secs(ROOMS_WAIT_S),
+    );
 }

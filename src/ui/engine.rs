@@ -1,28 +1,62 @@
 //! The page's end of the engine: starts the worker, sends questions, hands on the answers.
 //!
-//! The worker says one plain `true` when it is ready; questions asked before wait for it. A worker
-//! that cannot start or fails is reported once and every open question is dropped.
+//! The worker says one plain `true` when it is ready, `false` when its module cannot be had; questions
+//! asked before wait. A worker that fails, ends or falls silent is started once more with the questions
+//! still open. Lost again, the person is told ([`Lost`]); the questions stay open, and another try, the
+//! next question or the network coming back asks them again. One that has cost four workers is answered
+//! by `None`.
 
+use super::door;
+use super::state::settings;
 use crate::engine::{Answer, Ask, pack, unpack};
+use crate::texts::Key;
 use js_sys::Uint8Array;
+use leptos::prelude::*;
 use std::cell::RefCell;
-use std::collections::HashMap;
+use std::collections::BTreeMap;
+use std::time::Duration;
 use wasm_bindgen::prelude::*;
 use web_sys::{MessageEvent, Worker};
 
+/// Silence with a question open after which a worker counts as lost, ms. The longest answers take some
+/// seconds; a slow phone ten times that.
+const SILENCE_MS: f64 = 60_000.0;
+/// How often that is looked at.
+const LOOK: Duration = Duration::from_secs(5);
+/// Before a second worker is started.
+const PAUSE: Duration = Duration::from_millis(800);
+/// Workers after which the person is told, and after which a question is given up.
+const TOLD_LOSSES: u32 = 2;
+const MOST_LOSSES: u32 = 4;
+/// The event on the window that says so.
+const LOST: &str = "shortfall-engine-lost";
+
 type Then = Box<dyn FnOnce(Option<Answer>)>;
+
+struct Open {
+    bytes: Vec<u8>,
+    then: Then,
+    losses: u32,
+}
 
 #[derive(Default)]
 struct Line {
     worker: Option<Worker>,
     ready: bool,
+    watched: bool,
     next: u32,
-    waiting: Vec<Vec<u8>>,
-    open: HashMap<u32, Then>,
+    heard_ms: f64,
+    open: BTreeMap<u32, Open>,
+    /// Told when a worker is there.
+    back: Vec<Box<dyn Fn()>>,
 }
 
 thread_local! {
     static LINE: RefCell<Line> = RefCell::default();
+}
+
+fn now_ms() -> f64 {
+    js_sys::Date::now()
 }
 
 /// Starts the worker, so that it is ready when the first fall is asked for.
@@ -31,37 +65,99 @@ pub fn start() {
     if LINE.with_borrow(|l| l.worker.is_some()) {
         return;
     }
-    let Ok(worker) = Worker::new("./engine-start.js") else { return };
+    let Ok(worker) = Worker::new(&door::part("engine-start.js")) else { return };
     let hear = Closure::<dyn Fn(MessageEvent)>::new(|ev: MessageEvent| {
-        if ev.data().is_truthy() && !ev.data().is_object() {
-            let waiting = LINE.with_borrow_mut(|l| {
-                l.ready = true;
-                std::mem::take(&mut l.waiting)
-            });
-            waiting.iter().for_each(|bytes| post(bytes));
-            return;
+        LINE.with_borrow_mut(|l| l.heard_ms = now_ms());
+        match ev.data().as_bool() {
+            Some(true) => return ready(),
+            Some(false) => return lost(),
+            None => {}
         }
         if let Ok((id, answer)) = unpack::<Answer>(&Uint8Array::new(&ev.data()).to_vec()) {
-            let then = LINE.with_borrow_mut(|l| l.open.remove(&id));
-            if let Some(then) = then {
-                then(Some(answer));
+            let open = LINE.with_borrow_mut(|l| l.open.remove(&id));
+            if let Some(open) = open {
+                (open.then)(Some(answer));
             }
         }
     });
     worker.set_onmessage(Some(hear.as_ref().unchecked_ref()));
     hear.forget();
-    let fail = Closure::<dyn Fn()>::new(|| {
-        let open = LINE.with_borrow_mut(|l| {
-            l.worker = None;
-            l.ready = false;
-            l.waiting.clear();
-            std::mem::take(&mut l.open)
-        });
-        open.into_values().for_each(|then| then(None));
-    });
+    let fail = Closure::<dyn Fn()>::new(lost);
     worker.set_onerror(Some(fail.as_ref().unchecked_ref()));
     fail.forget();
-    LINE.with_borrow_mut(|l| l.worker = Some(worker));
+    let watched = LINE.with_borrow_mut(|l| {
+        l.worker = Some(worker);
+        l.ready = false;
+        l.heard_ms = now_ms();
+        std::mem::replace(&mut l.watched, true)
+    });
+    if !watched {
+        set_interval(
+            || {
+                let silent = LINE.with_borrow(|l| !l.open.is_empty() && now_ms() - l.heard_ms > SILENCE_MS);
+                if silent {
+                    lost();
+                }
+            },
+            LOOK,
+        );
+        door::on_window("online", start);
+    }
+}
+
+fn ready() {
+    let back = LINE.with_borrow_mut(|l| std::mem::take(&mut l.back));
+    back.iter().for_each(|f| f());
+    LINE.with_borrow_mut(|l| l.back = back);
+    let waiting: Vec<Vec<u8>> = LINE.with_borrow_mut(|l| {
+        l.ready = true;
+        l.open.values().map(|o| o.bytes.clone()).collect()
+    });
+    waiting.iter().for_each(|bytes| post(bytes));
+}
+
+/// The worker is gone: what is open is asked of another.
+fn lost() {
+    let (gone, most): (Vec<Then>, u32) = LINE.with_borrow_mut(|l| {
+        if let Some(w) = l.worker.take() {
+            w.terminate();
+        }
+        l.ready = false;
+        l.open.values_mut().for_each(|o| o.losses += 1);
+        let ids: Vec<u32> =
+            l.open.iter().filter(|(_, o)| o.losses >= MOST_LOSSES).map(|(id, _)| *id).collect();
+        let gone = ids.into_iter().filter_map(|id| l.open.remove(&id)).map(|o| o.then).collect();
+        (gone, l.open.values().map(|o| o.losses).max().unwrap_or(0))
+    });
+    if most >= TOLD_LOSSES || !gone.is_empty() {
+        if let Ok(e) = web_sys::Event::new(LOST) {
+            let _ = window().dispatch_event(&e);
+        }
+    } else if most > 0 {
+        set_timeout(start, PAUSE);
+    }
+    gone.into_iter().for_each(|then| then(None));
+}
+
+/// Says that the engine does not answer, with a way to try again; gone once it does.
+#[component]
+pub fn Lost() -> impl IntoView {
+    let settings = settings();
+    let is_lost = RwSignal::new(false);
+    door::on_window(LOST, move || {
+        is_lost.try_set(true);
+    });
+    LINE.with_borrow_mut(|l| {
+        l.back.push(Box::new(move || {
+            is_lost.try_set(false);
+        }))
+    });
+    view! {
+        <div role="alert"><Show when=move || is_lost.get()>
+            <p class="problems engine-lost">{settings.s(Key::EngineMissing)}" "
+                <button type="button" on:click=move |_| { is_lost.set(false); start() }>{settings.s(Key::TryAgain)}</button></p>
+        </Show></div>
+    }
 }
 
 fn post(bytes: &[u8]) {
@@ -71,9 +167,7 @@ fn post(bytes: &[u8]) {
 
 /// Asks; `then` hears the answer, or `None` when the engine cannot run.
 pub fn ask(ask: &Ask, then: impl FnOnce(Option<Answer>) + 'static) {
-    if LINE.with_borrow(|l| l.worker.is_none()) {
-        start();
-    }
+    start();
     let id = LINE.with_borrow_mut(|l| {
         l.next += 1;
         l.next
@@ -81,10 +175,10 @@ pub fn ask(ask: &Ask, then: impl FnOnce(Option<Answer>) + 'static) {
     let bytes = pack(id, ask).ok().filter(|_| LINE.with_borrow(|l| l.worker.is_some()));
     let Some(bytes) = bytes else { return then(None) };
     let ready = LINE.with_borrow_mut(|l| {
-        l.open.insert(id, Box::new(then));
-        if !l.ready {
-            l.waiting.push(bytes.clone());
+        if l.open.is_empty() {
+            l.heard_ms = now_ms();
         }
+        l.open.insert(id, Open { bytes: bytes.clone(), then: Box::new(then), losses: 0 });
         l.ready
     });
     if ready {

@@ -34,29 +34,28 @@ mod verdict;
 use crate::engine::{Answer, Ask};
 use wasm_bindgen::prelude::*;
 
-/// Two switches in the address, for trying the app out: `#random` drives it with random input,
-/// `#long` doubles every text.
-fn try_out() {
-    let hash = leptos::prelude::window().location().hash().unwrap_or_default();
-    crate::texts::set_long(hash.contains("long"));
-    let document = leptos::prelude::document();
-    if hash.contains("random")
-        && let (Ok(script), Some(head)) = (document.create_element("script"), document.head())
-        && script.set_attribute("src", "./random.js").is_ok()
-    {
-        let _ = head.append_child(&script);
-    }
-}
-
 /// Mounts the app over the static shell.
 pub fn mount() {
-    if let Some(shell) = leptos::prelude::document().get_element_by_id("shell") {
-        shell.remove();
+    for gone in ["shell", "ended"] {
+        if let Some(e) = leptos::prelude::document().get_element_by_id(gone) {
+            e.remove();
+        }
     }
-    try_out();
+    tell_panics();
     leptos::mount::mount_to_body(page::App);
     engine::start();
-    storage::work_offline();
+}
+
+/// A panic ends the module it happens in: it is logged, and the person is told, with a way to save
+/// everything (`public/boot.js`).
+fn tell_panics() {
+    std::panic::set_hook(Box::new(|info| {
+        console_error_panic_hook::hook(info);
+        let tell = js_sys::Reflect::get(&leptos::prelude::window(), &"shortfallEnded".into());
+        if let Ok(tell) = tell.and_then(JsCast::dyn_into::<js_sys::Function>) {
+            let _ = tell.call0(&JsValue::NULL);
+        }
+    }));
 }
 
 /// Mounts the rooms where the page has left a place for them.
@@ -65,7 +64,9 @@ pub fn mount_rooms() {
     let place = document().get_element_by_id("rooms").and_then(|e| e.dyn_into::<web_sys::HtmlElement>().ok());
     let Some(place) = place else { return };
     place.set_inner_html("");
+    tell_panics();
     leptos::mount::mount_to(place, rooms::Rooms).forget();
+    door::rooms_are_up();
     engine::start();
 }
 
@@ -78,6 +79,20 @@ pub fn fall_json(scenario: String) -> js_sys::Promise {
             let _ = match answer {
                 Some(Answer::Json(Ok(text))) => yes.call1(&JsValue::NULL, &text.into()),
                 Some(Answer::Json(Err(line))) => no.call1(&JsValue::NULL, &line.into()),
+                _ => no.call1(&JsValue::NULL, &"the engine cannot run".into()),
+            };
+        });
+    })
+}
+
+/// Everything that is drawn from each of `count` seeds from `first` on, as hashes. Tests use it to prove
+/// that the browser asks the same questions as were proved natively.
+#[wasm_bindgen]
+pub fn draws(first: u32, count: u32) -> js_sys::Promise {
+    js_sys::Promise::new(&mut |yes, no| {
+        engine::ask(&Ask::Draws(u64::from(first), count), move |answer| {
+            let _ = match answer {
+                Some(Answer::Text(text)) => yes.call1(&JsValue::NULL, &text.into()),
                 _ => no.call1(&JsValue::NULL, &"the engine cannot run".into()),
             };
         });

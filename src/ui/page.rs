@@ -1,7 +1,8 @@
 //! The page: header with the settings, the scene, the set-up beside it, the cautions below.
 
-use super::door::{self, View, fetch_rooms, provide_view};
+use super::door::{self, View, fetch_rooms, provide_view, watch_rooms};
 use super::drawing::{Drawing, Storyboard};
+use super::engine::Lost;
 use super::hand::Hand;
 use super::map::RoomMap;
 use super::player::{Controls, provide_player};
@@ -11,8 +12,8 @@ use super::sideways::Sideways;
 use super::spread::Spread;
 use super::state::{Phase, Theme, bench, provide_bench, provide_settings, settings};
 use super::verdict::{Changes, Findings, LockedLine, Predict, Verdict};
+use crate::file::{Fault, LARGEST_FILE_BYTES, read_whole};
 use crate::link::fragment;
-use crate::report::{LARGEST_FILE_BYTES, read_scenario};
 use crate::rules::{place, places};
 use crate::texts::words::Bench as W;
 use crate::texts::{Key, Lang, say};
@@ -30,9 +31,10 @@ pub fn App() -> impl IntoView {
     provide_player(bench, settings);
     let view = provide_view();
     let missing = RwSignal::new(false);
+    watch_rooms(missing);
     Effect::new(move |_| {
         if view.get() != View::Bench {
-            fetch_rooms(move || missing.set(true));
+            fetch_rooms(missing);
         }
     });
     let shown = move || bench.phase.get() == Phase::Shown;
@@ -52,9 +54,12 @@ pub fn App() -> impl IntoView {
         <a class="skip" href="#scene">{settings.s(Key::SkipToScene)}</a>
         <Header />
         <Show when=move || view.get() != View::Bench && missing.get()>
-            <p class="problems" role="alert">{settings.s(Key::RoomsMissing)}</p></Show>
+            <p class="problems" role="alert" id="rooms-missing">{settings.s(Key::RoomsMissing)}" "
+                <button type="button" on:click=move |_| fetch_rooms(missing)>{settings.s(Key::TryAgain)}</button></p></Show>
+        <Lost /><Update />
         // The second module mounts here and takes the line away.
-        <div id="rooms" class:away=move || view.get() == View::Bench><p class="wait" role="status">{settings.s(Key::RoomsComing)}</p></div>
+        <div id="rooms" class:away=move || view.get() == View::Bench><p class="wait" role="status">
+            {move || (!missing.get()).then(|| settings.t(Key::RoomsComing))}</p></div>
         <main class:away=move || view.get() != View::Bench>
             <div class="stage-col">
                 <section class="scene" aria-labelledby="scene-h">
@@ -62,6 +67,11 @@ pub fn App() -> impl IntoView {
                     <Drawing />
                 </section>
                 <div class="under">
+                    <Show when=move || bench.mine.with(Option::is_some)>
+                        <div class="bar" id="by-link"><p>{settings.s(W::CameByLink)}</p>
+                            <button type="button" id="back-to-mine" on:click=move |_| bench.back_to_mine()>{settings.s(W::BackToMine)}</button>
+                            <button type="button" class="plain" id="keep-this" on:click=move |_| bench.keep_this_one()>{settings.s(W::KeepThisOne)}</button></div>
+                    </Show>
                     <Show when=move || bench.phase.get() == Phase::Choosing fallback=|| view! { <LockedLine /> }>
                         <Predict />
                         <Hand />
@@ -89,6 +99,32 @@ pub fn App() -> impl IntoView {
         </main>
         <footer><p>{settings.s(Key::Caution)}</p></footer>
         <div class="vh" role="status" aria-live="polite" id="live">{move || bench.said.get()}</div>
+    }
+}
+
+/// A new version that is ready: offered where nothing is lost by a reload, never in the middle of a fall
+/// or of a room.
+#[component]
+fn Update() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let view = expect_context::<RwSignal<View>>();
+    let update = || js_sys::Reflect::get(&window(), &"shortfallUpdate".into()).ok();
+    let ready = RwSignal::new(update().is_some_and(|f| f.is_function()));
+    door::on_window("shortfall-update", move || ready.set(true));
+    let quiet = move || {
+        let still = matches!(bench.phase.get(), Phase::Choosing | Phase::Shown);
+        ready.get() && (view.get() == View::Bench && still || view.get() == View::Crew)
+    };
+    let reload = move |_| {
+        if let Some(f) = update().and_then(|f| f.dyn_into::<js_sys::Function>().ok()) {
+            let _ = f.call0(&wasm_bindgen::JsValue::NULL);
+        }
+    };
+    view! {
+        <div role="status"><Show when=quiet>
+            <p class="bar" id="update">{settings.s(W::UpdateReady)}" "
+                <button type="button" on:click=reload>{settings.s(W::UpdateReload)}</button></p>
+        </Show></div>
     }
 }
 
@@ -180,11 +216,11 @@ fn Files() -> impl IntoView {
         let Some(file) = input.files().and_then(|f| f.get(0)) else { return };
         spawn_local(async move {
             let read = if file.size() > LARGEST_FILE_BYTES as f64 {
-                Err(format!("> {LARGEST_FILE_BYTES} bytes"))
+                Err(Fault::TooLarge.into())
             } else {
-                match JsFuture::from(file.text()).await {
-                    Ok(t) => read_scenario(&t.as_string().unwrap_or_default()),
-                    Err(_) => Err(String::new()),
+                match JsFuture::from(file.text()).await.ok().and_then(|t| t.as_string()) {
+                    Some(t) => read_whole(&t),
+                    None => Err(Fault::NotText.into()),
                 }
             };
             match read {
@@ -192,7 +228,7 @@ fn Files() -> impl IntoView {
                     bench.notice.set(String::new());
                     bench.edit(|now| *now = s);
                 }
-                Err(e) => bench.notice.set(settings.reader_now().f(Key::FileBad, &[("reason", &e)])),
+                Err(e) => bench.notice.set(say::file_error(settings.reader_now(), &e)),
             }
             input.set_value("");
         });

@@ -10,6 +10,7 @@ use crate::engine::Writing;
 use crate::quiz::items::{Ask, Given, Item};
 use crate::quiz::{Answered, CUT_SHARE, CUTS, Mode};
 use crate::scenario::Scenario;
+use crate::texts::words::Room as W;
 use crate::texts::{Key, ask};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
@@ -18,16 +19,19 @@ use leptos::prelude::*;
 #[component]
 pub fn Notes() -> impl IntoView {
     let (desk, settings) = (desk(), settings());
-    let key = move || match desk.note.get() {
+    let words = move || match desk.note.get() {
         Note::None => None,
-        Note::NotKept => Some(Key::NoteNotKept),
-        Note::OtherTab => Some(Key::NoteOtherTab),
-        Note::ClockBack => Some(Key::NoteClockBack),
-        Note::Cleared => Some(Key::NoteCleared),
+        Note::NotKept => Some(settings.t(Key::NoteNotKept)),
+        Note::OtherTab => Some(settings.t(Key::NoteOtherTab)),
+        Note::EndedElsewhere => Some(settings.t(W::NoteEndedElsewhere)),
+        Note::ClockBack => Some(settings.t(Key::NoteClockBack)),
+        Note::Cleared => Some(settings.t(Key::NoteCleared)),
+        Note::NoEngine => Some(settings.t(W::NoteNoEngine)),
+        Note::NotSealed => Some(settings.t(W::NoteNotSealed)),
     };
     view! {
-        <div role="alert" id="note">{move || key().map(|k| view! {
-            <p class="problems"><b aria-hidden="true">"△ "</b>{settings.t(k)}
+        <div role="alert" id="note">{move || words().map(|t| view! {
+            <p class="problems"><b aria-hidden="true">"△ "</b>{t}
                 " "<button type="button" on:click=move |_| desk.note.set(Note::None)>{settings.s(Key::NoteGone)}</button></p>
         })}</div>
     }
@@ -224,7 +228,7 @@ fn Question() -> impl IntoView {
                 } else {
                     view! { <Answering q=q /> }.into_any()
                 }}
-                <button type="button" class="plain" id="leave" on:click=move |_| { desk.sitting.set(None); desk.form.set(None); desk.reload() }>
+                <button type="button" class="plain" id="leave" on:click=move |_| desk.leave(Note::None)>
                     {settings.s(Key::QuizLeave)}</button>
             </section>
         })
@@ -440,7 +444,7 @@ fn Result() -> impl IntoView {
                         <section class="card export"><h3>{settings.s(Key::QuizExport)}</h3>
                             <p>{settings.s(Key::QuizExportWhy)}</p>
                             <div class="row buttons">
-                                <Write how=Writing::Archive records=Signal::derive(move || vec![one.clone()]) name="shortfall-record.json" label=Key::WriteRecord />
+                                <Write how=Writing::Archive records=Signal::derive(move || vec![one.clone()]) name=super::sheet::ONE_RECORD label=Key::WriteRecord />
                                 <button type="button" id="print" on:click=move |_| { let _ = window().print(); }>{settings.s(Key::Print)}</button>
                             </div></section>
                         <Sheet record=record.clone() />

@@ -4,6 +4,7 @@ use super::crew::Crew;
 use super::day::Day;
 use super::desk::provide_desk;
 use super::door::{View, follow, provide_view};
+use super::engine::Lost;
 use super::framing::Framing;
 use super::lessons::Lessons;
 use super::quiz::Quiz;
@@ -41,6 +42,7 @@ pub fn Rooms() -> impl IntoView {
         desk.reload();
     });
     view! {
+        <Lost />
         {move || match view.get() {
             View::Bench => ().into_any(),
             View::Lessons => view! { <Lessons /> }.into_any(),

@@ -3,8 +3,9 @@
 use super::desk::desk;
 use super::engine;
 use super::state::settings;
-use crate::engine::{Answer, Ask, Writing};
+use crate::engine::{Answer, Ask, Writing, Written};
 use crate::records::Record;
+use crate::texts::words::{Room as W, Worded};
 use crate::texts::{Key, Lang, text};
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
@@ -25,13 +26,24 @@ pub fn download(name: &str, kind: &str, content: &str) {
     let _ = web_sys::Url::revoke_object_url(&url);
 }
 
+/// Name of the file of one record.
+pub const ONE_RECORD: &str = "shortfall-record.json";
+
 /// A button that writes records to a file.
 #[component]
 pub fn Write(how: Writing, records: Signal<Vec<Record>>, name: &'static str, label: Key) -> impl IntoView {
     let (desk, settings) = (desk(), settings());
     let go = move |_| {
-        let crew = desk.crew.get_untracked();
-        engine::ask(&Ask::Write(how, records.get_untracked(), crew), move |answer| {
+        let one = name == ONE_RECORD;
+        let w = Written {
+            how,
+            french: settings.lang.get_untracked() == Lang::Fr,
+            records: records.get_untracked(),
+            // Of one record, the file holds that one alone.
+            unread: if one { vec![] } else { desk.unread.get_untracked() },
+            crew: if one { vec![] } else { desk.crew.get_untracked() },
+        };
+        engine::ask(&Ask::Write(Box::new(w)), move |answer| {
             if let Some(Answer::Text(t)) = answer {
                 let kind = if how == Writing::Csv { "text/csv;charset=utf-8" } else { "application/json" };
                 download(name, kind, &t);
@@ -51,12 +63,21 @@ pub fn Sheet(record: Record) -> impl IntoView {
     let (h, s) = (record.header.clone(), record.score());
     let place = crate::rules::place(&h.from.place)
         .map_or(h.from.place.clone(), |p| format!("{} / {}", p.name.en, p.name.fr));
+    let versions = crate::texts::fill(
+        W::SheetVersionsTold.words(Lang::En),
+        &[
+            ("app", &h.app),
+            ("physics", &h.physics.to_string()),
+            ("rules", &h.rules.to_string()),
+            ("quiz", &h.quiz.to_string()),
+        ],
+    );
     let percent = |x: f64| format!("{:.0}\u{a0}%", (x * 100.0).floor());
     let rows = [
         (Key::QuizWho, h.who.clone()),
         (Key::SheetFinished, record.finished.replace('T', "  ")),
         (Key::PlaceLabel, place),
-        (Key::Language, h.lang.clone()),
+        (Key::Language, if h.lang == "fr" { "French / français" } else { "English / anglais" }.to_owned()),
         (Key::QuizSeed, h.from.seed.to_string()),
         (
             Key::SheetPoints,
@@ -64,7 +85,7 @@ pub fn Sheet(record: Record) -> impl IntoView {
         ),
         (Key::SheetCritical, s.critical.to_string()),
         (Key::SheetResult, both(if s.passes { Key::SheetPassed } else { Key::SheetNotPassed })),
-        (Key::SheetVersions, format!("app {}, physics {}, rules {}", h.app, h.physics, h.rules)),
+        (Key::SheetVersions, versions),
         (Key::QuizTrainer, h.trainer.clone()),
     ]
     .map(|(k, v)| view! { <tr><th scope="row">{both(k)}</th><td>{v}</td></tr> })

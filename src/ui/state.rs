@@ -126,6 +126,10 @@ pub struct Bench {
     /// What became of the last file or link, as a sentence.
     pub notice: RwSignal<String>,
     pub kept: RwSignal<bool>,
+    /// The set-up on the bench came by a link and is only looked at: it is not kept until it is edited.
+    looked_at: RwSignal<bool>,
+    /// The set-up that a link took the place of.
+    pub mine: RwSignal<Option<Scenario>>,
     pub problems: Memo<Vec<Problem>>,
     /// The last geometry that could be built.
     pub geometry: Memo<Option<Geometry>>,
@@ -142,8 +146,10 @@ pub struct Bench {
 const UNDO_DEPTH: usize = 100;
 
 pub fn provide_bench(s: Settings) -> Bench {
-    let (scenario, notice) = storage::load_scenario(s);
-    let scenario = RwSignal::new(scenario);
+    let opened = storage::load_scenario(s);
+    let scenario = RwSignal::new(opened.now);
+    let looked_at = RwSignal::new(opened.looked_at);
+    let mine = RwSignal::new(opened.mine);
     let bench = Bench {
         scenario,
         past: RwSignal::new(vec![]),
@@ -156,8 +162,10 @@ pub fn provide_bench(s: Settings) -> Bench {
         looked: RwSignal::new(vec![]),
         along: RwSignal::new(2.0),
         said: RwSignal::new(String::new()),
-        notice: RwSignal::new(notice),
+        notice: RwSignal::new(opened.notice),
         kept: RwSignal::new(true),
+        looked_at,
+        mine,
         problems: Memo::new(move |_| scenario.with(problems)),
         drawn: Memo::new(move |old: Option<&Scenario>| {
             let fits = scenario.with(|s| s.range_problems().is_empty());
@@ -174,14 +182,21 @@ pub fn provide_bench(s: Settings) -> Bench {
     provide_context(bench);
     Effect::new(move |_| {
         // What is out of range is not kept: it would come back with the next visit.
+        if bench.looked_at.get() {
+            return;
+        }
         let kept = bench.drawn.with(storage::save_scenario);
         bench.kept.set(kept);
     });
+    Effect::new(move |_| bench.mine.with(|m| storage::save_mine(m.as_ref())));
     // The rooms read what is drawn and how this reader sees it.
     Effect::new(move |_| bench.drawn.with(|now| door::post(s, now)));
     door::take_set_ups(scenario, move |found| match found {
-        Ok(fresh) => bench.edit(|now| *now = fresh),
-        Err(e) => bench.notice.set(s.reader_now().f(Key::FileBad, &[("reason", &e)])),
+        Ok(fresh) => bench.look_at(fresh),
+        Err(e) => {
+            bench.notice.set(say::file_error(s.reader_now(), &e));
+            door::forget_link();
+        }
     });
     bench
 }
@@ -191,6 +206,42 @@ pub fn bench() -> Bench {
 }
 
 impl Bench {
+    /// Opens a set-up that came by a link or from a room. It is looked at: the one that was there is one
+    /// step back, however much is done with the new one.
+    pub fn look_at(self, fresh: Scenario) {
+        self.notice.set(String::new());
+        let before = self.drawn.get_untracked();
+        if fresh == before {
+            return;
+        }
+        self.edit(|now| *now = fresh);
+        if self.mine.with_untracked(Option::is_none) {
+            self.mine.set(Some(before));
+        }
+        self.looked_at.set(true);
+    }
+
+    /// Goes back to the set-up that a link took the place of.
+    pub fn back_to_mine(self) {
+        let Some(mine) = self.mine.get_untracked() else { return };
+        self.edit(|now| *now = mine);
+        self.keep_this_one();
+    }
+
+    /// Keeps the set-up on the bench; what it took the place of can still be had by undo.
+    pub fn keep_this_one(self) {
+        self.mine.set(None);
+        self.make_own();
+    }
+
+    /// From now on the set-up on the bench is the one that is kept.
+    fn make_own(self) {
+        if self.looked_at.get_untracked() {
+            self.looked_at.set(false);
+            door::forget_link();
+        }
+    }
+
     /// Changes the set-up; the fall shown, if any, becomes the ghost.
     pub fn edit(self, change: impl FnOnce(&mut Scenario)) {
         let before = self.scenario.get_untracked();
@@ -207,6 +258,7 @@ impl Bench {
         });
         self.future.set(vec![]);
         self.scenario.set(after);
+        self.make_own();
         self.back_to_choosing();
     }
 
@@ -278,6 +330,7 @@ impl Bench {
         if let Some(s) = taken {
             to.update(|p| p.push(self.scenario.get_untracked()));
             self.scenario.set(s);
+            self.make_own();
             self.back_to_choosing();
         }
     }

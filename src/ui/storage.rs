@@ -1,11 +1,11 @@
 //! What is kept on the device: settings and the set-up, in localStorage. Nothing leaves it.
 
 use super::state::{Settings, Theme};
+use crate::file::read_whole;
 use crate::lessons::{Ending, Lesson};
 use crate::link::read_fragment;
-use crate::report::read_scenario;
 use crate::scenario::Scenario;
-use crate::texts::{Key, Lang};
+use crate::texts::{Lang, say};
 use crate::units::Units;
 use leptos::prelude::*;
 
@@ -13,6 +13,8 @@ const SETTINGS: &str = "shortfall.settings";
 const SCENARIO: &str = "shortfall.scenario";
 const LESSONS: &str = "shortfall.lessons";
 const ENDINGS: &str = "shortfall.endings";
+/// The set-up that a link took the place of.
+const MINE: &str = "shortfall.mine";
 
 fn store() -> Option<web_sys::Storage> {
     window().local_storage().ok().flatten()
@@ -62,38 +64,60 @@ pub fn save_settings(s: Settings) {
     put(SETTINGS, &text.to_string());
 }
 
-/// The set-up from the address, else the kept one, else the default; and a notice if the address
-/// held one that cannot be read.
-pub fn load_scenario(s: Settings) -> (Scenario, String) {
+/// This tab's own store, so that a reload brings back what this tab showed, whatever others did.
+fn tab() -> Option<web_sys::Storage> {
+    window().session_storage().ok().flatten()
+}
+
+fn read(from: Option<web_sys::Storage>, key: &str) -> Option<Scenario> {
+    read_whole(&from?.get_item(key).ok().flatten()?).ok()
+}
+
+/// What the bench opens with.
+pub struct Opened {
+    /// The set-up.
+    pub now: Scenario,
+    /// The one that it takes the place of, if it came by a link.
+    pub mine: Option<Scenario>,
+    /// Whether `now` is only looked at, and not kept yet.
+    pub looked_at: bool,
+    /// A sentence on a link that cannot be read.
+    pub notice: String,
+}
+
+/// The set-up from the address, else the one this tab had, else the one kept last, else the default. A
+/// link is looked at: what was kept stays kept.
+pub fn load_scenario(s: Settings) -> Opened {
     let hash = window().location().hash().unwrap_or_default();
-    let kept = || get(SCENARIO).and_then(|t| read_scenario(&t).ok()).unwrap_or_default();
+    let kept = read(tab(), SCENARIO).or_else(|| read(store(), SCENARIO));
+    let mine = read(tab(), MINE);
     match read_fragment(&hash) {
-        Some(Ok(s)) => {
-            // From now on the kept one counts: a reload must not bring the link back over later edits.
-            super::door::forget_link();
-            (s, String::new())
+        Some(Ok(now)) if kept.as_ref() != Some(&now) => {
+            Opened { now, mine: kept.or(mine), looked_at: true, notice: String::new() }
         }
-        Some(Err(e)) => (kept(), s.reader_now().f(Key::FileBad, &[("reason", &e)])),
-        None => (kept(), String::new()),
+        Some(Err(e)) => {
+            super::door::forget_link();
+            let notice = say::file_error(s.reader_now(), &e);
+            Opened { now: kept.unwrap_or_default(), mine, looked_at: false, notice }
+        }
+        _ => Opened { now: kept.unwrap_or_default(), mine, looked_at: false, notice: String::new() },
     }
 }
 
-/// Keeps the set-up; false when the device keeps nothing.
+/// Keeps the set-up, for this tab and for the next one opened; false when the device keeps nothing.
 pub fn save_scenario(s: &Scenario) -> bool {
-    serde_json::to_string(s).is_ok_and(|t| put(SCENARIO, &t))
+    let Ok(text) = serde_json::to_string(s) else { return false };
+    let here = tab().is_some_and(|t| t.set_item(SCENARIO, &text).is_ok());
+    put(SCENARIO, &text) && here
 }
 
-/// Hands the page to the service worker that the bundle made, so that it opens without a network.
-/// Where there is none (a bare file, an old browser) the page works as long as it is open.
-pub fn work_offline() {
-    use wasm_bindgen::JsValue;
-    let navigator: JsValue = window().navigator().into();
-    if js_sys::Reflect::has(&navigator, &"serviceWorker".into()).unwrap_or(false) {
-        let register = window().navigator().service_worker().register("./sw.js");
-        wasm_bindgen_futures::spawn_local(async move {
-            let _ = wasm_bindgen_futures::JsFuture::from(register).await;
-        });
-    }
+/// Keeps the set-up that a link took the place of, or lets it go.
+pub fn save_mine(mine: Option<&Scenario>) {
+    let Some(t) = tab() else { return };
+    let _ = match mine.and_then(|s| serde_json::to_string(s).ok()) {
+        Some(text) => t.set_item(MINE, &text),
+        None => t.remove_item(MINE),
+    };
 }
 
 /// The lessons done on this device.
@@ -131,8 +155,8 @@ pub fn clear_progress() {
 
 /// Lets go of settings and set-up.
 pub fn clear() {
-    for key in [SETTINGS, SCENARIO, LESSONS, ENDINGS] {
-        if let Some(s) = store() {
+    for key in [SETTINGS, SCENARIO, LESSONS, ENDINGS, MINE] {
+        for s in [store(), tab()].into_iter().flatten() {
             let _ = s.remove_item(key);
         }
     }

@@ -57,17 +57,26 @@ fn answer(mut stream: TcpStream, root: &Path) -> std::io::Result<()> {
         Some("js") => "text/javascript; charset=utf-8",
         Some("css") => "text/css; charset=utf-8",
         Some("wasm") => "application/wasm",
-        Some("json" | "webmanifest") => "application/json",
+        Some("json") => "application/json",
+        Some("webmanifest") => "application/manifest+json",
         Some("svg") => "image/svg+xml",
         Some("png") => "image/png",
         _ => "application/octet-stream",
     };
+    let more = headers_for_all(root);
     write!(
         stream,
-        "HTTP/1.1 200 OK\r\nContent-Type: {kind}\r\n{encoding}Cache-Control: no-cache\r\nContent-Length: {}\r\nConnection: close\r\n\r\n",
+        "HTTP/1.1 200 OK\r\nContent-Type: {kind}\r\n{encoding}{more}Cache-Control: no-cache\r\nContent-Length: {}\r\nConnection: close\r\n\r\n",
         body.len()
     )?;
     stream.write_all(&body)
+}
+
+/// What the bundle's `_headers` asks hosts to send with every file.
+fn headers_for_all(root: &Path) -> String {
+    let text = std::fs::read_to_string(root.join("_headers")).unwrap_or_default();
+    let lines = text.lines().skip_while(|l| *l != "/*").skip(1).take_while(|l| l.starts_with("  "));
+    lines.map(|l| format!("{}\r\n", l.trim())).collect()
 }
 
 /// The file at `path` under `root`; `None` when it is missing or lies outside.

@@ -1,17 +1,91 @@
-//! Finishes a bundle: content security policy with the hashes of its inline scripts, a service
-//! worker that keeps the whole of it or the old one, and brotli copies.
+//! Finishes a bundle: a hash in every file name, the start script inlined, a content security policy
+//! with the hashes of inline scripts, a service worker that keeps the whole of it or the old one, and
+//! brotli copies.
 
 use base64::Engine;
 use sha2::{Digest, Sha256};
+use std::collections::BTreeMap;
 use std::fs;
 use std::io::Write;
 use std::path::Path;
 
-fn main() -> Result<(), Box<dyn std::error::Error>> {
+type Done<T = ()> = Result<T, Box<dyn std::error::Error>>;
+
+/// Files that nothing else names, then files whose text names those; the page comes last.
+const LEAVES: [&str; 8] = [
+    "engine.js",
+    "engine_bg.wasm",
+    "rooms.js",
+    "rooms_bg.wasm",
+    "icon.svg",
+    "icon-192.png",
+    "icon-512.png",
+    "icon-maskable.png",
+];
+const NAMING: [&str; 3] = ["engine-start.js", "rooms-start.js", "manifest.webmanifest"];
+/// Files for the host, not for the page.
+const FOR_HOSTS: [&str; 3] = ["_headers", "headers.conf", "sw.js"];
+
+fn hex(bytes: &[u8]) -> String {
+    Sha256::digest(bytes).iter().map(|b| format!("{b:02x}")).collect()
+}
+
+/// Puts a hash into a file's name and keeps both names.
+fn hash_name(dist: &Path, name: &str, names: &mut BTreeMap<String, String>) -> Done {
+    let body = fs::read(dist.join(name))?;
+    let (stem, end) = name.rsplit_once('.').ok_or("a name without an ending")?;
+    let hashed = format!("{stem}-{}.{end}", &hex(&body)[..16]);
+    fs::rename(dist.join(name), dist.join(&hashed))?;
+    names.insert(name.to_owned(), hashed);
+    Ok(())
+}
+
+/// Writes hashed names for plain ones, longest first so that none is part of another.
+fn rename_in(text: &str, names: &BTreeMap<String, String>) -> String {
+    let mut all: Vec<_> = names.iter().collect();
+    all.sort_by_key(|(plain, _)| std::cmp::Reverse(plain.len()));
+    all.iter().fold(text.to_owned(), |t, (plain, hashed)| t.replace(plain.as_str(), hashed))
+}
+
+fn main() -> Done {
     let dist = std::env::args().nth(1).ok_or("usage: finish DIST")?;
     let dist = Path::new(&dist);
+    let mut names = BTreeMap::new();
+    for name in LEAVES {
+        hash_name(dist, name, &mut names)?;
+    }
+    for name in NAMING {
+        let text = fs::read_to_string(dist.join(name))?;
+        fs::write(dist.join(name), rename_in(&text, &names))?;
+        hash_name(dist, name, &mut names)?;
+    }
+
     let index = dist.join("index.html");
+    let boot = fs::read_to_string(dist.join("boot.js"))?;
+    fs::remove_file(dist.join("boot.js"))?;
     let html = fs::read_to_string(&index)?;
+    let html = rename_in(&html, &names);
+    let tag = "<script src=\"boot.js\"></script>";
+    if !html.contains(tag) {
+        return Err("the page has no start script".into());
+    }
+    let html = html.replace(tag, &format!("<script>{boot}</script>"));
+
+    let mut files: Vec<String> = Vec::new();
+    for entry in fs::read_dir(dist)? {
+        let name = entry?.file_name().to_string_lossy().into_owned();
+        if name != "index.html" && !FOR_HOSTS.contains(&name.as_str()) && !name.ends_with(".br") {
+            files.push(name);
+        }
+    }
+    files.sort();
+    if let Some(plain) = files.iter().find(|n| !n.contains('-')) {
+        return Err(format!("{plain} has no hash in its name").into());
+    }
+    // The version of the whole, from everything but the version itself.
+    let mut all = html.clone();
+    all.extend(files.iter().map(|n| fs::read(dist.join(n)).map(|b| hex(&b)).unwrap_or_default()));
+    let version = hex(all.as_bytes())[..16].to_owned();
 
     let mut hashes = String::new();
     for part in html.split("<script").skip(1) {
@@ -26,45 +100,24 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
     let policy = format!(
         "default-src 'self'; script-src 'self' 'wasm-unsafe-eval'{hashes}; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'none'"
     );
-    let meta = format!("<meta http-equiv=\"Content-Security-Policy\" content=\"{policy}\">");
-    if !html.contains("Content-Security-Policy") {
-        fs::write(
-            &index,
-            html.replacen("<meta charset=\"utf-8\">", &format!("<meta charset=\"utf-8\">\n  {meta}"), 1),
-        )?;
-    }
-
-    let mut names: Vec<String> = Vec::new();
-    for entry in fs::read_dir(dist)? {
-        let name = entry?.file_name().to_string_lossy().into_owned();
-        if name != "sw.js" && !name.ends_with(".br") {
-            names.push(name);
-        }
-    }
-    names.sort();
-    let mut all = Sha256::new();
-    for n in &names {
-        all.update(n.as_bytes());
-        all.update(fs::read(dist.join(n))?);
-    }
-    let version: String = all.finalize().iter().take(8).map(|b| format!("{b:02x}")).collect();
-    let list: Vec<String> = names.iter().map(|n| format!("\"./{n}\"")).collect();
-    let worker = format!(
-        "// Keeps this version whole, or the old one. Nothing is fetched from anywhere else.\n\
-         const CACHE = \"shortfall-{version}\";\n\
-         const FILES = [\"./\", {}];\n\
-         self.addEventListener(\"install\", (e) => e.waitUntil(caches.open(CACHE).then((c) => c.addAll(FILES))));\n\
-         self.addEventListener(\"activate\", (e) => e.waitUntil(caches.keys().then((keys) => Promise.all(\n\
-         \x20 keys.filter((k) => k.startsWith(\"shortfall-\") && k !== CACHE).map((k) => caches.delete(k))))));\n\
-         self.addEventListener(\"fetch\", (e) => e.respondWith(\n\
-         \x20 caches.open(CACHE).then((c) => c.match(e.request, {{ ignoreSearch: true }})).then((r) => r || fetch(e.request))));\n",
-        list.join(", ")
+    let parts = serde_json::to_string(&names)?.replace('"', "&quot;");
+    let head = format!(
+        "<meta charset=\"utf-8\">\n  <meta http-equiv=\"Content-Security-Policy\" content=\"{policy}\">\n  <meta name=\"version\" content=\"{version}\">\n  <meta name=\"parts\" content=\"{parts}\">"
     );
+    fs::write(&index, html.replacen("<meta charset=\"utf-8\">", &head, 1))?;
+
+    let list: BTreeMap<String, String> = files
+        .iter()
+        .map(|n| Ok((format!("./{n}"), hex(&fs::read(dist.join(n))?))))
+        .collect::<Result<_, std::io::Error>>()?;
+    let worker = include_str!("../../../../public/sw.js")
+        .replace("VERSION", &version)
+        .replace("{ /* FILES */ }", &serde_json::to_string_pretty(&list)?);
     fs::write(dist.join("sw.js"), worker)?;
 
     // The page comes first; the engine is fetched behind it.
     let (mut page, mut engine, mut rooms) = (0, 0, 0);
-    for n in names.iter().chain(std::iter::once(&"sw.js".to_owned())) {
+    for n in files.iter().map(String::as_str).chain(["index.html", "sw.js"]) {
         let body = fs::read(dist.join(n))?;
         let mut packed = Vec::new();
         brotli::CompressorWriter::new(&mut packed, 1 << 16, 11, 22).write_all(&body)?;
@@ -72,7 +125,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
             engine += packed.len();
         } else if n.starts_with("rooms") {
             rooms += packed.len();
-        } else if n != "sw.js" {
+        } else if n != "sw.js" && !n.starts_with("icon-") {
             page += packed.len();
         }
         fs::write(dist.join(format!("{n}.br")), packed)?;

@@ -69,3 +69,19 @@ fn a_bad_file_names_its_field() {
         assert!(!line.contains('\n'));
     }
 }
+
+/// Everything that is drawn from seeds 0 to 199, as hashes: `tests/browser` draws them again in wasm.
+/// A change of these is a change of the quiz's version.
+#[test]
+fn what_is_drawn_from_a_seed_stays_the_same() {
+    let got: String = (0..200).map(|n| shortfall::engine::drawn(n) + "\n").collect();
+    let at = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/snapshots/draws.txt");
+    if std::env::var_os("DRAWS_ANEW").is_some() {
+        std::fs::write(&at, &got).expect("writes");
+    }
+    let want = std::fs::read_to_string(&at).expect("reads");
+    for (a, b) in want.lines().zip(got.lines()) {
+        assert_eq!(a, b);
+    }
+    assert_eq!(want.lines().count(), got.lines().count());
+}

@@ -6,7 +6,7 @@ use crate::engine::{Answer, Ask};
 use crate::rules::{HARD_SWING_M_S, LimitKind, place, reserve};
 use crate::sideways::{FURTHEST_M, STEP_M, Swing, offset_within_m, reach_m};
 use crate::texts::Key;
-use crate::units::{G_M_S2, Quantity, Rounding};
+use crate::units::{G_M_S2, Quantity, Rounding, within};
 use leptos::prelude::*;
 
 /// Roof between anchor and eave, m.
@@ -207,7 +207,7 @@ pub fn Sideways() -> impl IntoView {
 #[component]
 fn Along(id: &'static str, label: Key, value: RwSignal<f64>, range: (f64, f64)) -> impl IntoView {
     let settings = settings();
-    let to = move |x: f64| value.set(((x / STEP_M).round() * STEP_M).clamp(range.0, range.1));
+    let to = move |x: f64| value.set(within((x / STEP_M).round() * STEP_M, range.0, range.1));
     let shown = move || settings.reader().q(Quantity::Length, value.get(), Rounding::Nearest);
     view! {
         <div class="number">

@@ -10,6 +10,14 @@ use std::thread;
 /// # Errors
 /// When no port can be bound.
 pub fn serve(root: &Path, port: u16) -> std::io::Result<SocketAddr> {
+    serve_cached(root, port, "no-cache")
+}
+
+/// As [`serve`], telling browsers how long they may keep a file (`Cache-Control`).
+///
+/// # Errors
+/// When no port can be bound.
+pub fn serve_cached(root: &Path, port: u16, keep: &'static str) -> std::io::Result<SocketAddr> {
     let listener = TcpListener::bind(("127.0.0.1", port))?;
     let address = listener.local_addr()?;
     let root = root.to_path_buf();
@@ -17,14 +25,14 @@ pub fn serve(root: &Path, port: u16) -> std::io::Result<SocketAddr> {
         for stream in listener.incoming().flatten() {
             let root = root.clone();
             thread::spawn(move || {
-                let _ = answer(stream, &root);
+                let _ = answer(stream, &root, keep);
             });
         }
     });
     Ok(address)
 }
 
-fn answer(mut stream: TcpStream, root: &Path) -> std::io::Result<()> {
+fn answer(mut stream: TcpStream, root: &Path, keep: &str) -> std::io::Result<()> {
     let mut head = Vec::new();
     let mut buf = [0u8; 2048];
     while !head.windows(4).any(|w| w == b"\r\n\r\n") && head.len() < 16_384 {
@@ -66,7 +74,7 @@ fn answer(mut stream: TcpStream, root: &Path) -> std::io::Result<()> {
     let more = headers_for_all(root);
     write!(
         stream,
-        "HTTP/1.1 200 OK\r\nContent-Type: {kind}\r\n{encoding}{more}Cache-Control: no-cache\r\nContent-Length: {}\r\nConnection: close\r\n\r\n",
+        "HTTP/1.1 200 OK\r\nContent-Type: {kind}\r\n{encoding}{more}Cache-Control: {keep}\r\nContent-Length: {}\r\nConnection: close\r\n\r\n",
         body.len()
     )?;
     stream.write_all(&body)

@@ -248,12 +248,43 @@ fn test() -> Done {
     )?;
     run("core tests", cargo().args(["test", "--no-default-features", "--features", "headless"]))?;
     run("tool tests", cargo().args(["test", "-p", "xtask"]))?;
+    advisories()?;
     bundle()?;
     browser()?;
     run(
         "browser tests",
         cargo().args(["test", "-p", "browser-tests", "--", "--test-threads=1"]).env("PATH", tool_path()?),
     )
+}
+
+/// Known holes in what we depend on, where the advisory database can be reached; else it says that
+/// nobody looked.
+fn advisories() -> Done {
+    const DATABASE: &str = "https://github.com/RustSec/advisory-db";
+    const AUDIT: &str = "0.22.0";
+    let reached = Command::new("git")
+        .args([
+            "-c",
+            "http.lowSpeedLimit=1000",
+            "-c",
+            "http.lowSpeedTime=8",
+            "ls-remote",
+            "--heads",
+            DATABASE,
+        ])
+        .env("GIT_TERMINAL_PROMPT", "0")
+        .stdout(Stdio::null())
+        .stderr(Stdio::null())
+        .status()
+        .is_ok_and(|s| s.success());
+    if !reached {
+        println!("xtask: advisories NOT checked: the database cannot be reached from here");
+        return Ok(());
+    }
+    if !has("cargo-audit", AUDIT)? {
+        install("cargo-audit", AUDIT, &["--locked"])?;
+    }
+    run("check the advisories", tool("cargo-audit")?.args(["audit", "--deny", "unsound", "--deny", "yanked"]))
 }
 
 /// A browser and its driver, else one line how to get them.

@@ -71,11 +71,29 @@ impl Page {
     /// # Errors
     /// As [`Page::open`].
     pub async fn open_at(window: Window, rest: &str) -> Res<Page> {
-        let dist = root().join("target/dist");
+        let page = Page::blank(window, &root().join("target/dist"), "no-cache").await?;
+        page.go(rest).await?;
+        page.wait("#scene").await?;
+        Ok(page)
+    }
+
+    /// Goes to a path or fragment of the app.
+    ///
+    /// # Errors
+    /// When the browser does not answer.
+    pub async fn go(&self, rest: &str) -> Res {
+        Ok(self.driver.goto(format!("http://{}/{rest}", self.address)).await?)
+    }
+
+    /// A browser with nothing open yet, and a bundle served with this `Cache-Control`.
+    ///
+    /// # Errors
+    /// As [`Page::open`].
+    pub async fn blank(window: Window, dist: &Path, keep: &'static str) -> Res<Page> {
         if !dist.join("index.html").is_file() {
             return Err("the app is not built: run cargo xtask bundle".into());
         }
-        let address = xtask::serve(&dist, 0)?;
+        let address = xtask::serve_cached(dist, 0, keep)?;
         let port = free_port()?;
         let chromedriver = Command::new("chromedriver")
             .arg(format!("--port={port}"))
@@ -120,8 +138,6 @@ impl Page {
         };
         let page = Page { driver, address, chromedriver, profile };
         page.size(window.width, window.height).await?;
-        page.driver.goto(format!("http://{address}/{rest}")).await?;
-        page.wait("#scene").await?;
         Ok(page)
     }
 
@@ -205,6 +221,38 @@ impl Page {
     /// When it is missing.
     pub async fn text(&self, css: &str) -> Res<String> {
         Ok(self.wait(css).await?.text().await?)
+    }
+
+    /// Drives the page with random input from now on; `window.randomSteps` counts.
+    ///
+    /// # Errors
+    /// When the script throws.
+    pub async fn random(&self, seed: u32) -> Res {
+        self.js(&include_str!("../random.js").replace("SEED", &seed.to_string())).await?;
+        Ok(())
+    }
+
+    /// Runs a script that calls `done(value)`, and returns the value.
+    ///
+    /// # Errors
+    /// When the script throws or does not end.
+    pub async fn js_async(&self, script: &str) -> Res<Value> {
+        let script = format!("const done = arguments[arguments.length - 1]; {script}");
+        Ok(self.driver.execute_async(&script, vec![]).await?.json().clone())
+    }
+
+    /// Gives a file input a file.
+    ///
+    /// # Errors
+    /// When the file cannot be written or the input is missing.
+    pub async fn give_file(&self, css: &str, name: &str, bytes: &[u8]) -> Res {
+        let folder = self.profile.join("given");
+        std::fs::create_dir_all(&folder)?;
+        let path = folder.join(name);
+        std::fs::write(&path, bytes)?;
+        self.js(&format!("document.querySelector('{css}').style.cssText = 'position:static;width:99px;height:44px;clip-path:none'")).await?;
+        self.wait(css).await?.send_keys(path.display().to_string()).await?;
+        Ok(())
     }
 
     /// A picture of the page as PNG bytes.

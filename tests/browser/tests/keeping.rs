@@ -645,3 +645,35 @@ async fn large_lettering_fits_a_small_phone() -> Res {
     }
     finish(page).await
 }
+
+/// A bug: each fall kept 13 kB of the page's memory for good.
+#[tokio::test]
+async fn falls_give_their_memory_back() -> Res {
+    let page = Page::blank(LAPTOP, &root().join("target/dist"), "no-cache").await?;
+    page.cdp("Page.enable", json!({})).await?;
+    page.cdp("Page.addScriptToEvaluateOnNewDocument", json!({ "source": "addEventListener('TrunkApplicationStarted', (e) => { window.module = e.detail.wasm; })" })).await?;
+    page.go("").await?;
+    page.wait("#play").await?;
+    let falls = async |n: u32| -> Res<(f64, f64)> {
+        for _ in 0..n {
+            page.js("document.querySelector('.answer input').click()").await?;
+            page.js("document.querySelector('#play').click()").await?;
+            page.wait(".player .main").await?;
+            page.js("document.querySelector('.player .main').click()").await?;
+            page.wait(".changes ol li, .changes p").await?;
+            page.js("document.querySelector('#leave-fall').click()").await?;
+            page.wait("#play").await?;
+        }
+        pause(500).await;
+        page.cdp("HeapProfiler.collectGarbage", json!({})).await?;
+        let heap = page.cdp("Runtime.getHeapUsage", json!({})).await?["usedSize"].as_f64().unwrap_or(0.0);
+        let linear = page.js("return window.module.memory.buffer.byteLength").await?.as_f64().unwrap_or(0.0);
+        Ok((heap, linear))
+    };
+    let before = falls(15).await?;
+    let after = falls(30).await?;
+    let grown = ((after.0 - before.0) / 30.0, (after.1 - before.1) / 30.0);
+    println!("a fall keeps {:.0} bytes of heap, {:.0} of the module's memory", grown.0, grown.1);
+    assert!(grown.0 < 2_000.0 && grown.1 < 2_200.0, "{grown:?}: {before:?} {after:?}");
+    finish(page).await
+}

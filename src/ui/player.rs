@@ -43,10 +43,6 @@ pub fn provide_player(bench: Bench, settings: Settings) -> Player {
     Effect::new(move |_| {
         if bench.phase.get() == Phase::Choosing {
             p.stop();
-            // Signals that hardly ever change remember every reader until they do, also those whose view
-            // is gone: 8 kB a fall. Told now, they forget them.
-            settings.lang.update(|_| ());
-            settings.units.update(|_| ());
         }
     });
     on_cleanup(move || {

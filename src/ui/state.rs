@@ -42,12 +42,26 @@ pub struct Settings {
     pub units: RwSignal<Units>,
     pub theme: RwSignal<Theme>,
     pub room: RwSignal<bool>,
+    /// Language and units as the views of one component read them. A signal remembers every reader it
+    /// ever had; this one goes with its component, and its readers with it.
+    seen: Memo<(Lang, Units)>,
 }
 
 impl Settings {
+    /// Settings of these signals.
+    pub fn of(
+        lang: RwSignal<Lang>,
+        units: RwSignal<Units>,
+        theme: RwSignal<Theme>,
+        room: RwSignal<bool>,
+    ) -> Settings {
+        Settings { lang, units, theme, room, seen: Memo::new(move |_| (lang.get(), units.get())) }
+    }
+
     /// The reader, tracked.
     pub fn reader(self) -> Reader {
-        Reader { lang: self.lang.get(), units: self.units.get() }
+        let (lang, units) = self.seen.get();
+        Reader { lang, units }
     }
     /// The reader, untracked.
     pub fn reader_now(self) -> Reader {
@@ -60,7 +74,7 @@ impl Settings {
     }
     /// A text, tracked.
     pub fn t(self, key: impl Worded) -> &'static str {
-        key.words(self.lang.get())
+        key.words(self.seen.get().0)
     }
 }
 
@@ -79,8 +93,10 @@ pub fn provide_settings() -> Settings {
     s
 }
 
+/// The settings, for the views of one component.
 pub fn settings() -> Settings {
-    expect_context()
+    let s: Settings = expect_context();
+    Settings::of(s.lang, s.units, s.theme, s.room)
 }
 
 /// Where the bench is.

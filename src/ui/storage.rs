@@ -45,12 +45,12 @@ pub fn load_settings() -> Settings {
         Some("dark") => Theme::Dark,
         _ => Theme::Auto,
     };
-    Settings {
-        lang: RwSignal::new(lang),
-        units: RwSignal::new(units),
-        theme: RwSignal::new(theme),
-        room: RwSignal::new(kept["room"] == true),
-    }
+    Settings::of(
+        RwSignal::new(lang),
+        RwSignal::new(units),
+        RwSignal::new(theme),
+        RwSignal::new(kept["room"] == true),
+    )
 }
 
 /// Keeps the settings; reads every one, so an effect around it runs on each change.

@@ -5,8 +5,8 @@
 
 use crate::report::Report;
 use crate::scenario::{
-    Absorber, AnchorChosenBy, AnchorKind, Arrow, Bolt, Gear, HarnessFit, Latch, MOST_FASTENERS_PER_SIDE,
-    RescuePlan, Scenario, Stance,
+    Absorber, AnchorChosenBy, AnchorKind, Arrow, Bolt, Gear, HarnessFit, Latch, RescuePlan, RopeEnd,
+    Scenario, Stance,
 };
 use crate::scoring::Grade;
 use serde::{Deserialize, Serialize};
@@ -32,21 +32,16 @@ macro_rules! changes {
 changes! {
     Framing, "The anchor into the framing.",
         |s| { s.anchor.kind = AnchorKind::RidgePlateInFraming; s.anchor.fasteners.missed = 0 };
-    MoreFasteners, "Two more fasteners on each side.",
-        |s| if matches!(s.anchor.kind, AnchorKind::RidgePlateInFraming | AnchorKind::RidgePlateInSheathing) {
-            let f = &mut s.anchor.fasteners;
-            f.per_side = (f.per_side + 2).min(MOST_FASTENERS_PER_SIDE);
-        };
     Rated, "A rated anchor.",
         |s| s.anchor.kind = AnchorKind::RatedEye;
-    EndKnot, "A knot at the rope's end.", |s| s.lifeline.end_knot = true;
+    RopeEnd, "The maker's stop at the rope's end.", |s| s.lifeline.end = RopeEnd::MakersStop;
     GrabUp, "The grab as high as the lanyard reaches.", raise_grab;
     ArrowUp, "The grab's arrow to the anchor.", |s| s.grab.arrow = Arrow::Up;
     BoltTight, "The grab's bolt tight.", |s| s.grab.bolt = Bolt::Tight;
     LatchClosed, "The grab's latch closed.", |s| s.grab.latch = Latch::Closed;
     WithAbsorber, "A lanyard with an absorber.",
         |s| if s.lanyard.absorber.is_none() { s.lanyard.absorber = Some(Absorber::default()) };
-    ShortLanyard, "A lanyard of 0.6 m.",
+    ShortLanyard, "A link of 0.6 m.",
         |s| if s.lanyard.length_m > 0.6 && s.grab.above_dring_m.abs() < 0.6 { s.lanyard.length_m = 0.6 };
     HarnessSnug, "The harness drawn up.", |s| s.worker.harness = HarnessFit::Snug;
     SoundGear, "Faulty gear changed.", |s| s.gear = Gear::default();
@@ -54,7 +49,7 @@ changes! {
         |s| if matches!(s.stance, Stance::Ladder { .. })
             && let Some(g) = crate::physics::geometry::Geometry::of(s) {
             let length_m = g.ladder.foot.dist(g.ladder.support);
-            s.ladder.foot_distance_m = (length_m * 2.75).round() / 10.0;
+            s.ladder.foot_distance_m = libm::round(length_m * 5.0) / 20.0;
         };
     RescueWritten, "A rescue plan in writing.", |s| s.plan.rescue = RescuePlan::Written;
     CompetentChooser, "The anchor chosen by a competent person.",

@@ -49,13 +49,13 @@ impl HouseKind {
                     overhang_m: 0.5,
                     ..ground
                 },
-                0.8,
+                0.7,
                 3.9,
                 Stance::Ladder { standing_height_m: 0.9 },
             ),
             HouseKind::TwoStorey => (
                 House { eave_height_m: 5.6, below: ORDINARY_OBSTACLE, ..ground },
-                1.5,
+                1.45,
                 6.9,
                 Stance::Ladder { standing_height_m: 3.7 },
             ),
@@ -80,7 +80,7 @@ impl HouseKind {
                     overhang_m: 0.35,
                     ..ground
                 },
-                0.8,
+                0.75,
                 4.2,
                 Stance::Roof { from_eave_m: 1.9 },
             ),

@@ -3,7 +3,7 @@
 
 use crate::physics::trace::{EventKind, Impact, Trace};
 use crate::physics::{PHYSICS_VERSION, simulate};
-use crate::rules::{Finding, RULES_VERSION, judge, place};
+use crate::rules::{Finding, RULES_VERSION, Source, judge, place};
 use crate::scenario::{Problem, ProblemCode, SCHEMA, Scenario};
 use crate::scoring::{Grade, grade};
 use serde::Serialize;
@@ -98,6 +98,16 @@ pub fn outcome_json(s: &Scenario) -> Value {
     }
 }
 
+fn source_json(s: &Source) -> Value {
+    json!({
+        "document": s.document.en,
+        "clause": s.clause.en,
+        "edition": s.edition,
+        "read_in": s.read_in,
+        "checked_on": s.checked_on,
+    })
+}
+
 fn finding_json(f: &Finding) -> Value {
     json!({
         "code": f.code,
@@ -111,17 +121,8 @@ fn finding_json(f: &Finding) -> Value {
             "what": l.what,
             "comparison": l.comparison,
             "value_si": l.value,
-            "document": l.document.en,
-            "clause": l.clause.en,
-            "checked_on": l.checked_on,
-            "from_memory": l.from_memory,
+            "source": source_json(&l.source),
         })),
-        "duty": f.duty.map(|d| json!({
-            "what": d.what,
-            "document": d.document.en,
-            "clause": d.clause.en,
-            "checked_on": d.checked_on,
-            "from_memory": d.from_memory,
-        })),
+        "duty": f.duty.map(|d| json!({ "what": d.what, "source": source_json(&d.source) })),
     })
 }

@@ -1,12 +1,13 @@
 //! After the stop: how a hanging worker is reached, and how long that takes.
 //!
-//! What can be done follows from where the worker hangs (the fall's own end) and from what the crew
-//! planned. Times of steps are assumed and marked so; what a step needs is computed: a ladder's
-//! reach, a pull over an edge. Left out: the worker's own strength, weather, injuries.
+//! What can be done follows from where the worker hangs (the fall's own end), from whether the ladder
+//! still stands, from how hard the stop was, and from what the crew planned and brought. Times of steps
+//! are assumed and marked so; what a step needs is computed: a ladder's reach, a rung under the boots, a
+//! pull over an edge. Left out: weather, and injuries beyond one figure for the blow.
 
-use crate::physics::equipment::EDGE_FRICTION;
+use crate::physics::equipment::{EDGE_FRICTION, ROOF_SLIP_FRICTION};
 use crate::physics::geometry::Geometry;
-use crate::physics::trace::{Outcome, Trace};
+use crate::physics::trace::{EventKind, Outcome, Thing, Trace};
 use crate::scenario::{RescuePlan, Scenario};
 use crate::units::G_M_S2;
 use serde::{Deserialize, Serialize};
@@ -14,8 +15,13 @@ use serde::{Deserialize, Serialize};
 /// Minutes within which the hanging worker should be reached (ANSI/ASSP Z359.2: contact within six
 /// minutes; from memory).
 pub const CONTACT_MIN: u32 = 6;
-/// Minutes of motionless hanging that can kill (OSHA SHIB 03-24-2004: less than 30; from memory).
-pub const DANGER_MIN: u32 = 30;
+/// Minutes of hanging still after which the clock turns serious: a plan to have somebody down in nine
+/// (Hsiao and others, Human Factors 54 (2012), abstract read); in a laboratory nineteen in twenty healthy
+/// volunteers hung still from the back ring for eleven (Turner and others, J. Occup. Environ. Hyg. 5
+/// (2008), abstract read).
+pub const SERIOUS_MIN: [u32; 2] = [9, 11];
+/// Half of the same volunteers had to be let down by then, min (Turner and others 2008; range 5 to 56).
+pub const HALF_MIN: u32 = 31;
 /// Minutes from the call until the fire service arrives, and until it has the worker down (assumed).
 pub const SERVICE_MIN: [u32; 2] = [12, 10];
 /// A steady pull of one person on a rope, N (assumed), and how many pull.
@@ -28,8 +34,16 @@ const ARM_M: f64 = 1.6;
 const TOP_M: f64 = 0.9;
 /// Angle of a ladder at one in four, rad.
 const ANGLE_RAD: f64 = 1.318;
-/// Distance from rungs or eave to which a worker can help herself, m (assumed: an arm).
-const GRASP_M: f64 = 0.75;
+/// Distance from the D-ring to rails or eave within which hands and boots can take hold, m (assumed: an
+/// arm less the depth of the body).
+const GRASP_M: f64 = 0.45;
+/// Lowest rung over the ladder's foot, m (common practice: about a foot).
+const LOWEST_RUNG_M: f64 = 0.3;
+/// A blow against wall or ladder after which nobody is counted on to climb, m/s (assumed: a drop of
+/// 0.8 m).
+const STUNNED_M_S: f64 = 4.0;
+/// A stop after which nobody is counted on to climb, N (assumed; half of the limit that most places set).
+const SHAKEN_N: f64 = 4_000.0;
 
 /// A step of the rescue.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
@@ -68,6 +82,16 @@ pub enum Hindered {
     OutOfReachMm(u32),
     /// Nobody was called.
     NobodyCalled,
+    /// The ladder is no longer where it stood: it slid, tipped or was knocked away.
+    LadderGone,
+    /// No rung or roof is under the boots: the lowest is this far over them, in mm.
+    NoRungMm(u32),
+    /// The worker was struck too hard, or stopped too hard, to be counted on.
+    Hurt,
+    /// Nothing on the site lifts the load off a locked grab.
+    NoKit,
+    /// One rescuer on a ladder cannot take a hanging person's weight off the rope, N.
+    NotAloneN(u32),
 }
 
 /// Where the worker hangs.
@@ -85,6 +109,14 @@ pub struct Hanging {
     pub haul_n: f64,
     /// Still on the roof.
     pub on_roof: bool,
+    /// The ladder still stands where it stood.
+    pub ladder_stands: bool,
+    /// The lowest rung over the lowest part of the body, m; negative is below it.
+    pub rung_over_feet_m: f64,
+    /// Struck or stopped too hard to be counted on.
+    pub hurt: bool,
+    /// Weight, N.
+    pub weight_n: f64,
 }
 
 /// Where a fall left the worker; none where nobody hangs.
@@ -107,16 +139,56 @@ pub fn hanging(s: &Scenario, t: &Trace) -> Option<Hanging> {
     let turn_rad = core::f64::consts::FRAC_PI_2 - s.house.roof_pitch_rad;
     // Both heights count from what lies under the worker; the ladder stands beside it.
     let below_m = g.surface_below_m(d.x, 0.2);
+    let weight_n = s.worker.mass_kg * G_M_S2;
+    let gone = [EventKind::LadderSlides, EventKind::LadderTips].iter().any(|k| t.time_of(*k).is_some());
+    let blow_m_s = t
+        .impacts
+        .iter()
+        .filter(|i| matches!(i.what, Thing::Wall | Thing::Ladder | Thing::Roof))
+        .map(|i| i.speed_m_s)
+        .fold(0.0, f64::max);
+    let room_m = t.clearance_margin_m.unwrap_or(0.0);
+    let pitch_rad = s.house.roof_pitch_rad;
+    // On the slope the rope pulls along it; over the eave it bends as well.
+    let haul_n = if t.left_roof {
+        weight_n * libm::exp(EDGE_FRICTION * turn_rad.max(0.0))
+    } else {
+        weight_n * (libm::sin(pitch_rad) + ROOF_SLIP_FRICTION * libm::cos(pitch_rad))
+    };
     Some(Hanging {
+        ladder_stands: !gone,
+        rung_over_feet_m: g.ladder.foot.y + LOWEST_RUNG_M - (below_m + room_m),
+        hurt: blow_m_s >= STUNNED_M_S || t.peak_force_n >= SHAKEN_N,
+        weight_n,
         dring_m: d.y - below_m,
-        room_m: t.clearance_margin_m.unwrap_or(0.0),
+        room_m,
         grasp_m,
         ladder_reach_m: g.ladder.foot.y - below_m
             + (s.ladder.length_m - TOP_M) * libm::sin(ANGLE_RAD)
             + ARM_M,
-        haul_n: s.worker.mass_kg * G_M_S2 * libm::exp(EDGE_FRICTION * turn_rad.max(0.0)),
+        haul_n,
         on_roof: !t.left_roof,
     })
+}
+
+impl Hanging {
+    /// Why the worker cannot get back onto ladder or roof alone; none when she can.
+    pub fn climb_hindered(&self) -> Option<Hindered> {
+        let mm = |m: f64| (m * 1e3).max(0.0).ceil() as u32;
+        if self.hurt {
+            Some(Hindered::Hurt)
+        } else if self.on_roof {
+            None
+        } else if !self.ladder_stands {
+            Some(Hindered::LadderGone)
+        } else if self.grasp_m > GRASP_M {
+            Some(Hindered::OutOfReachMm(mm(self.grasp_m)))
+        } else if self.rung_over_feet_m > 0.0 {
+            Some(Hindered::NoRungMm(mm(self.rung_over_feet_m)))
+        } else {
+            None
+        }
+    }
 }
 
 /// The drill so far.
@@ -146,7 +218,8 @@ pub fn minutes(step: Step, plan: RescuePlan) -> u32 {
     match step {
         Step::Call | Step::Straps => 1,
         Step::Climb => 2,
-        Step::Ladder => 3 + late / 2,
+        // A taut line is not taken off a person by a ladder alone: a second line or a lift comes first.
+        Step::Ladder => 9 + late / 2,
         Step::Lower => 5 + late,
         Step::Haul => 3,
         Step::Wait => 0,
@@ -171,10 +244,22 @@ impl Drill {
                 // Talking from afar is not being there.
                 self.straps_min.get_or_insert(self.minute);
             }
-            Step::Climb if h.grasp_m <= GRASP_M || h.on_roof => down = true,
-            Step::Climb => hindered = Some(Hindered::OutOfReachMm(mm(h.grasp_m))),
-            Step::Ladder if h.dring_m <= h.ladder_reach_m => down = true,
-            Step::Ladder => hindered = Some(Hindered::TooShortMm(mm(h.dring_m - h.ladder_reach_m))),
+            Step::Climb => match h.climb_hindered() {
+                None => down = true,
+                some => hindered = some,
+            },
+            Step::Ladder if h.dring_m > h.ladder_reach_m => {
+                hindered = Some(Hindered::TooShortMm(mm(h.dring_m - h.ladder_reach_m)));
+            }
+            // Reached, but not off the line: that takes the kit of the plan.
+            Step::Ladder if plan == RescuePlan::NoPlan => {
+                self.reached_min.get_or_insert(self.minute);
+                hindered = Some(Hindered::NotAloneN(h.weight_n.ceil() as u32));
+            }
+            Step::Ladder => down = true,
+            // A locked grab under load does not let go: something has to lift the load off it, and only a
+            // plan in writing has brought it.
+            Step::Lower if plan != RescuePlan::Written => hindered = Some(Hindered::NoKit),
             Step::Lower => down = true,
             Step::Haul if h.haul_n <= TWO_PULL_N => down = true,
             Step::Haul => hindered = Some(Hindered::TooHeavyN(h.haul_n.ceil() as u32)),
@@ -229,16 +314,22 @@ mod tests {
         let down = |plan| {
             let mut d = Drill::default();
             d.take(Step::Lower, &h, plan);
-            d.down_min.expect("down")
+            d.down_min.unwrap_or(u32::MAX)
         };
-        assert!(down(RescuePlan::Written) <= CONTACT_MIN && down(RescuePlan::NoPlan) > 2 * CONTACT_MIN);
+        assert!(down(RescuePlan::Written) <= CONTACT_MIN);
+        // A bug: a locked grab was let down with no kit and no plan.
+        for plan in [RescuePlan::Spoken, RescuePlan::NoPlan] {
+            let mut d = Drill::default();
+            assert_eq!(d.take(Step::Lower, &h, plan), Some(Hindered::NoKit));
+            assert!(d.down_min.is_none() && d.minute > CONTACT_MIN);
+        }
         let mut d = Drill::default();
         assert_eq!(d.take(Step::Wait, &h, RescuePlan::Written), Some(Hindered::NobodyCalled));
         d.take(Step::Call, &h, RescuePlan::Written);
         d.take(Step::Straps, &h, RescuePlan::Written);
         assert_eq!((d.reached_min, d.straps_min.is_some()), (None, true));
         assert_eq!(d.take(Step::Wait, &h, RescuePlan::Written), None);
-        assert!(d.down_min.is_some_and(|m| m > 20 && m < 2 * DANGER_MIN));
+        assert!(d.down_min.is_some_and(|m| m > SERIOUS_MIN[1] && m < 2 * HALF_MIN));
         let before = d.clone();
         d.take(Step::Lower, &h, RescuePlan::Written);
         assert_eq!(d, before);
@@ -266,6 +357,37 @@ mod tests {
         let (a, b) = (hung(&bare), hung(&deck));
         let gap = |h: &Hanging| h.ladder_reach_m - h.dring_m;
         assert!((gap(&a) - gap(&b)).abs() < 0.05, "{a:?} {b:?}");
+    }
+
+    /// A bug: climbing back succeeded in 240 of 240 hangings, also onto a ladder that lay on the ground.
+    #[test]
+    fn climbing_back_can_fail_for_each_reason() {
+        let h = Hanging {
+            dring_m: 4.0,
+            room_m: 2.0,
+            grasp_m: 0.3,
+            ladder_reach_m: 7.0,
+            haul_n: 1_100.0,
+            on_roof: false,
+            ladder_stands: true,
+            rung_over_feet_m: -1.0,
+            hurt: false,
+            weight_n: 830.0,
+        };
+        assert_eq!(h.climb_hindered(), None);
+        assert_eq!(Hanging { ladder_stands: false, ..h }.climb_hindered(), Some(Hindered::LadderGone));
+        assert_eq!(Hanging { hurt: true, ..h }.climb_hindered(), Some(Hindered::Hurt));
+        assert_eq!(Hanging { grasp_m: 0.6, ..h }.climb_hindered(), Some(Hindered::OutOfReachMm(600)));
+        assert_eq!(Hanging { rung_over_feet_m: 0.25, ..h }.climb_hindered(), Some(Hindered::NoRungMm(250)));
+        // On an icy ground an untied ladder goes first: there are no rungs to climb back onto.
+        let mut s = Scenario::default();
+        s.weather = crate::scenario::Weather::Frozen;
+        s.ladder.tied = false;
+        let t = simulate(&s).expect("falls");
+        assert!(t.time_of(EventKind::LadderSlides).is_some());
+        if let Some(h) = hanging(&s, &t) {
+            assert!(h.climb_hindered().is_some());
+        }
     }
 
     #[test]

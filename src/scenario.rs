@@ -8,7 +8,9 @@
 use serde::{Deserialize, Serialize};
 
 /// The file format's number. Older files keep loading: a missing field takes its default.
-pub const SCHEMA: u32 = 4;
+///
+/// 5: the rope by its kind, what stops at its end, the wire's voltage, work from the ground or a platform.
+pub const SCHEMA: u32 = 5;
 
 /// A whole set-up.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -54,6 +56,8 @@ pub struct PowerLine {
     pub height_m: f64,
     /// Distance of that wire from the wall face, m.
     pub distance_m: f64,
+    /// What its owner says it carries.
+    pub voltage: Voltage,
 }
 
 /// The house in section: the wall face stands at x = 0, the ground at the wall at y = 0. Heights are
@@ -265,6 +269,69 @@ pub struct Chimney {
 }
 
 choices! {
+    /// What the owner of a wire says it carries. The bands are those at whose ends the distances of the
+    /// places held here change.
+    Voltage {
+        /// Nobody has asked the owner.
+        Unknown,
+        /// The service drop to the house, under 750 V.
+        Service,
+        /// 750 V to 50 kV: most lines along a street.
+        To50Kv,
+        /// To 75 kV.
+        To75Kv,
+        /// To 150 kV.
+        To150Kv,
+        /// To 250 kV.
+        To250Kv,
+        /// More.
+        Over250Kv,
+    }
+}
+
+impl Voltage {
+    /// The most it can be, V; none where that is not known.
+    pub fn most_v(self) -> Option<f64> {
+        Some(match self {
+            Voltage::Unknown | Voltage::Over250Kv => return None,
+            Voltage::Service => 750.0,
+            Voltage::To50Kv => 50e3,
+            Voltage::To75Kv => 75e3,
+            Voltage::To150Kv => 150e3,
+            Voltage::To250Kv => 250e3,
+        })
+    }
+}
+
+choices! {
+    /// A lifeline by its make. The modulus of each stands in `physics::equipment`.
+    RopeKind {
+        /// 16 mm (5/8 in) three-strand polyester and polypropylene: what most crews hang.
+        PolyBlend16,
+        /// 11 mm kernmantle of EN 1891 type A.
+        Kernmantle11,
+        /// 12 mm polyester.
+        Polyester12,
+        /// 12 mm nylon.
+        Nylon12,
+        /// Another, of a stated modulus.
+        Stated,
+    }
+}
+
+choices! {
+    /// What is at the lifeline's lower end.
+    RopeEnd {
+        /// A stop that its maker put there.
+        MakersStop,
+        /// A knot.
+        Knot,
+        /// Nothing.
+        Nothing,
+    }
+}
+
+choices! {
     /// The weather, as far as gear and footing feel it.
     Weather {
         /// Dry.
@@ -364,6 +431,10 @@ choices! {
     OtherMethod {
         /// None was found.
         NoneFound,
+        /// From the ground, with a pole.
+        FromGround,
+        /// From a lift, or a scaffold with guardrails.
+        Platform,
         /// A guardrail or a scaffold with one.
         Guardrail,
         /// A line too short to reach the edge.
@@ -458,10 +529,37 @@ impl AnchorKind {
 pub struct Lifeline {
     /// Length from the anchor to the end, m.
     pub length_m: f64,
-    /// Force per unit strain, N.
+    /// Its make. A file that does not say one states a modulus.
+    #[serde(default = "stated_rope")]
+    pub kind: RopeKind,
+    /// Force per unit strain, N; read where the kind is `stated`.
     pub modulus_n: f64,
-    /// Whether the end has a stopper knot.
-    pub end_knot: bool,
+    /// What is at its lower end. Files before schema 5 say whether there is a knot.
+    #[serde(alias = "end_knot", deserialize_with = "rope_end")]
+    #[cfg_attr(feature = "headless", schemars(with = "RopeEnd"))]
+    pub end: RopeEnd,
+}
+
+fn stated_rope() -> RopeKind {
+    RopeKind::Stated
+}
+
+fn rope_end<'d, D: serde::Deserializer<'d>>(d: D) -> Result<RopeEnd, D::Error> {
+    #[derive(Deserialize)]
+    #[serde(untagged)]
+    enum Either {
+        Knot(bool),
+        End(RopeEnd),
+    }
+    // The worker's messages name no types: there it is always the newest.
+    if !d.is_human_readable() {
+        return RopeEnd::deserialize(d);
+    }
+    Ok(match Either::deserialize(d)? {
+        Either::Knot(true) => RopeEnd::Knot,
+        Either::Knot(false) => RopeEnd::Nothing,
+        Either::End(end) => end,
+    })
 }
 
 /// The rope grab (the clamp).
@@ -642,7 +740,7 @@ impl Default for Worker {
 
 impl Default for PowerLine {
     fn default() -> Self {
-        PowerLine { height_m: 7.5, distance_m: 6.0 }
+        PowerLine { height_m: 7.5, distance_m: 6.0, voltage: Voltage::Unknown }
     }
 }
 
@@ -662,7 +760,12 @@ impl Default for Anchor {
 impl Default for Lifeline {
     fn default() -> Self {
         // EN 1891 A: 5 % between 50 and 150 kg gives 19.6 kN; the midpoint of 19.6 to 41.2 kN.
-        Lifeline { length_m: 12.0, modulus_n: 30_000.0, end_knot: true }
+        Lifeline {
+            length_m: 12.0,
+            kind: RopeKind::PolyBlend16,
+            modulus_n: 80_000.0,
+            end: RopeEnd::MakersStop,
+        }
     }
 }
 
@@ -753,7 +856,8 @@ fields! {
     LifelineLength, "lifeline.length_m", 1.0, 40.0, 0.5, "Lifeline length, m.",
         get |s| Some(s.lifeline.length_m), set |s, v| s.lifeline.length_m = v;
     LifelineModulus, "lifeline.modulus_n", 5_000.0, 200_000.0, 1_000.0, "Lifeline modulus, N.",
-        get |s| Some(s.lifeline.modulus_n), set |s, v| s.lifeline.modulus_n = v;
+        get |s| (s.lifeline.kind == RopeKind::Stated).then_some(s.lifeline.modulus_n),
+        set |s, v| s.lifeline.modulus_n = v;
     GrabAboveDring, "grab.above_dring_m", -2.0, 2.0, 0.1, "Grab height above the D-ring, m.",
         get |s| Some(s.grab.above_dring_m), set |s, v| s.grab.above_dring_m = v;
     LanyardLength, "lanyard.length_m", 0.3, 2.0, 0.1, "Lanyard length, m.",

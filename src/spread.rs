@@ -5,10 +5,12 @@
 //! so the falls can be run in any order and in parts. Left out: how inputs hang together.
 
 use crate::draw::Draw;
-use crate::physics::equipment::{ABSORBER_SHARE, ABSORBER_SHARE_MIDDLE, AbsorberParams, LineParams};
+use crate::physics::equipment::{
+    ABSORBER_SHARE, ABSORBER_SHARE_MIDDLE, AbsorberParams, LineParams, rope_modulus_n,
+};
 use crate::physics::trace::Outcome;
 use crate::physics::{Settled, settle};
-use crate::scenario::{AbsorberClass, Scenario};
+use crate::scenario::{AbsorberClass, RopeKind, Scenario};
 use crate::strength;
 use serde::{Deserialize, Serialize};
 
@@ -72,7 +74,8 @@ pub fn fall(s: &Scenario, seed: u64, number: u32) -> Option<SpreadFall> {
     let tear_share = between(&mut pick, ABSORBER_SHARE.0, ABSORBER_SHARE.1);
     let stated = s.lanyard.absorber.is_some_and(|a| a.class == AbsorberClass::Stated);
     let modulus_share = between(&mut pick, 0.654, 1.373);
-    drawn.lifeline.modulus_n = (s.lifeline.modulus_n * modulus_share).clamp(5_000.0, 200_000.0);
+    drawn.lifeline.modulus_n = (rope_modulus_n(&s.lifeline) * modulus_share).clamp(5_000.0, 200_000.0);
+    drawn.lifeline.kind = RopeKind::Stated;
     let mut line = LineParams::of(&drawn);
     line.absorber = AbsorberParams::of(&drawn, tear_share);
     if let Some(a) = line.absorber.as_mut().filter(|_| stated) {

@@ -385,11 +385,11 @@ fn a_short_rope_without_a_knot_is_run_off() {
     let mut s = Scenario::default();
     s.grab.arrow = Arrow::Down;
     s.lifeline.length_m = 7.0;
-    s.lifeline.end_knot = false;
+    s.lifeline.end = RopeEnd::Nothing;
     let t = simulate(&s).expect("runs");
     assert!(t.time_of(EventKind::OffRope).is_some() && t.outcome == Outcome::LetGo);
     // The same with a knot is caught by it.
-    s.lifeline.end_knot = true;
+    s.lifeline.end = RopeEnd::MakersStop;
     let t = simulate(&s).expect("runs");
     assert!(t.time_of(EventKind::RopeEnd).is_some() && t.peak_force_n > 2.0 * t.weight_n);
 }

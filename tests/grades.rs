@@ -18,7 +18,7 @@ const SET_UPS: [(&str, Change); 40] = [
     ("grab reversed", |s| s.grab.arrow = Arrow::Down),
     ("reversed, no knot", |s| {
         s.grab.arrow = Arrow::Down;
-        s.lifeline.end_knot = false;
+        s.lifeline.end = RopeEnd::Nothing;
     }),
     ("bolt loose", |s| s.grab.bolt = Bolt::Loose),
     ("latch open", |s| s.grab.latch = Latch::Open),

@@ -45,7 +45,12 @@ prop_compose! {
             worker: Worker { mass_kg: worker.0, stature_m: worker.1,
                 harness: if worker.2 { HarnessFit::Snug } else { HarnessFit::Loose } },
             anchor: Anchor { kind: AnchorKind::ALL[anchor.0], from_ridge_m: anchor.1, ..Anchor::default() },
-            lifeline: Lifeline { length_m: rope.0, modulus_n: rope.1, end_knot: rope.2 },
+            lifeline: Lifeline {
+                length_m: rope.0,
+                kind: RopeKind::Stated,
+                modulus_n: rope.1,
+                end: if rope.2 { RopeEnd::Knot } else { RopeEnd::Nothing },
+            },
             grab: RopeGrab { above_dring_m: grab.0,
                 arrow: if grab.1 { Arrow::Up } else { Arrow::Down },
                 bolt: if grab.2 { Bolt::Tight } else { Bolt::Loose },

@@ -6,8 +6,8 @@
 
 use super::constants::LINE_DAMPING_RATIO;
 use crate::scenario::{
-    AbsorberClass, Arrow, Bolt, ConnectorState, Gear, HarnessFit, Latch, PackState, RopeState, Scenario,
-    Weather, WebbingState,
+    AbsorberClass, Arrow, Bolt, ConnectorState, Gear, HarnessFit, Latch, Lifeline, PackState, RopeEnd,
+    RopeKind, RopeState, Scenario, Weather, WebbingState,
 };
 use crate::strength;
 use crate::units::KN_N;
@@ -62,7 +62,8 @@ pub const SLIP_OFF_LADDER_M_S: f64 = 0.5;
 /// Speed with which a slip starts down the roof, m/s (assumed).
 pub const SLIP_DOWN_ROOF_M_S: f64 = 1.0;
 
-/// Breaking load of a sound lifeline, N (EN 1891 A, 22 kN without terminations; from memory).
+/// Breaking load of a sound lifeline, N (EN 1891 A, 22 kN without terminations; 29 CFR 1926.502(d)(9),
+/// 5,000 lbf, 22.2 kN; both from memory).
 pub const ROPE_BREAKING_N: f64 = 22.0 * KN_N;
 /// What a knot leaves of it (from memory: 0.4 to 0.6).
 pub const KNOT_SHARE: f64 = 0.5;
@@ -77,6 +78,29 @@ pub const UNLOCKED_GATE_N: f64 = 1.5 * KN_N;
 pub const CORRODED_CONNECTOR_N: f64 = 5.0 * KN_N;
 /// Breaking load of webbing cut in from the edge, N (assumed).
 pub const CUT_WEBBING_N: f64 = 1.8 * KN_N;
+
+/// Elongation of a lifeline at [`ROPE_TABLE_N`], as a share of its length, as makers print it: 16 mm
+/// polyester and polypropylene 10 %, 12 mm polyester 25 %, 12 mm nylon 27 % (makers' lifeline
+/// instructions, read in a secondary list).
+pub const ROPE_ELONGATIONS: [(RopeKind, f64); 3] =
+    [(RopeKind::PolyBlend16, 0.10), (RopeKind::Polyester12, 0.25), (RopeKind::Nylon12, 0.27)];
+/// The load at which makers print a lifeline's elongation, N: 1,800 lbf.
+pub const ROPE_TABLE_N: f64 = 8_006.8;
+/// Modulus of an 11 mm kernmantle rope, N per unit strain: between the 19.6 and 41.2 kN that the limits of
+/// EN 1891 type A allow (elongation of 5 % from 50 to 150 kg; 6 kN at a fall factor of 0.3 with 100 kg).
+pub const KERNMANTLE_MODULUS_N: f64 = 30.0 * KN_N;
+
+/// Force per unit strain of a lifeline, N.
+pub fn rope_modulus_n(line: &Lifeline) -> f64 {
+    match line.kind {
+        RopeKind::Stated => line.modulus_n,
+        RopeKind::Kernmantle11 => KERNMANTLE_MODULUS_N,
+        kind => ROPE_ELONGATIONS
+            .iter()
+            .find(|(k, _)| *k == kind)
+            .map_or(KERNMANTLE_MODULUS_N, |(_, share)| ROPE_TABLE_N / share),
+    }
+}
 
 /// What the rope bears, N.
 pub fn rope_strength_n(gear: &Gear) -> f64 {
@@ -187,8 +211,8 @@ pub struct LineParams {
     pub rope_modulus_n: f64,
     /// Rope from anchor to end, m.
     pub rope_length_m: f64,
-    /// Whether the end has a stopper knot.
-    pub end_knot: bool,
+    /// Whether something at the end stops a grab.
+    pub end_stop: bool,
     /// Lanyard length, m.
     pub lanyard_length_m: f64,
     /// Lanyard modulus, N per unit strain; infinite is inextensible.
@@ -222,7 +246,7 @@ impl LineParams {
         LineParams {
             rope_modulus_n,
             rope_length_m,
-            end_knot: true,
+            end_stop: true,
             lanyard_length_m: 0.0,
             lanyard_modulus_n: f64::INFINITY,
             harness_compliance_m_per_n: 0.0,
@@ -254,12 +278,13 @@ impl LineParams {
             grip_n = grip_n.min(GRAB_OPEN_GRIP_N);
         }
         // Damping about a mass on the whole rope's stiffness.
-        let k = s.lifeline.modulus_n / 6.0;
+        let modulus_n = rope_modulus_n(&s.lifeline);
+        let k = modulus_n / 6.0;
         let relaxation_s = 2.0 * LINE_DAMPING_RATIO * (s.worker.mass_kg / k).sqrt();
         LineParams {
-            rope_modulus_n: s.lifeline.modulus_n,
+            rope_modulus_n: modulus_n,
             rope_length_m: s.lifeline.length_m,
-            end_knot: s.lifeline.end_knot,
+            end_stop: s.lifeline.end != RopeEnd::Nothing,
             lanyard_length_m: s.lanyard.length_m,
             lanyard_modulus_n: LANYARD_MODULUS_N,
             harness_compliance_m_per_n: HARNESS_COMPLIANCE_M_PER_N,

@@ -164,8 +164,26 @@ pub fn stand(s: &Scenario, g: &Geometry) -> Option<Stand> {
     Some(Stand { footing, untied, needed_friction: needed.clamp(0.0, 99.0), has_friction: has, off_middle_m })
 }
 
-/// Nearest that any part of the ladder, or a worker's hand at its top, comes to the overhead wire
-/// while the ladder turns about its foot, m: raised, moved or blown over. None without a wire.
+/// Fingertips over the soles with an arm straight up, as a share of the stature (vertical reach of adults:
+/// about 1.27; from memory).
+pub const HAND_REACH_SHARE: f64 = 1.27;
+
+/// Nearest that a worker's bare hand comes to the overhead wire from where the soles are, m, however the
+/// body leans about them. None without a wire. A pole adds its own length to the reach.
+pub fn hand_to_wire_m(s: &Scenario, g: &Geometry) -> Option<f64> {
+    let wire = s.power_line?;
+    let (dx, dy) = (wire.distance_m - g.soles.x, wire.height_m - g.soles.y);
+    Some((libm::hypot(dx, dy) - HAND_REACH_SHARE * s.worker.stature_m).max(0.0))
+}
+
+/// Nearest that the ladder comes to the wire when it is carried upright under it, m. None without a wire.
+pub fn carried_to_wire_m(s: &Scenario, g: &Geometry) -> Option<f64> {
+    let wire = s.power_line?;
+    Some((wire.height_m - g.ground_y_m(wire.distance_m) - s.ladder.length_m).max(0.0))
+}
+
+/// Nearest that any part of the ladder comes to the overhead wire while it turns about its foot where
+/// that stands, m: raised, lowered or fallen, not moved. None without a wire.
 pub fn nearest_to_wire_m(s: &Scenario, g: &Geometry) -> Option<f64> {
     let wire = s.power_line?;
     let (dx, dy) = (wire.distance_m - g.ladder.foot.x, wire.height_m - g.ladder.foot.y);
@@ -242,9 +260,11 @@ mod tests {
         assert_eq!(nearest_to_wire_m(&s, &g), None);
         let reach_m = g.ladder.foot.dist(g.ladder.tip);
         // Straight above the foot.
-        s.power_line = Some(PowerLine { height_m: reach_m + 2.5, distance_m: g.ladder.foot.x });
+        s.power_line =
+            Some(PowerLine { height_m: reach_m + 2.5, distance_m: g.ladder.foot.x, ..PowerLine::default() });
         assert!((nearest_to_wire_m(&s, &g).expect("a wire") - 2.5).abs() < 1e-9);
-        s.power_line = Some(PowerLine { height_m: 4.0, distance_m: g.ladder.foot.x + 1.0 });
+        s.power_line =
+            Some(PowerLine { height_m: 4.0, distance_m: g.ladder.foot.x + 1.0, ..PowerLine::default() });
         assert_eq!(nearest_to_wire_m(&s, &g), Some(0.0));
     }
 

@@ -551,7 +551,7 @@ impl Line {
         self.slide_m += d_slide;
         self.grab_rope_m += d_grab;
         if d_grab > 0.0 && self.grab_rope_m >= prm.rope_length_m - 1e-9 {
-            if prm.end_knot {
+            if prm.end_stop {
                 self.at_end = true;
             } else {
                 self.off_rope = true;

@@ -90,10 +90,11 @@ codes! { "A step of setting up, in the order in which they are taken (common pra
     WalkSite, "Walk the site: wires, ground, what stands below.";
     PlanRescue, "Settle the rescue, in writing.";
     LookOverGear, "Look over every part of the gear.";
+    PutOnHarness, "Put the harness on and draw it up, on the ground.";
     PlaceLadder, "Set the ladder's foot and tie its top.";
+    FirstUp, "Protect the first one up another way while the anchor is set.";
     SetAnchor, "Set the anchor in the framing.";
-    HangLifeline, "Hang the lifeline with a knot at its end.";
-    PutOnHarness, "Put the harness on and draw it up.";
+    HangLifeline, "Hang the lifeline and check the stop at its end.";
     ClampGrab, "Clamp the grab on, arrow to the anchor.";
     ClipLanyard, "Clip the lanyard to the D-ring.";
     TugTest, "Pull down on the grab to test it.";
@@ -312,13 +313,15 @@ fn job(pick: &mut Draw, place: &str) -> Option<Scenario> {
     s.house.roof_pitch_rad = pick.one([0.321_750_6, 0.463_647_6, 0.588_002_6]); // 4, 6, 8 in 12
     s.house.half_span_m = between(pick, 2.8, 4.4, 0.4);
     s.house.overhang_m = between(pick, 0.3, 0.6, 0.1);
-    s.ladder.foot_distance_m = (s.house.eave_height_m * 2.6).round() / 10.0;
+    // At one in four: h / sqrt 15.
+    s.ladder.foot_distance_m = (s.house.eave_height_m / libm::sqrt(15.0) * 20.0).round() / 20.0;
     s.ladder.length_m = (s.house.eave_height_m * 1.04 * 10.0).round() / 10.0 + 1.0;
     s.stance = Stance::Ladder { standing_height_m: s.house.eave_height_m - between(pick, 1.7, 2.3, 0.1) };
     s.worker.mass_kg = between(pick, 56.0, 104.0, 4.0);
     s.worker.stature_m = between(pick, 1.60, 1.88, 0.04);
     s.lifeline.length_m = (s.house.half_span_m + s.house.eave_height_m + 4.0).round();
-    s.lanyard.length_m = between(pick, 0.6, 1.2, 0.1);
+    // As long as a grab may carry anywhere.
+    s.lanyard.length_m = between(pick, 0.8, 0.9, 0.05);
     s.grab.above_dring_m = between(pick, 0.0, 0.3, 0.1);
     s.anchor.fasteners.per_side = pick.u32(6..=8);
     s.problems().is_empty().then_some(s)
@@ -422,11 +425,11 @@ fn higher(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     let mut b = a.clone();
     match pick.u32(..7) {
         0 => b.grab.above_dring_m -= between(pick, 0.4, 0.8, 0.1),
-        1 => b.lanyard.length_m += between(pick, 0.4, 0.7, 0.1),
+        1 => b.lanyard.length_m += between(pick, 0.6, 0.9, 0.1),
         2 => b.worker.harness = HarnessFit::Loose,
         3 => b.grab.bolt = Bolt::Loose,
         4 => b.anchor.kind = AnchorKind::RatedEye,
-        5 => b.lifeline.end_knot = false,
+        5 => b.lifeline.end = RopeEnd::Nothing,
         _ => b.gear.label = LabelState::Missing,
     }
     let (high, low) = (room_m(&a)?, room_m(&b)?);
@@ -450,7 +453,7 @@ fn higher(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
 
 fn put_grab(seed: u64, place: &str, wanted: Level, pick: &mut Draw) -> Option<Item> {
     let mut s = job(pick, place)?;
-    s.lanyard.length_m = between(pick, 0.8, 1.2, 0.1);
+    s.lanyard.length_m = 0.9;
     let mut grid = Vec::new();
     let mut tenths = -(s.lanyard.length_m * 10.0).round() as i32;
     while tenths <= 12 {
@@ -465,7 +468,7 @@ fn put_grab(seed: u64, place: &str, wanted: Level, pick: &mut Draw) -> Option<It
     }
     // The law: higher is shorter. A grid that bends back is no question.
     let n = grid.len();
-    if n < 6 || grid.windows(2).any(|w| w[1].1 > w[0].1 + 0.02) {
+    if n < 5 || grid.windows(2).any(|w| w[1].1 > w[0].1 + 0.02) {
         return None;
     }
     // A limit between two neighbours, a tenth from both at the least; some heights on either side.
@@ -548,22 +551,9 @@ fn anchor_fits(s: &Scenario) -> Option<(bool, f64)> {
 fn pick_anchor(seed: u64, place_id: &str, pick: &mut Draw) -> Option<Item> {
     let base = job(pick, place_id)?;
     let mut good = base.clone();
-    // In most places only rated hardware reaches the figure; in some a plate in framing does.
-    match pick.u32(..3) {
-        0 => good.anchor.fasteners.per_side = 12,
-        1 => {
-            good.anchor.fasteners.per_side = 12;
-            good.anchor.fasteners.kind = FastenerKind::RingNail16d;
-        }
-        _ => {
-            good.anchor.kind = AnchorKind::RatedEye;
-            good.anchor.stated_breaking_n = between(pick, 22_500.0, 30_000.0, 500.0);
-        }
-    }
-    if anchor_fits(&good).is_none_or(|(fits, _)| !fits) {
-        good.anchor.kind = AnchorKind::RatedEye;
-        good.anchor.stated_breaking_n = between(pick, 22_500.0, 30_000.0, 500.0);
-    }
+    // What is nailed on the site is never better than open: the anchor of the three is the rated one.
+    good.anchor.kind = AnchorKind::RatedEye;
+    good.anchor.stated_breaking_n = between(pick, 25_000.0, 35_000.0, 500.0);
     let worst = [AnchorKind::VentPipe, AnchorKind::Gutter, AnchorKind::RoofVent, AnchorKind::AntennaMast];
     let mut none = base.clone();
     none.anchor.kind = pick.one(worst);
@@ -586,7 +576,7 @@ fn pick_anchor(seed: u64, place_id: &str, pick: &mut Draw) -> Option<Item> {
     // Where a place takes a multiple of the arrest force instead, the weak one must miss that too.
     if let Some(factor) = place(place_id)?.limit(LimitKind::AnchorFactor) {
         let t = settled_trace(&weak, LineParams::of(&weak)).filter(Trace::is_sound)?;
-        let asks_n = factor.value * t.anchor_peak_n;
+        let asks_n = factor.value * crate::rules::system_most_n(&weak, &t);
         if strength::anchor(&weak).low.0 > (1.0 - LEAST_MARGIN_SHARE) * asks_n {
             return None;
         }
@@ -669,13 +659,10 @@ pub fn called_for(s: &Scenario, t: &Trace) -> Option<Choice> {
 
 fn method(seed: u64, place_id: &str, pick: &mut Draw) -> Option<Item> {
     let mut s = job(pick, place_id)?;
-    // Hardware that every place takes, so that the anchor is not the question.
-    s.anchor.fasteners.per_side = 12;
-    s.anchor.fasteners.kind = FastenerKind::RingNail16d;
-    if anchor_fits(&s).is_none_or(|(fits, m)| !fits || m < LEAST_MARGIN_SHARE) {
-        s.anchor.kind = AnchorKind::RatedEye;
-        s.anchor.stated_breaking_n = 27_000.0;
-    }
+    // Hardware that every place takes, with an engineer behind it, so that the anchor is not the question.
+    s.anchor.kind = AnchorKind::RatedEye;
+    s.anchor.stated_breaking_n = 27_000.0;
+    s.plan.anchor_by = AnchorChosenBy::QualifiedPerson;
     let mut level = Level::Plain;
     match pick.u32(..7) {
         0 => s.plan.other_method = OtherMethod::Guardrail,
@@ -697,10 +684,11 @@ fn method(seed: u64, place_id: &str, pick: &mut Draw) -> Option<Item> {
         Stance::Roof { .. } => return None,
     };
     // Heights near the place's own trigger are not asked about.
-    if let Some(l) = place(place_id)?.limit(LimitKind::TriggerHeight)
-        && (height_m / l.value - 1.0).abs() < LEAST_MARGIN_SHARE
-    {
-        return None;
+    let triggers = [LimitKind::TriggerHeight, LimitKind::TriggerHeightLadder];
+    for l in triggers.into_iter().filter_map(|w| place(place_id)?.limit(w)) {
+        if (height_m / l.value - 1.0).abs() < LEAST_MARGIN_SHARE {
+            return None;
+        }
     }
     let t = settled_trace(&s, LineParams::of(&s)).filter(Trace::is_sound)?;
     let right = called_for(&s, &t)?;
@@ -768,14 +756,24 @@ fn footing(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
 
 fn wire(seed: u64, place_id: &str, pick: &mut Draw) -> Option<Item> {
     let mut s = job(pick, place_id)?;
-    s.power_line =
-        Some(PowerLine { height_m: between(pick, 5.0, 9.0, 0.5), distance_m: between(pick, 4.0, 16.0, 0.5) });
+    let voltage = pick.one([Voltage::Unknown, Voltage::To50Kv, Voltage::To50Kv, Voltage::To150Kv]);
+    s.power_line = Some(PowerLine {
+        height_m: between(pick, 5.0, 9.0, 0.5),
+        distance_m: between(pick, 4.0, 16.0, 0.5),
+        voltage,
+    });
     let g = Geometry::of(&s)?;
-    let own = place(place_id)?.limit(LimitKind::ApproachDistance);
-    let limit = own.or_else(crate::rules::approach)?.value;
-    let near_m = ladder::nearest_to_wire_m(&s, &g)?;
-    let level = Level::of((near_m / limit - 1.0).abs())?;
-    let right = if near_m >= limit { Choice::WireKept } else { Choice::WireAsk };
+    let near_m = ladder::nearest_to_wire_m(&s, &g)?.min(ladder::hand_to_wire_m(&s, &g)?);
+    // With the voltage unknown, or no figure of the place for it, there is one answer; and it is not one of
+    // distance.
+    let own = place(place_id)?.approach(voltage).filter(|_| voltage != Voltage::Unknown);
+    let (right, level) = match own {
+        None => (Choice::WireAsk, if near_m < 3.0 { Level::Plain } else { Level::Middle }),
+        Some(l) => {
+            let level = Level::of((near_m / l.value - 1.0).abs())?;
+            (if near_m >= l.value { Choice::WireKept } else { Choice::WireAsk }, level)
+        }
+    };
     let choices = vec![Choice::WireKept, Choice::WireAsk, Choice::WireDryLadder];
     one(ItemKind::Wire, seed, level, vec![s], choices, right)
 }

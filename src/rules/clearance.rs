@@ -1,14 +1,18 @@
 //! The clearance sum that tables and guides use: what has to be free below, all at its worst.
 //!
-//! It is no simulation: the absorber is taken as torn to its end. It answers whether fall arrest
-//! has a chance at this height at all. Left out: swing, and the rope's stretch, which tables of
-//! fixed anchors do not know.
+//! It is no simulation: the absorber is taken as torn to its end and the lifeline as stretched by what
+//! its maker prints. It answers whether fall arrest has a chance at this height at all. Left out: swing.
 
 use crate::physics::equipment::{
     ABSORBER_SHARE, AbsorberParams, GRAB_LOCKING_TRAVEL_M, HARNESS_COMPLIANCE_M_PER_N, HARNESS_SLIDE_LOOSE_M,
-    HARNESS_SLIDE_SNUG_M,
+    HARNESS_SLIDE_SNUG_M, ROPE_TABLE_N, rope_modulus_n,
 };
-use crate::scenario::{HarnessFit, Scenario};
+use crate::physics::geometry::Geometry;
+use crate::scenario::{Absorber, HarnessFit, Scenario};
+
+/// Least shift of the D-ring and stretch of the harness that tables allow, m: 1 ft (OSHA Technical
+/// Manual V-4; the figure from memory).
+pub const HARNESS_TABLE_M: f64 = 0.3048;
 
 /// Free fall, deceleration distance, D-ring shift, height of the D-ring above the feet and reserve,
 /// added up, m: the clearance below the place where the lanyard hangs taut beside the D-ring
@@ -30,20 +34,44 @@ pub fn free_fall_m(lanyard_m: f64, above_m: f64) -> f64 {
 
 /// Room needed under the feet of a set-up, m, with the grab `above_m` over the D-ring.
 pub fn needed_under_feet_m(s: &Scenario, above_m: f64, reserve_m: f64) -> f64 {
-    let (tear_m, force_n) =
-        AbsorberParams::of(s, ABSORBER_SHARE.1).map_or((0.0, 0.0), |a| (a.max_extension_m, a.opening_n));
+    // Without an absorber the stop is shorter and far harder; tables leave no room out for that.
+    let ordinary_m = Absorber::default().max_extension_m;
+    let (tear_m, force_n) = AbsorberParams::of(s, ABSORBER_SHARE.1)
+        .map_or((ordinary_m, 0.0), |a| (a.max_extension_m.max(ordinary_m), a.opening_n));
     let slide_m = match s.worker.harness {
         HarnessFit::Snug => HARNESS_SLIDE_SNUG_M,
         HarnessFit::Loose => HARNESS_SLIDE_LOOSE_M,
     };
-    let shift_m = slide_m + HARNESS_COMPLIANCE_M_PER_N * force_n;
-    sum_m(free_fall_m(s.lanyard.length_m, above_m), tear_m + GRAB_LOCKING_TRAVEL_M, shift_m, 0.0, reserve_m)
+    let shift_m = (slide_m + HARNESS_COMPLIANCE_M_PER_N * force_n).max(HARNESS_TABLE_M);
+    let stop_m = tear_m + GRAB_LOCKING_TRAVEL_M + stretch_m(s);
+    sum_m(free_fall_m(s.lanyard.length_m, above_m), stop_m, shift_m, 0.0, reserve_m)
+}
+
+/// What the sum allows for the lifeline's stretch between anchor and grab, m: its elongation at
+/// [`ROPE_TABLE_N`], as makers print it (about a tenth of the length for the usual 16 mm line).
+pub fn stretch_m(s: &Scenario) -> f64 {
+    let rope_m = Geometry::of(s).map_or(0.0, |g| g.grab_rope_m);
+    rope_m * ROPE_TABLE_N / rope_modulus_n(&s.lifeline)
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::units::FT_M;
+
+    /// Two bugs: the sum left the lifeline's stretch out, and taking the absorber off lowered it from
+    /// 2.68 to 1.38 m.
+    #[test]
+    fn the_sum_has_a_tenth_of_the_usual_line_and_no_less_without_an_absorber() {
+        let mut s = Scenario::default();
+        let rope_m = Geometry::of(&s).expect("stands").grab_rope_m;
+        assert!((stretch_m(&s) - 0.1 * rope_m).abs() < 1e-3, "{} of {rope_m}", stretch_m(&s));
+        let with = needed_under_feet_m(&s, 0.3, 0.6);
+        // By hand: 0.9 - 0.3 slack, 1.2 torn, 0.075 to lock, a tenth of the rope, 0.3048, 0.6.
+        assert!((with - (0.6 + 1.2 + 0.075 + 0.1 * rope_m + 0.3048 + 0.6)).abs() < 2e-3, "{with}");
+        s.lanyard.absorber = None;
+        assert!(needed_under_feet_m(&s, 0.3, 0.6) >= with - 1e-9);
+    }
 
     /// OSHA Technical Manual V-4 (the 1 and 2 ft from memory).
     #[test]

@@ -9,15 +9,19 @@ pub mod clearance;
 mod judge;
 
 pub use crate::strength::{BreakingLoadN, WorkingLoadN};
-pub use judge::{Advice, HARD_SWING_M_S, advice, judge};
+pub use judge::{Advice, HARD_SWING_M_S, advice, judge, system_most_n};
 
+use crate::scenario::Voltage;
 use crate::units::{Quantity, Rounding};
 use include_dir::{Dir, include_dir};
 use serde::{Deserialize, Serialize};
 use std::sync::OnceLock;
 
 /// Version of the rules data and of [`judge`].
-pub const RULES_VERSION: u32 = 3;
+///
+/// 4: each line says which edition was read and in what; ladders, wires, rope ends, links on a grab and
+/// site-made anchors as corrected against sources.
+pub const RULES_VERSION: u32 = 4;
 
 static FILES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/src/rules/places");
 
@@ -37,6 +41,16 @@ pub struct Bilingual {
 pub enum LimitKind {
     /// Height from which protection against falls is required, m.
     TriggerHeight,
+    /// The same for a worker on a portable ladder, where the place sets one of its own, m.
+    TriggerHeightLadder,
+    /// Longest link between a grab on a rope and the D-ring, m.
+    GrabLink,
+    /// Minutes within which a hanging worker has to be down.
+    RescueMinutes,
+    /// Measuring tolerance of a ladder's foot, as a share of its length to the support.
+    LadderTolerance,
+    /// Rails past a landing, m.
+    RailsPastLanding,
     /// Force on the body, N.
     BodyForce,
     /// Free fall, m.
@@ -67,8 +81,10 @@ pub enum LimitKind {
     AnchorOffset,
     /// Lean of the rope from that line, rad.
     AnchorLean,
-    /// Distance kept from an overhead power line, m.
+    /// Distance kept from an overhead power line, m, up to the voltage that stands beside it.
     ApproachDistance,
+    /// The same until the line's owner has said what it carries, m.
+    ApproachUnknown,
 }
 
 /// How a value stands to its limit.
@@ -109,6 +125,8 @@ pub enum LimitUnit {
     Years,
     /// Radians.
     Rad,
+    /// Minutes.
+    Minutes,
 }
 
 impl LimitUnit {
@@ -117,7 +135,7 @@ impl LimitUnit {
             LimitUnit::M => Quantity::Length,
             LimitUnit::N => Quantity::Force,
             LimitUnit::Rad => Quantity::Angle,
-            LimitUnit::Ratio | LimitUnit::Years => Quantity::Ratio,
+            LimitUnit::Ratio | LimitUnit::Years | LimitUnit::Minutes => Quantity::Ratio,
         }
     }
 }
@@ -141,6 +159,45 @@ pub enum AnchorLimit {
     Breaking(BreakingLoadN),
 }
 
+/// What a figure was read in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum ReadIn {
+    /// The document itself, or a copy of it.
+    Text,
+    /// A guide of the authority or of a safety association it names.
+    OfficialGuide,
+    /// Somebody else's account of it.
+    Secondary,
+    /// Nothing: from memory.
+    Memory,
+    /// No document: what the trade does, or what this project chose.
+    CommonPractice,
+}
+
+/// Where a line of a place comes from.
+#[derive(Clone, Debug, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Source {
+    /// The document.
+    pub document: Bilingual,
+    /// The clause in it.
+    pub clause: Bilingual,
+    /// Edition or date of the text that was read; empty where none was.
+    pub edition: String,
+    /// What it was read in.
+    pub read_in: ReadIn,
+    /// Day on which the line was compared with what it was read in; empty where it was not.
+    pub checked_on: String,
+}
+
+impl Source {
+    /// Nobody has read it in anything.
+    pub fn is_from_memory(&self) -> bool {
+        self.read_in == ReadIn::Memory
+    }
+}
+
 /// One limit with its source.
 #[derive(Clone, Debug, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -159,14 +216,14 @@ pub struct Limit {
     /// Who must stand behind it for it to count.
     #[serde(default)]
     pub needs: Option<Needs>,
-    /// The document.
-    pub document: Bilingual,
-    /// The clause in it.
-    pub clause: Bilingual,
-    /// Day on which the value was compared with its source, or (from memory) entered.
-    pub checked_on: String,
-    /// Not read in the source.
-    pub from_memory: bool,
+    /// For approach distances: up to this voltage, V.
+    #[serde(default)]
+    pub up_to_v: Option<f64>,
+    /// For a ladder's foot: only where the ladder is not fastened.
+    #[serde(default)]
+    pub only_untied: bool,
+    /// Where it comes from.
+    pub source: Source,
 }
 
 /// Who must stand behind a figure.
@@ -195,6 +252,32 @@ pub enum DutyKind {
     TrainingRecord,
     /// The order in which methods are to be considered.
     MethodOrder,
+    /// No protection against falls is asked for on a portable ladder.
+    LadderExempt,
+    /// On a portable ladder it is asked for under conditions of its own.
+    LadderConditions,
+    /// An energy absorber is asked for.
+    AbsorberRequired,
+    /// The lifeline reaches the ground or a level below which nobody can fall.
+    LineReachesGround,
+    /// One worker to a lifeline.
+    OnePersonALine,
+    /// The lifeline kept from edges that could cut it.
+    EdgeProtected,
+    /// Gear looked over before each use.
+    InspectEachUse,
+    /// Gear that has stopped a fall taken out of service.
+    OutAfterFall,
+    /// The ladder tied or held.
+    LadderSecured,
+    /// Rescue drilled, with its gear on the site.
+    RescueDrill,
+    /// Taught again when there is reason to.
+    Retrain,
+    /// A metal ladder kept from electric lines.
+    NoMetalLadder,
+    /// A shorter link between grab and D-ring than makers elsewhere allow, by an account to be confirmed.
+    ShortLink,
 }
 
 /// A duty with its source.
@@ -203,20 +286,18 @@ pub enum DutyKind {
 pub struct Duty {
     /// What is required.
     pub what: DutyKind,
-    /// The document.
-    pub document: Bilingual,
-    /// The clause in it.
-    pub clause: Bilingual,
-    /// Day on which it was compared with its source, or (from memory) entered.
-    pub checked_on: String,
-    /// Not read in the source.
-    pub from_memory: bool,
+    /// Where it comes from.
+    pub source: Source,
 }
 
 /// A method of protection.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Method {
+    /// From the ground.
+    FromGround,
+    /// From a lift, or a scaffold with guardrails.
+    Platform,
     /// A guardrail.
     Guardrail,
     /// A line too short to reach the edge.
@@ -274,10 +355,24 @@ impl Place {
 
     /// Whether a method is to be considered before another, by the place or by common practice.
     pub fn ranks_before(&self, first: Method, second: Method) -> bool {
-        let common = all().iter().find(|p| p.id == "common");
-        let order = if self.methods.is_empty() { common.map(|c| &c.methods) } else { Some(&self.methods) };
-        let at = |m| order.and_then(|o| o.iter().position(|x| *x == m));
+        let common = all().iter().find(|p| p.id == "common").map(|c| &c.methods);
+        // A method that the place's own order does not name is ranked by common practice.
+        let own = Some(&self.methods).filter(|o| o.contains(&first) && o.contains(&second));
+        let at = |m| own.or(common).and_then(|o| o.iter().position(|x| *x == m));
         matches!((at(first), at(second)), (Some(a), Some(b)) if a < b)
+    }
+
+    /// The distance it asks for from a wire of this voltage, its own; none where it has no figure.
+    pub fn approach(&self, voltage: Voltage) -> Option<&Limit> {
+        let Some(v) = voltage.most_v() else {
+            return (voltage == Voltage::Unknown).then(|| self.limit(LimitKind::ApproachUnknown)).flatten();
+        };
+        let bands = self.limits.iter().filter(|l| l.what == LimitKind::ApproachDistance);
+        // What is asked from 750 V on says nothing of a service drop.
+        let low = v <= 750.0;
+        bands
+            .filter(|l| l.up_to_v.is_some_and(|top| v <= top && (top <= 750.0) == low))
+            .min_by(|a, b| a.value.total_cmp(&b.value))
     }
 
     /// What it asks of an anchor.
@@ -330,8 +425,9 @@ pub fn reserve() -> Option<&'static Limit> {
     common(LimitKind::ClearanceReserve)
 }
 
-/// Distance kept from a power line, by common practice.
-pub fn approach() -> Option<&'static Limit> {
+/// Least distance from any line, by common practice: no place held here lets anybody nearer to a line of
+/// more than 750 V.
+pub fn least_approach() -> Option<&'static Limit> {
     common(LimitKind::ApproachDistance)
 }
 
@@ -383,7 +479,18 @@ finding_codes! {
     LatchOpen, "The grab's latch is open.";
     BoltLoose, "The grab's bolt is loose.";
     GrabLow, "The grab is below the D-ring.";
-    EndKnotMissing, "No stopper knot at the rope's end.";
+    RopeEndOpen, "Nothing at the rope's end stops a grab.";
+    RopeEndKnot, "A knot stands in for the maker's stop at the rope's end.";
+    RopeShort, "The rope does not reach the ground.";
+    GrabLink, "The lanyard's length against what a grab may carry.";
+    GrabLinkAsk, "The lanyard's length against a figure that has to be confirmed.";
+    LadderNotRequired, "No protection is asked for on a portable ladder.";
+    LadderConditions, "On a portable ladder it is asked for under conditions.";
+    AnchorOpen, "The fasteners' figure would do; what it leaves out is open.";
+    AnchorEngineered, "A rated anchor with a qualified person behind it.";
+    WireUnknown, "Nobody has asked what the wire carries.";
+    WireCarried, "How near the ladder comes to the wire when carried upright.";
+    ServiceDrop, "The service drop to the house.";
     HarnessLoose, "The harness is loose.";
     AnchorCapacity, "What the anchor is assumed to bear against what the place asks.";
     AnchorBasis, "The place asks for a working load; the assumed figure is a breaking load.";
@@ -462,44 +569,157 @@ mod tests {
     fn every_place_file_reads() {
         let all = read_places().expect("reads");
         assert!(all.iter().any(|p| p.id == "common"));
-        assert_eq!(all.len(), 11);
+        assert_eq!(all.len(), 17);
         for p in &all {
             for l in &p.limits {
                 assert!(l.value.is_finite() && l.value > 0.0, "{} {:?}", p.id, l.what);
-                assert_eq!(l.checked_on.len(), 10, "{} {:?}", p.id, l.what);
-                assert!(!l.document.fr.is_empty() && !l.clause.fr.is_empty());
                 let anchor = matches!(
                     l.what,
                     LimitKind::Anchor | LimitKind::AnchorWithAbsorber | LimitKind::AnchorFactor
                 );
                 assert_eq!(anchor, l.basis.is_some(), "{} {:?}", p.id, l.what);
+                assert_eq!(l.what == LimitKind::ApproachDistance && p.id != "common", l.up_to_v.is_some());
             }
         }
     }
 
+    /// A bug: 'checked on' stood beside lines that nobody had read in anything.
     #[test]
-    fn every_boundary_at_just_under_and_just_over() {
-        let mut seen = 0;
+    fn no_line_from_memory_says_that_it_was_checked() {
         for p in read_places().expect("reads") {
-            for l in &p.limits {
-                let step = 1e-6 * l.value;
-                let (under, at, over) = match l.comparison {
-                    Comparison::MoreThan => (false, false, true),
-                    Comparison::AtLeast => (false, true, true),
-                    Comparison::AtMost => (true, true, false),
-                };
-                let holds = |x: f64| l.comparison.holds(x, l.value);
-                assert_eq!(
-                    (holds(l.value - step), holds(l.value), holds(l.value + step)),
-                    (under, at, over),
-                    "{} {:?}",
-                    p.id,
-                    l.what
-                );
-                seen += 1;
+            let sources = p.limits.iter().map(|l| &l.source).chain(p.duties.iter().map(|d| &d.source));
+            for s in sources {
+                let what = format!("{} {} {}", p.id, s.document.en, s.clause.en);
+                assert!(!s.document.fr.is_empty() && !s.clause.fr.is_empty(), "{what}");
+                match s.read_in {
+                    ReadIn::Memory => assert!(s.checked_on.is_empty() && s.edition.is_empty(), "{what}"),
+                    ReadIn::CommonPractice => assert!(s.checked_on.is_empty(), "{what}"),
+                    _ => assert!(
+                        crate::units::date(&s.checked_on).is_some() && !s.edition.is_empty(),
+                        "{what}"
+                    ),
+                }
             }
         }
-        assert!(seen >= 40, "only {seen} limits");
+    }
+
+    /// The data and its version: a change of a place without a new version fails here. SHA-256 of the
+    /// files in order of their names.
+    #[test]
+    fn the_rules_version_goes_with_the_data() {
+        use sha2::{Digest, Sha256};
+        let mut files: Vec<_> = FILES.files().collect();
+        files.sort_by_key(|f| f.path().to_owned());
+        let mut h = Sha256::new();
+        for f in files {
+            h.update(f.contents());
+        }
+        h.update(include_bytes!("../weights.json"));
+        let hex: String = h.finalize().iter().take(6).map(|b| format!("{b:02x}")).collect();
+        assert_eq!((RULES_VERSION, hex.as_str()), (4, "fa31d40649e3"));
+    }
+
+    /// The published sense of each boundary, by hand: at most, at least, more than.
+    #[test]
+    fn boundaries_have_the_published_sense() {
+        use LimitKind::*;
+        // Place, limit, the value as published, whether it holds at it, just under, just over.
+        for (id, what, value, under, at, over) in [
+            // "falling more than 3 metres"
+            ("on", TriggerHeight, 3.0, false, false, true),
+            // "une chute de plus de 3 m"
+            ("qc", TriggerHeight, 3.0, false, false, true),
+            // "6 feet (1.8 m) or more": 6 x 0.3048
+            ("us_construction", TriggerHeight, 1.8288, false, true, true),
+            // "4 feet (1.2 m) or more"
+            ("us_general", TriggerHeight, 1.2192, false, true, true),
+            // "in excess of 7 1/2 feet"
+            ("us_california", TriggerHeight, 2.286, false, false, true),
+            // "3 metres or more"
+            ("ab", TriggerHeight, 3.0, false, true, true),
+            ("mb", TriggerHeight, 3.0, false, true, true),
+            ("nb", TriggerHeight, 3.0, false, true, true),
+            // "a peak fall-arrest force greater than 8 kilonewtons" must not be
+            ("on", BodyForce, 8_000.0, true, true, false),
+            ("sk", BodyForce, 8_000.0, true, true, false),
+            // 1,800 lbf, 4.4482216152605 N each
+            ("us_construction", BodyForce, 8_006.798_9, true, true, false),
+            ("qc", BodyForce, 6_000.0, true, true, false),
+            ("ab", BodyForce, 6_000.0, true, true, false),
+            ("qc", FreeFall, 1.8, true, true, false),
+            // "neither free fall more than six feet"
+            ("us_construction", FreeFall, 1.8288, true, true, false),
+            // 3.5 ft
+            ("us_construction", StoppingDistance, 1.0668, true, true, false),
+            // "at least 8 kilonewtons", with an absorber 6
+            ("on", Anchor, 8_000.0, false, true, true),
+            ("on", AnchorWithAbsorber, 6_000.0, false, true, true),
+            ("mb", AnchorWithAbsorber, 6_000.0, false, true, true),
+            ("qc", Anchor, 18_000.0, false, true, true),
+            ("ab", Anchor, 16_000.0, false, true, true),
+            ("au", Anchor, 15_000.0, false, true, true),
+            // 5,000 lbf
+            ("us_construction", Anchor, 22_241.108_1, false, true, true),
+            // "by more than 3 m or an angle of 22 degrees"
+            ("qc", AnchorOffset, 3.0, true, true, false),
+            ("qc", AnchorLean, 22.0 * core::f64::consts::PI / 180.0, true, true, false),
+            // "dans un délai d'au plus 15 minutes"
+            ("qc", RescueMinutes, 15.0, true, true, false),
+            // 3 ft
+            ("common", GrabLink, 0.9144, true, true, false),
+            // 1/4 and 1/3
+            ("on", LadderFootLeast, 0.25, false, true, true),
+            ("on", LadderFootMost, 1.0 / 3.0, true, true, false),
+            ("ab", LadderFootMost, 0.25, true, true, false),
+            ("us_construction", LadderFootMost, 0.25, true, true, false),
+            ("ab", ApproachUnknown, 7.0, false, true, true),
+        ] {
+            let l = all().iter().find(|p| p.id == id).and_then(|p| p.limit(what)).expect("held");
+            let step = 1e-6 * value;
+            assert!((l.value / value - 1.0).abs() < 1e-8, "{id} {what:?}: {}", l.value);
+            let holds = |x: f64| l.comparison.holds(x, l.value);
+            assert_eq!(
+                (holds(l.value - step), holds(l.value), holds(l.value + step)),
+                (under, at, over),
+                "{id} {what:?}"
+            );
+        }
+    }
+
+    /// Approach distances by voltage, by hand from each place's own table.
+    #[test]
+    fn approach_distances_by_voltage_and_place() {
+        use Voltage::*;
+        for (id, voltage, m) in [
+            ("ab", Unknown, Some(7.0)),
+            ("ab", Service, Some(1.0)),
+            // 40 kV and then 69/72 kV: 50 kV is over the first.
+            ("ab", To50Kv, Some(3.5)),
+            ("ab", To150Kv, Some(5.0)),
+            ("qc", To50Kv, Some(3.0)),
+            // From 125 kV on.
+            ("qc", To150Kv, Some(5.0)),
+            ("qc", Over250Kv, None),
+            ("bc", To75Kv, Some(3.0)),
+            ("bc", To150Kv, Some(4.5)),
+            ("on", To150Kv, Some(3.0)),
+            ("on", To250Kv, Some(4.5)),
+            // 10 ft; 10 ft and 4 in for each 10 kV over 50: 10 in, 40 in.
+            ("us_general", To50Kv, Some(3.048)),
+            ("us_general", To75Kv, Some(3.302)),
+            ("us_construction", To150Kv, Some(4.064)),
+            ("on", Unknown, None),
+            ("on", Service, None),
+            ("qc", Service, None),
+            ("uk", To50Kv, None),
+        ] {
+            let got = place(id).and_then(|p| p.approach(voltage)).map(|l| l.value);
+            let same = match (got, m) {
+                (Some(a), Some(b)) => (a - b).abs() < 1e-4,
+                (a, b) => a == b,
+            };
+            assert!(same, "{id} {voltage:?}: {got:?}, not {m:?}");
+        }
     }
 
     #[test]

@@ -5,7 +5,7 @@ use super::say::{self, Reader};
 use crate::physics::geometry::Geometry;
 use crate::physics::ladder::{self, Footing};
 use crate::quiz::items::{Ask, Choice, Given, Item, ItemKind};
-use crate::rules::{Advice, HARD_SWING_M_S, LimitKind, approach, place, reserve};
+use crate::rules::{Advice, HARD_SWING_M_S, place, reserve};
 use crate::scenario::*;
 use crate::strength::{self, Ground};
 use crate::units::{Quantity, Rounding};
@@ -132,7 +132,7 @@ pub fn facts(r: Reader, kind: ItemKind, s: &Scenario) -> Vec<(String, String)> {
     );
     if line {
         out.push((r.t(Key::AnchorKindLabel).to_owned(), anchor(r, s)));
-        out.push(t(Key::EndKnot, if s.lifeline.end_knot { Key::EndKnotYes } else { Key::EndKnotNo }));
+        out.push(t(Key::EndKnot, super::say::rope_end(s.lifeline.end)));
         if kind != ItemKind::PutGrab {
             out.extend(field(Field::GrabAboveDring));
         }
@@ -179,19 +179,14 @@ pub fn facts(r: Reader, kind: ItemKind, s: &Scenario) -> Vec<(String, String)> {
         out.push(t(Key::WeatherLabel, weather));
     }
     out.extend([Field::LineHeight, Field::LineDistance].into_iter().filter_map(field));
+    if let Some(line) = s.power_line {
+        out.push(t(Key::VoltageLabel, say::voltage(line.voltage)));
+    }
     if kind == ItemKind::Method {
         out.extend(field(Field::GrabAboveDring));
         out.extend(field(Field::LanyardLength));
         out.push((r.t(Key::AnchorKindLabel).to_owned(), anchor(r, s)));
-        out.push(t(
-            Key::OtherMethodLabel,
-            match s.plan.other_method {
-                OtherMethod::NoneFound => Key::OtherNone,
-                OtherMethod::Guardrail => Key::OtherGuardrail,
-                OtherMethod::TravelRestraint => Key::OtherRestraint,
-                OtherMethod::FallRestrict => Key::OtherRestrict,
-            },
-        ));
+        out.push(t(Key::OtherMethodLabel, say::other_method(s.plan.other_method)));
         out.push(t(
             Key::RescueLabel,
             match s.plan.rescue {
@@ -320,9 +315,13 @@ pub fn why(r: Reader, q: &Item, g: &Given) -> Option<String> {
                 }
             }
             (ItemKind::Wire, _) => {
-                let near = ladder::nearest_to_wire_m(s?, &Geometry::of(s?)?)?;
-                let own = place(&s?.place).and_then(|p| p.limit(LimitKind::ApproachDistance));
-                let limit = own.or_else(approach)?;
+                let g = Geometry::of(s?)?;
+                let near = ladder::nearest_to_wire_m(s?, &g)?.min(ladder::hand_to_wire_m(s?, &g)?);
+                let voltage = s?.power_line?.voltage;
+                let own = place(&s?.place).and_then(|p| p.approach(voltage));
+                let Some(limit) = own.filter(|_| voltage != Voltage::Unknown) else {
+                    return Some(r.t(Key::WhyWireUnknown).to_owned());
+                };
                 let near = r.q(Quantity::Length, near, Rounding::Down);
                 r.f(Key::WhyWire, &[("value", &near), ("limit", &r.limit(limit))])
             }

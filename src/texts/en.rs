@@ -12,21 +12,21 @@ pub fn text(key: Key) -> &'static str {
         Key::AppName => "Shortfall",
         Key::Tagline => "What would your tie-in do? Find out here, on a screen.",
         Key::Caution => {
-            "Practice beside approved training, never a certificate. On a real site the makers’ instructions, the local rules and a competent person come first. Every result holds only under the assumptions shown."
+            "This is practice. It does not replace approved training and is no certificate. On a real site the makers’ instructions, the local rules and a competent person come first. Every result holds only under the assumptions shown."
         }
         Key::SkipToScene => "Skip to the scene",
         Key::Language => "Language",
         Key::Units => "Units",
         Key::UnitsMetric => "metres, kN",
         Key::UnitsFeet => "feet, pounds",
-        Key::PlaceLabel => "Rules of",
+        Key::PlaceLabel => "Whose rules",
         Key::Theme => "Colours",
         Key::ThemeAuto => "as the device",
         Key::ThemeLight => "light",
         Key::ThemeDark => "dark",
-        Key::Lettering => "Lettering",
-        Key::LetteringPage => "for a page",
-        Key::LetteringRoom => "for a room",
+        Key::Lettering => "Text size",
+        Key::LetteringPage => "normal",
+        Key::LetteringRoom => "for a projector",
         Key::Options => "Rules, units",
         Key::SetUpHeading => "The set-up, from the anchor down",
         Key::SceneHeading => "The scene",
@@ -44,9 +44,9 @@ pub fn text(key: Key) -> &'static str {
         Key::AnchorPlace => "Distance from the ridge, down this slope",
         Key::RopeLength => "Length",
         Key::RopeModulus => "Stiffness (force for 100 % stretch)",
-        Key::EndKnot => "Knot at the end",
-        Key::EndKnotYes => "tied",
-        Key::EndKnotNo => "none",
+        Key::EndKnot => "At its lower end",
+        Key::EndKnotYes => "knot",
+        Key::EndKnotNo => "nothing",
         Key::GrabHeight => "Height above the D-ring",
         Key::GrabArrow => "Arrow points",
         Key::ArrowUp => "up, to the anchor",
@@ -134,7 +134,7 @@ pub fn text(key: Key) -> &'static str {
         Key::SeverityGood => "as it should be",
         Key::Assumed => "assumed figure",
         Key::FromMemory => "from memory, not read in the source",
-        Key::CheckedOn => "checked on {date}",
+        Key::CheckedOn => "read in the text, {date}",
         Key::SourceLine => "{document}, {clause}",
         Key::ChangeOne => "Change one thing and play again: this fall stays as a dashed outline.",
         Key::GhostNote => "Dashed: the fall before",
@@ -183,7 +183,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::StateGrab => "The rope grab is {offset} the D-ring, arrow {arrow}, bolt {bolt}, latch {latch}.",
         Key::StateRope => {
-            "The lifeline is {length} long, knot at the end: {knot}. The lanyard is {lanyard} long, energy absorber: {absorber}."
+            "The lifeline is {length} of {kind}; at its end: {end}. The lanyard is {lanyard} long, energy absorber: {absorber}."
         }
         Key::StateAnchor => "Anchor: {kind}.",
         Key::StateBelowGround => "Below is bare ground.",
@@ -287,7 +287,6 @@ pub fn text(key: Key) -> &'static str {
         Key::Title(FindingCode::LatchOpen) => "Latch open",
         Key::Title(FindingCode::BoltLoose) => "Bolt loose",
         Key::Title(FindingCode::GrabLow) => "Grab below the D-ring",
-        Key::Title(FindingCode::EndKnotMissing) => "No knot at the rope’s end",
         Key::Title(FindingCode::HarnessLoose) => "Harness loose",
         Key::Title(FindingCode::AnchorCapacity) => "What the anchor bears",
         Key::Title(FindingCode::AnchorBasis) => "Anchor: two kinds of load",
@@ -299,7 +298,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Says(FindingCode::StrikesObstacle) => "The worker lands on the deck at {value}.",
         Key::Says(FindingCode::OffRope) => "The rope left the grab. Nothing holds the worker.",
         Key::Says(FindingCode::AnchorGaveWay) => {
-            "The rope pulled harder than the weakest such anchor in twenty bears: {value}."
+            "The pull was more than such an anchor can be counted on to hold: {value}."
         }
         Key::Says(FindingCode::PeakForce) => "{value} does not meet the {limit} limit.",
         Key::Says(FindingCode::FreeFall) => "{value} does not meet the {limit} limit.",
@@ -310,34 +309,33 @@ pub fn text(key: Key) -> &'static str {
             "{value} to stop, without the rope’s stretch, does not meet the {limit} limit."
         }
         Key::Says(FindingCode::AbsorberSpent) => {
-            "It tore out {value} and had nothing left; from there the force has no ceiling."
+            "It tore to its end, {value}. After that nothing limits the force."
         }
         Key::Says(FindingCode::NoAbsorber) => "Only the stretch of the rope softened the stop.",
         Key::Says(FindingCode::GrabReversed) => {
-            "With its arrow down the grab cannot lock; it runs along the rope."
+            "With its arrow down the grab cannot lock; it runs along the rope. In Canada a grab has had to refuse being put on upside down since 2004, unless it is made to work either way (CSA Z259.2.1, by a provincial bulletin)."
         }
         Key::Says(FindingCode::LatchOpen) => "With the latch open the rope can leave the grab.",
         Key::Says(FindingCode::BoltLoose) => "With the bolt loose the grab slides before it holds.",
         Key::Says(FindingCode::GrabLow) => {
-            "The grab is {value} below the D-ring: the worker falls that far down to it, and as far again past it."
+            "The grab is {value} below the D-ring: add that to the lanyard’s whole length. That is the free fall."
         }
-        Key::Says(FindingCode::EndKnotMissing) => "A grab that slides would run off the rope’s end.",
         Key::Says(FindingCode::HarnessLoose) => {
-            "The D-ring rides up before the harness holds: more fall, and a worse hold."
+            "The D-ring rides up before the harness holds; a slack leg or chest strap can let a person out or hurt badly."
         }
         Key::Says(FindingCode::AnchorCapacity) => {
             "{value} of breaking load (the weakest in twenty) does not meet the {limit} asked for."
         }
         Key::Says(FindingCode::AnchorBasis) => {
-            "This place asks for a working load of {limit}, within allowable stress. The {value} here is a breaking load; the two must not be compared. A competent person judges the anchor."
+            "This place asks what the anchor carries day in, day out ({limit}); {value} is where it breaks. They are different things: ask."
         }
         Key::Says(FindingCode::LadderAngle) => {
-            "At {value} from the ground the foot is not where it should be: out by a quarter to a third of the length."
+            "At {value} from the ground the foot is not where it should be: out by {range} of the length."
         }
         Key::Says(FindingCode::ClearanceMargin) => "{value} left is less than the {limit} kept in reserve.",
         Key::Says(FindingCode::HardSwing) => "The worker strikes the house or the ladder at {value}.",
         Key::Says(FindingCode::TriggerHeight) => {
-            "At {value} this place does not yet require protection against falls (it does from {limit}); the fall is just as real."
+            "The rules here start at {limit}. A fall from {value} can still kill."
         }
         Key::SaysMet(FindingCode::PeakForce) => "{value} meets the {limit} limit.",
         Key::SaysMet(FindingCode::FreeFall) => "{value} meets the {limit} limit.",
@@ -348,20 +346,20 @@ pub fn text(key: Key) -> &'static str {
             "{value} of breaking load (the weakest in twenty) meets the {limit} asked for."
         }
         Key::SaysMet(FindingCode::LadderAngle) => {
-            "At {value} from the ground the foot is out by a quarter to a third of the length."
+            "At {value} from the ground the foot is out by {range} of the length, measured to one part in a hundred."
         }
         Key::SaysMet(FindingCode::ClearanceMargin) => "{value} left, more than the {limit} kept in reserve.",
         Key::SaysMet(FindingCode::TriggerHeight) => {
             "At {value} this place requires protection against falls (from {limit}). Ask first whether a guardrail or travel restraint would do."
         }
         Key::Change(FindingCode::StrikesGround) => {
-            "Raise the grab, or shorten the lanyard. Where there is still too little room, fall arrest is the wrong method: stop and ask."
+            "Raise the grab; use a shorter link that its maker allows. Where there is still too little room, fall arrest is the wrong method: stop and ask."
         }
         Key::Change(FindingCode::StrikesObstacle) => {
             "Raise the grab, or work where nothing stands below. Otherwise stop and ask."
         }
         Key::Change(FindingCode::OffRope) => {
-            "Close the latch, point the arrow to the anchor, tie a knot at the rope’s end."
+            "Close the latch, point the arrow to the anchor, use a line with the maker’s stop at its end."
         }
         Key::Change(FindingCode::AnchorGaveWay) => {
             "Tie to the framing or to a rated anchor that a competent person has looked at."
@@ -369,7 +367,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Change(FindingCode::PeakForce) => {
             "Raise the grab to shorten the free fall, or use an absorber that tears at a lower force."
         }
-        Key::Change(FindingCode::FreeFall) => "Raise the grab, or shorten the lanyard.",
+        Key::Change(FindingCode::FreeFall) => "Raise the grab; use a shorter link that its maker allows.",
         Key::Change(FindingCode::ForceOrFreeFall) => "Nothing: this explains the rule.",
         Key::Change(FindingCode::StoppingDistance) => "Shorten the free fall: raise the grab.",
         Key::Change(FindingCode::AbsorberSpent) => {
@@ -386,7 +384,6 @@ pub fn text(key: Key) -> &'static str {
         Key::Change(FindingCode::GrabLow) => {
             "Move it up to the D-ring’s height or higher, each time you climb."
         }
-        Key::Change(FindingCode::EndKnotMissing) => "Tie a stopper knot at the end.",
         Key::Change(FindingCode::HarnessLoose) => {
             "Draw the straps up until a flat hand just fits (common practice)."
         }
@@ -394,11 +391,13 @@ pub fn text(key: Key) -> &'static str {
             "Ask a competent person for an anchor that meets the rule."
         }
         Key::Change(FindingCode::AnchorBasis) => "Have a competent person judge the anchor.",
-        Key::Change(FindingCode::LadderAngle) => {
-            "Set the foot out by a quarter to a third of the length to the support."
+        Key::Change(FindingCode::LadderAngle) => "Set the foot out by {range} of the length to the support.",
+        Key::Change(FindingCode::ClearanceMargin) => {
+            "Raise the grab; use a shorter link that its maker allows."
         }
-        Key::Change(FindingCode::ClearanceMargin) => "Raise the grab, or shorten the lanyard.",
-        Key::Change(FindingCode::HardSwing) => "Keep the anchor straight above, and the slack short.",
+        Key::Change(FindingCode::HardSwing) => {
+            "Stand closer to the wall, keep a stand-off on the ladder, and take up the slack: the body swings in from as far as it hung out."
+        }
         Key::Change(FindingCode::TriggerHeight) => "Think of the other methods first.",
         Key::Event(EventKind::RopeBreaks) => "rope breaks",
         Key::Event(EventKind::LinkBreaks) => "connection lets go",
@@ -439,7 +438,7 @@ pub fn text(key: Key) -> &'static str {
             "{value} within allowable stress does not meet the {limit} working load asked for."
         }
         Key::Says(FindingCode::AnchorFactor) => {
-            "It breaks at {other}, {value} times the arrest force of this fall. That is enough only where a qualified person designed it."
+            "It breaks at {value} times the most this system can pull ({other}: the absorber’s label, or this fall if it pulled more). That is enough only where a qualified person designed it."
         }
         Key::Says(FindingCode::AnchorChooser) => "The worker chose and set the anchor alone.",
         Key::Says(FindingCode::FastenersMissed) => {
@@ -450,7 +449,7 @@ pub fn text(key: Key) -> &'static str {
             "On this job a method that ranks before fall arrest can be used. A fall that cannot happen needs no arrest."
         }
         Key::Says(FindingCode::ArrestTooLow) => {
-            "Even with the grab as high as it goes, the sum needs {value} under the feet; there is {other}. This gear cannot work here."
+            "Even with the grab as high as it goes, the usual sum (all at its worst) needs {value} under the feet; there is {other}. This gear cannot be counted on here."
         }
         Key::Says(FindingCode::ClearanceSum) => {
             "The usual sum needs {value} under the feet; there is {other}."
@@ -460,7 +459,9 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Says(FindingCode::TrainingExpired) => "The card is valid for {limit} years and has run out.",
         Key::Says(FindingCode::GearFrayed) => "The sheath is worn through and the core shows.",
-        Key::Says(FindingCode::GearKnot) => "A knot halves the rope, and stops the grab from following.",
+        Key::Says(FindingCode::GearKnot) => {
+            "A knot can cost half the rope’s strength, and the grab cannot pass it."
+        }
         Key::Says(FindingCode::GearGate) => {
             "The gate closes but does not lock; pressed the wrong way it opens."
         }
@@ -482,7 +483,7 @@ pub fn text(key: Key) -> &'static str {
             "{value} within allowable stress meets the {limit} working load asked for."
         }
         Key::SaysMet(FindingCode::AnchorFactor) => {
-            "It breaks at {other}, {value} times the arrest force of this fall: meets the factor of {limit}."
+            "It breaks at {value} times the most this system can pull ({other}): meets the factor of {limit}."
         }
         Key::SaysMet(FindingCode::ClearanceSum) => {
             "The usual sum needs {value} under the feet; there is {other}."
@@ -501,34 +502,36 @@ pub fn text(key: Key) -> &'static str {
             "Stop and ask for an anchor in the framing, or a rated one."
         }
         Key::Change(FindingCode::AnchorAllowable) => {
-            "More fasteners, longer ones, or denser wood; and a competent person’s judgement."
+            "Stop and ask. The anchor’s maker says which fasteners, how many, and into what."
         }
         Key::Change(FindingCode::AnchorFactor) => {
             "Have a qualified person design it, or take an anchor of the full breaking load."
         }
         Key::Change(FindingCode::AnchorChooser) => "Have a competent person choose it and look at it.",
         Key::Change(FindingCode::FastenersMissed) => {
-            "Pull each miss, seal its hole, and drive it again into the rafter."
+            "Pull each miss, seal the hole, and drive a new fastener into the rafter."
         }
         Key::Change(FindingCode::MortarWeak) => "Leave this chimney alone and ask for another anchor.",
         Key::Change(FindingCode::HigherMethod) => {
-            "Use it: guardrail, then travel restraint, then fall restrict, then fall arrest."
+            "Use it: from the ground or a platform, then guardrail, then travel restraint; fall arrest comes after."
         }
         Key::Change(FindingCode::ArrestTooLow) => "Use another method here, and ask.",
         Key::Change(FindingCode::ClearanceSum) => {
-            "Raise the grab or shorten the lanyard; where it is still short, ask."
+            "Raise the grab, or use a shorter link that its maker allows; where it is still short, ask."
         }
         Key::Change(FindingCode::RescueMissing) => {
             "Write down who comes, with what, from where; read it to the crew before anybody climbs."
         }
         Key::Change(FindingCode::TrainingExpired) => "Take the refresher before working at height.",
         Key::Change(FindingCode::GearFrayed) => "Take it out of service.",
-        Key::Change(FindingCode::GearKnot) => "Undo it, look the rope over, or take another.",
+        Key::Change(FindingCode::GearKnot) => "Take the rope out of service and ask.",
         Key::Change(FindingCode::GearGate) => "Take it out of service.",
         Key::Change(FindingCode::GearRust) => "Take it out of service.",
         Key::Change(FindingCode::GearPack) => "Take the lanyard out of service: an absorber works once.",
         Key::Change(FindingCode::GearWebbing) => "Take the harness out of service.",
-        Key::Change(FindingCode::GearLabel) => "Set it aside and ask.",
+        Key::Change(FindingCode::GearLabel) => {
+            "Take it out of service until somebody competent has said what it is."
+        }
         Key::Change(FindingCode::AbsorberExtension) => "Shorten the free fall.",
         Key::Change(FindingCode::ArrestDistance) => "Shorten the free fall.",
         Key::StatedBreaking => "Breaking load stated by its maker",
@@ -555,13 +558,15 @@ pub fn text(key: Key) -> &'static str {
         Key::MoistureDry => "dry",
         Key::MoistureWet => "wet",
         Key::StrengthComputed => {
-            "For the pull of this set-up it breaks at {mean} on average; the weakest in twenty at {low}, which the fall uses."
+            "On average it breaks at {mean}; one in twenty breaks at {low} or less. The fall uses {low}."
         }
         Key::StrengthAllowable => "Allowable load by the wood code (NDS): {value}.",
         Key::StrengthNoAllowable => "No code gives an allowable load for it.",
         Key::StrengthStated => "Taken as stated: {low}.",
         Key::StrengthUnsuitable => "This is no anchor. About {low} is assumed.",
-        Key::StrengthJudge => "Only a qualified person can judge a real anchor.",
+        Key::StrengthJudge => {
+            "Counted from the fasteners alone. Truss or rafter, splits, rot, plate, spacing and edges are left out: open, ask. Only a qualified person can judge a real anchor."
+        }
         Key::StrengthDrawing => {
             "Section through the roof at the anchor: {hit} fasteners in the rafters, {miss} in the sheathing alone."
         }
@@ -618,9 +623,9 @@ pub fn text(key: Key) -> &'static str {
         Key::PartPlan => "Before anybody climbs",
         Key::OtherMethodLabel => "Is there another method for this job?",
         Key::OtherNone => "none was found",
-        Key::OtherGuardrail => "guardrail or scaffold",
+        Key::OtherGuardrail => "guardrail",
         Key::OtherRestraint => "travel restraint",
-        Key::OtherRestrict => "fall restrict",
+        Key::OtherRestrict => "fall-restricting system (stops within 0.6 m); Ontario only",
         Key::RescueLabel => "Rescue plan",
         Key::RescueNone => "none",
         Key::RescueSpoken => "talked over",
@@ -635,9 +640,7 @@ pub fn text(key: Key) -> &'static str {
         Key::SayStopAndAsk => "I would stop and ask",
         Key::AdviceHeading => "You answered: {said}.",
         Key::AdviceCalled => "This set-up calls for it:",
-        Key::AdviceNotCalled => {
-            "Nothing found here calls for it. Asking is never wrong; going ahead without cause to doubt is not wrong either."
-        }
+        Key::AdviceNotCalled => "Nothing here made it necessary. Asking is still a good answer.",
         Key::AdviceFall => "Had the worker gone ahead, the slip would have ended like this:",
         Key::ChangesHeading => "What one change would do",
         Key::ChangesHint => "Each line is the same fall computed again with one thing changed.",
@@ -653,11 +656,10 @@ pub fn text(key: Key) -> &'static str {
         Key::ChBolt => "Tighten the bolt",
         Key::ChGrabUp => "Put the grab as high as the lanyard reaches",
         Key::ChAbsorber => "Use a lanyard with an absorber",
-        Key::ChLanyard => "Use a lanyard of 0.6 m (2 ft)",
-        Key::ChKnot => "Tie the knot at the rope’s end",
+        Key::ChLanyard => "Use a shorter link that the grab’s maker allows: 0.6 m (2 ft)",
+        Key::ChKnot => "Use a line with the maker’s stop at its end",
         Key::ChHarness => "Draw the harness up snug",
         Key::ChFraming => "Fasten the anchor into the framing",
-        Key::ChMore => "Two more fasteners on each side",
         Key::ChRated => "Use a rated anchor",
         Key::ChGear => "Change the faulty gear",
         Key::ChLadder => "Set the ladder’s foot at a quarter of its length",
@@ -665,11 +667,9 @@ pub fn text(key: Key) -> &'static str {
         Key::ChChooser => "Have a competent person choose the anchor",
         Key::WhyLabel => "Why",
         Key::WhyFreeFall => {
-            "The lanyard is {lanyard} long and the grab was {offset} the D-ring, so {slack} of it was slack; the rest is the grab’s drag and the body’s swing."
+            "The worker fell until the line was tight: lanyard {lanyard}, grab {offset} the D-ring, so {slack} by length; the rest is the grab’s drag and the body’s swing."
         }
-        Key::WhyForceAbsorber => {
-            "The absorber tears at {force}; it tore {length}, and what it took the rope did not have to."
-        }
+        Key::WhyForceAbsorber => "The absorber tore {length} at {force} and took that part of the blow.",
         Key::WhyForceWhole => {
             "The absorber tears at {force}; this fall ended before it tore, in the stretch of the rope: {length}."
         }
@@ -683,7 +683,7 @@ pub fn text(key: Key) -> &'static str {
             "The D-ring dropped {fall} in all: free fall {free}, absorber {absorber}, grab {slip}, rope {rope}, harness {harness}; the rest, {rest}, is the body’s turning and swing."
         }
         Key::WhyAnchor => {
-            "The rope pulled the anchor with {anchor}; friction over the roof’s edge took the rest of the {force} at the D-ring."
+            "At the anchor {anchor}; the roof’s edge held back the rest of the {force} at the D-ring."
         }
         Key::WhySlip => "The grab slid {slip} along the rope.",
         Key::MarginLine => "Margin: {value}",
@@ -691,64 +691,62 @@ pub fn text(key: Key) -> &'static str {
         Key::GearSummary => "rope, connector, pack, straps, label, grab",
         Key::ThumbsHeading => "Rules of thumb, beside the numbers",
         Key::ThumbsHint => {
-            "What crews tell each other. None of it has a source; it is common practice. Beside each: what the engine or a published rule says."
+            "Things crews say, in our own round figures. We found no source for them: common practice. Beside each: what the numbers or a published rule say."
         }
-        Key::ThumbHolds => "holds",
-        Key::ThumbPartly => "holds in part",
+        Key::ThumbHolds => "agrees",
+        Key::ThumbPartly => "agrees in part",
         Key::ThumbUnknown => "no figure to hold it against",
-        Key::ThumbHarness => "“Wear a harness above 10 ft.”",
+        Key::ThumbHarness => "A harness from 3 m (10 ft) up.",
         Key::ThumbHarnessTold => {
             "10 ft is {ten}. Ontario and Quebec require protection above {canada}, so there it is near. Construction in the United States requires it from {us}: there it is wrong."
         }
-        Key::ThumbAnchor => "“An anchor point is good for 2,000 lb.”",
+        Key::ThumbAnchor => "An anchor point is good for 9 kN (2,000 lb).",
         Key::ThumbAnchorTold => {
             "2,000 lbf is {load}. Ontario asks for a working load of {on} with an absorber; Quebec for a breaking load of {qc}, the United States of {us}. Working and breaking loads cannot be compared, so the figure means nothing until it says which it is; as a breaking load it meets neither."
         }
-        Key::ThumbForce => "“120 lb falling 9 ft hits with about 900 lb.”",
+        Key::ThumbForce => "55 kg falling 2.7 m hits with about 4 kN (120 lb, 9 ft, 900 lb).",
         Key::ThumbForceTold => {
             "Only for a stop of {stop}. Over 3.5 ft the steady force is {soft}; on a rope that stretches that far the peak is {peak}. The force is set by the length of the stop."
         }
-        Key::ThumbAbsorber => "“An absorber adds 4 to 5 ft.”",
+        Key::ThumbAbsorber => "An absorber adds over a metre (4 ft).",
         Key::ThumbAbsorberTold => {
-            "That is its most. 100 kg after 1.8 m on one that tears at {low} takes {long}; after 0.6 m on one at {high}, {short}. Tables reckon with the most, and so should you."
+            "That is the longest it tears. Plan with it. 100 kg after 1.8 m on one that tears at {low} takes {long}; after 0.6 m on one at {high}, {short}."
         }
-        Key::ThumbBelow => "“A grab a lanyard’s length below the D-ring: 3 ft down, and 3 ft more.”",
+        Key::ThumbBelow => "A grab a lanyard’s length below the D-ring: twice the lanyard.",
         Key::ThumbBelowTold => {
             "By geometry {free} of free fall on a 0.9 m lanyard. The grab’s slip and the harness add up to {more} before anything else stretches."
         }
-        Key::ThumbFace => "“A grab at face height or above: 3 in to 1 ft.”",
+        Key::ThumbFace => "A grab at face height or above: hardly any fall.",
         Key::ThumbFaceTold => {
-            "At 0.3 m above the D-ring a 0.9 m lanyard still has {free} of slack; only a full lanyard’s length above is there none. Slip and harness add up to {more}. The thumb leaves both out."
+            "At 0.3 m above the D-ring a 0.9 m lanyard still has {free} of slack; only a full lanyard’s length above is there none. Slip and harness add up to {more}. The saying leaves both out."
         }
-        Key::ThumbNails => {
-            "“Four nails each side of the ridge into framing at 16 in centres: 4 in nails, or 3 in screws.”"
-        }
+        Key::ThumbNails => "Four nails or screws on each side of the ridge, into framing.",
         Key::ThumbNailsTold => {
-            "In dry spruce on a 6 in 12 roof the nails hold {nails} (the weakest in twenty) and may bear {nails_allow}; the screws {screws} and {screws_allow}. Ontario asks for {on} within allowable stress. All missed, the nails hold {missed}."
+            "In dry spruce on a 6 in 12 roof the nails break at {nails} (one in twenty at that or less) and the wood code allows {nails_allow}; the screws {screws} and {screws_allow}. Ontario asks for {on} within allowable stress. All missed, the nails hold {missed}. None of it knows the truss, the plate or the splits: open, ask."
         }
-        Key::ThumbLook => "“Look at bolt and latch every 15 to 20 minutes.”",
+        Key::ThumbLook => "Look at bolt and latch every 15 to 20 minutes.",
         Key::ThumbLookTold => {
             "No figure says how fast they work loose. What it costs is known: loose, the grab is taken to hold {loose}; tight, {tight} (both assumed)."
         }
-        Key::ThumbArrow => "“The arrow points to the anchor.”",
+        Key::ThumbArrow => "The arrow points to the anchor.",
         Key::ThumbArrowTold => {
             "The other way round the grab only drags, with about {drag} (assumed); an 85 kg worker weighs {weight}."
         }
-        Key::ThumbLow => "“A point only a foot or two up on the roof, a vent or a duct is no anchor.”",
+        Key::ThumbLow => "A point only a foot or two up on the roof, a vent or a duct is no anchor.",
         Key::ThumbLowTold => {
             "A vent pipe is taken to hold {vent} (assumed), less than the weight of a worker of 100 kg, {weight}; a stop pulls several times that."
         }
-        Key::ThumbChimney => "“A chimney must be sound before a rope goes round it.”",
+        Key::ThumbChimney => "A chimney must be sound before a rope goes round it.",
         Key::ThumbChimneyTold => {
             "An 18 in brick stack of 4 ft 4 in tips at {sound} with the sling a foot up. Raise the sling to 2 ft and it tips at {high}. Sound is not enough."
         }
-        Key::ThumbHoles => "“Seal the nail holes when the anchor comes off.”",
+        Key::ThumbHoles => "Seal the nail holes when the anchor comes off.",
         Key::ThumbHolesTold => {
-            "A matter of the roof, not of the fall. A nail pulled and driven again in the same hole holds less; take fresh wood."
+            "A matter of the roof, not of the fall. A nail pulled and driven again in the same hole holds less; use a new spot in the rafter."
         }
         Key::SpreadHeading => "How sure is it?",
         Key::SpreadHint => {
-            "Nobody knows the worker’s mass, the absorber, the rope, the grab, the roof’s edge and the anchor exactly. {all} falls over what they may be, each a whole run, each with its own draw."
+            "Nobody knows the exact mass, rope, absorber, grab, edge or anchor. So the fall is run {all} times with values from the likely range."
         }
         Key::SpreadRun => "Run {all} such falls",
         Key::SpreadStop => "Stop here",
@@ -833,7 +831,7 @@ pub fn text(key: Key) -> &'static str {
             "It stands so steep that worker and ladder together weigh behind its foot."
         }
         Key::Change(FindingCode::LadderTips) => {
-            "Bring the foot out to a quarter to a third of the length, and tie the top."
+            "Bring the foot out to a quarter of the length, and tie the top."
         }
         Key::Title(FindingCode::LadderReach) => "Reaching too far",
         Key::Says(FindingCode::LadderReach) => {
@@ -845,14 +843,14 @@ pub fn text(key: Key) -> &'static str {
         Key::Title(FindingCode::LadderUntied) => "Ladder not tied",
         Key::Says(FindingCode::LadderUntied) => "Nothing but friction keeps the ladder in place.",
         Key::Change(FindingCode::LadderUntied) => {
-            "Tie the top, or have it held while you tie it (common practice)."
+            "Tie the top; until then somebody holds the foot (common practice)."
         }
-        Key::Title(FindingCode::PowerLine) => "Power line",
+        Key::Title(FindingCode::PowerLine) => "DANGER: power line",
         Key::Says(FindingCode::PowerLine) => {
-            "While it is raised, moved or falls, the ladder can come within {value} of the wire; the approach distance is {limit}."
+            "Standing here, ladder or hand can come within {value} of the wire; the approach distance is {limit}."
         }
         Key::SaysMet(FindingCode::PowerLine) => {
-            "Raised, moved or fallen, the ladder stays {value} from the wire; the approach distance is {limit}."
+            "Standing here and turning about its foot, the ladder stays {value} from the wire, and so does a hand; the approach distance is {limit}. A pole adds its own length. Carry the ladder lying down."
         }
         Key::Change(FindingCode::PowerLine) => {
             "Stop and ask: have the line’s owner cut it off or move it, or use a shorter ladder elsewhere."
@@ -907,7 +905,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ItemName(ItemKind::Wire) => "Power lines",
         Key::Stem(ItemKind::Ends) => "The worker slips here. How does it end?",
         Key::Stem(ItemKind::Higher) => {
-            "Two set-ups, alike but for one thing. In which does the worker stop higher?"
+            "Two set-ups, alike but for one thing. In which one does the worker end up higher off the ground?"
         }
         Key::Stem(ItemKind::PutGrab) => {
             "Put the grab at a height where the free fall stays at or under {limit}."
@@ -930,9 +928,9 @@ pub fn text(key: Key) -> &'static str {
         Key::Step(Step::PlanRescue) => "Settle the rescue, in writing",
         Key::Step(Step::LookOverGear) => "Look over every part of the gear",
         Key::Step(Step::PlaceLadder) => "Set the ladder’s foot and tie its top",
-        Key::Step(Step::SetAnchor) => "Set the anchor in the framing",
-        Key::Step(Step::HangLifeline) => "Hang the lifeline, a knot at its end",
-        Key::Step(Step::PutOnHarness) => "Put the harness on and draw it up",
+        Key::Step(Step::SetAnchor) => "Set the anchor as its maker says, into the framing",
+        Key::Step(Step::HangLifeline) => "Hang the lifeline and check the stop at its end",
+        Key::Step(Step::PutOnHarness) => "Put the harness on and draw it up, on the ground",
         Key::Step(Step::ClampGrab) => "Clamp the grab on the rope, arrow to the anchor",
         Key::Step(Step::ClipLanyard) => "Clip the lanyard to the D-ring",
         Key::Step(Step::TugTest) => "Pull down on the grab to test it",
@@ -950,7 +948,7 @@ pub fn text(key: Key) -> &'static str {
             "After ten minutes in the harness the worker is on the ground and says that nothing hurts."
         }
         Key::AfterStem(AfterCase::GearAfter) => {
-            "The harness, lanyard, grab and rope that caught the fall look fine."
+            "The harness, lanyard, grab, rope and anchor that caught the fall look fine."
         }
         Key::AfterStem(AfterCase::WhyItHappened) => "Everybody is well again. The wall is not finished.",
         Key::AfterChoice(AfterCase::HangsAwake, 0) => {
@@ -976,7 +974,7 @@ pub fn text(key: Key) -> &'static str {
         Key::AfterChoice(AfterCase::DownAndFine, 1) => "A rest in the shade, then back to work.",
         Key::AfterChoice(AfterCase::DownAndFine, 2) => "Send the worker home for the day.",
         Key::AfterChoice(AfterCase::GearAfter, 0) => {
-            "Take all of it out of service and tag it; a competent person or the maker judges."
+            "Take all of it out of service and tag it, the anchor with its fasteners too; a competent person or the maker judges."
         }
         Key::AfterChoice(AfterCase::GearAfter, 1) => "Use it again: it has just proved itself.",
         Key::AfterChoice(AfterCase::GearAfter, 2) => "Change the absorber and go on with the rest.",
@@ -988,7 +986,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::AfterChoice(AfterCase::WhyItHappened, 2) => "Tell the worker to be more careful.",
         Key::AfterWhy(AfterCase::HangsAwake, 1) => {
-            "Hanging still, blood pools in the legs within minutes. The crew’s own rescue starts at once; the emergency services come on top."
+            "When somebody hangs still, blood pools in the legs within minutes. The crew’s own rescue starts at once; the emergency services come on top."
         }
         Key::AfterWhy(AfterCase::HangsAwake, 2) => {
             "Hauling by hand fails and puts two more people at the edge. The plan says who does what, with which gear."
@@ -1002,10 +1000,12 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::AfterWhy(AfterCase::NoPlan, 2) => "Experience does not bring anybody down from a rope.",
         Key::AfterWhy(AfterCase::DownAndFine, 1) => "What hanging and a sudden stop do can show hours later.",
-        Key::AfterWhy(AfterCase::DownAndFine, 2) => "Alone at home nobody sees what shows later.",
+        Key::AfterWhy(AfterCase::DownAndFine, 2) => {
+            "If the worker is alone at home, nobody sees what shows later."
+        }
         Key::AfterWhy(AfterCase::GearAfter, 1) => "What a fall does to fibres and metal cannot be seen.",
         Key::AfterWhy(AfterCase::GearAfter, 2) => {
-            "Rope, grab, connectors and harness took the same force as the absorber."
+            "Rope, grab, connectors, harness and anchor took the same force as the absorber."
         }
         Key::AfterWhy(AfterCase::WhyItHappened, 1) => {
             "What let one slip through lets the next one through before the evening."
@@ -1017,7 +1017,7 @@ pub fn text(key: Key) -> &'static str {
             "OSHA bulletin SHIB 03-24-2004 on hanging in a harness (from memory); common practice"
         }
         Key::QSetUp => "Set-up {letter}",
-        Key::QSame => "No difference worth the name",
+        Key::QSame => "About the same",
         Key::QPart => "{part}: {look}",
         Key::QAllFit => "All three are fit to be used",
         Key::QRoomEnough => "Yes, with {reserve} or more to spare",
@@ -1030,14 +1030,16 @@ pub fn text(key: Key) -> &'static str {
         Key::QFootSlides => "Its foot slides out",
         Key::QFootBack => "It tips back, away from the wall",
         Key::QFootSide => "It goes over to the side",
-        Key::QWireKept => "Yes: even as it falls it stays far enough away",
-        Key::QWireAsk => "No: stop and ask",
+        Key::QWireKept => {
+            "Yes: from here it keeps the distance, now that the owner has said what the wire carries"
+        }
+        Key::QWireAsk => "No: stop and ask the owner",
         Key::QWireDry => "Yes, if it is of dry wood or plastic",
         Key::WhyEndsStopped => {
-            "A rope is a stop only if every part of the chain holds and there is room below. See this one fall."
+            "A rope is a stop only if every part of the chain holds and there is room below. Watch this fall."
         }
         Key::WhyEndsStrikes => {
-            "The sum of free fall, stretch and tear comes out otherwise here. See this one fall."
+            "The sum of free fall, stretch and tear comes out otherwise here. Watch this fall."
         }
         Key::WhyEndsLetGo => "Nothing in this chain lets go in this fall. That it held once proves little.",
         Key::WhyHigherSame => "The one thing that differs costs height. See both fall.",
@@ -1054,9 +1056,7 @@ pub fn text(key: Key) -> &'static str {
         Key::WhySteps => "{share} of the pairs were in order. In order: {steps}.",
         Key::WhyAnchorNone => "That was never made to bear a load.",
         Key::WhyAnchorWeak => "It holds something, but less than this place asks for.",
-        Key::WhyRoom => {
-            "Count free fall, tear, stretch and swing, then what stands below. See this one fall."
-        }
+        Key::WhyRoom => "Count free fall, tear, stretch and swing, then what stands below. Watch this fall.",
         Key::WhyAlongFar => "From there the worker ends too low or swings too fast.",
         Key::WhyAlongNear => "That is within reach, but not the furthest of these.",
         Key::WhyMethodArrest => {
@@ -1099,7 +1099,7 @@ pub fn text(key: Key) -> &'static str {
         Key::QuizWho => "Name or code",
         Key::QuizNameless => "A record needs a name or a code.",
         Key::QuizTrainer => "Trainer’s name",
-        Key::QuizCut => "Passed from",
+        Key::QuizCut => "Pass mark",
         Key::QuizCutHint => {
             "Four in five unless you set another: room for two slips of the pen, none for a miss that kills."
         }
@@ -1124,7 +1124,7 @@ pub fn text(key: Key) -> &'static str {
         Key::QuizCritical => "a miss that could kill",
         Key::QuizYours => "Your answer: {answer}",
         Key::QuizKey => "Right: {answer}",
-        Key::QuizSee => "See it as a fall",
+        Key::QuizSee => "Watch this fall",
         Key::QuizResult => "How it came out",
         Key::QuizPassed => "{points} of the points: passed (from {cut}).",
         Key::QuizFailed => {
@@ -1163,7 +1163,7 @@ pub fn text(key: Key) -> &'static str {
         Key::NoteGone => "I have read it",
         Key::CrewHeading => "Crew and records",
         Key::CrewLead => "Kept on this device alone. Save files to move or keep them.",
-        Key::CrewEmpty => "Nobody yet. Paste a list, or begin an assessment under a name.",
+        Key::CrewEmpty => "The list is empty. Paste names, or begin an assessment under a name.",
         Key::CrewNone => "no form yet",
         Key::CrewPassed => "passed on {day} with {points}",
         Key::CrewNotPassed => "not passed on {day}, {points}",
@@ -1180,7 +1180,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ColKind => "Kind",
         Key::ColAnswered => "Answered",
         Key::ColRight => "Right",
-        Key::ColApart => "Apart",
+        Key::ColApart => "Tells apart",
         Key::CrewFiles => "Files",
         Key::CrewFilesHint => "Opening a file adds what is new and changes nothing that is here.",
         Key::WriteArchive => "Save all records",
@@ -1260,7 +1260,7 @@ pub fn text(key: Key) -> &'static str {
             "Short ones, one idea each. Two set-ups, one thing different: say which comes off better, then see both fall."
         }
         Key::LessonDone => "done",
-        Key::LessonAsk => "One thing is different. In which does the worker come off better?",
+        Key::LessonAsk => "One thing is different. In which one does the worker come off better?",
         Key::LessonLock => "Lock it and see both fall",
         Key::LessonRight => "You said {said}. So it came out.",
         Key::LessonOther => "You said {said}. It came out otherwise: {came}.",
@@ -1284,7 +1284,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Lesson(Lesson::RoomToStop) => "Room to stop",
         Key::Lesson(Lesson::SlackOnTheRoof) => "Slack on the roof",
         Key::Principle(Lesson::GrabHeight) => {
-            "What the grab sits below the D-ring is fallen twice: down to it, and as far again past it. Keep it at the D-ring or above, and move it with every step."
+            "Free fall is the lanyard’s length, plus how far the grab hangs below the D-ring. Keep the grab at the D-ring or higher."
         }
         Key::Principle(Lesson::GrabArrow) => {
             "A grab locks in one direction only. With its arrow away from the anchor it runs along the rope like a bead on a string."
@@ -1336,6 +1336,104 @@ pub fn text(key: Key) -> &'static str {
         Key::Ending(Ending::Rope) => "the rope broke",
         Key::Ending(Ending::Link) => "a connection let go",
         Key::Ending(Ending::Ladder) => "the ladder went first",
+        Key::Title(FindingCode::RopeEndOpen) => "Nothing at the rope’s end",
+        Key::Says(FindingCode::RopeEndOpen) => "A grab that slides would run off the rope’s end.",
+        Key::Change(FindingCode::RopeEndOpen) => {
+            "Use a line with the maker’s stop at its end, long enough to reach the ground. Some places forbid knots."
+        }
+        Key::Title(FindingCode::RopeEndKnot) => "A knot for a stop",
+        Key::Says(FindingCode::RopeEndKnot) => "The rope’s end has a knot where its maker’s stop belongs.",
+        Key::Change(FindingCode::RopeEndKnot) => {
+            "Use a line with the maker’s stop at its end, and look up whether knots are allowed where you work."
+        }
+        Key::Title(FindingCode::RopeShort) => "The rope does not reach the ground",
+        Key::Says(FindingCode::RopeShort) => "The lifeline ends {value} above what lies below.",
+        Key::Change(FindingCode::RopeShort) => {
+            "Use a line long enough to reach the ground, or a level nobody can fall from."
+        }
+        Key::Title(FindingCode::GrabLink) => "Lanyard too long for a grab",
+        Key::Says(FindingCode::GrabLink) => {
+            "{value} between grab and D-ring is more than the {limit} a rope grab is made to carry."
+        }
+        Key::Change(FindingCode::GrabLink) => {
+            "Use a shorter link that the grab’s maker allows. Never knot or wrap a long one."
+        }
+        Key::Title(FindingCode::LadderNotRequired) => "Is protection required here?",
+        Key::Says(FindingCode::LadderNotRequired) => {
+            "Not required on a portable ladder here; wise all the same."
+        }
+        Key::Change(FindingCode::LadderNotRequired) => "Ask your employer: many ask for more than the rule.",
+        Key::Title(FindingCode::LadderConditions) => "On a portable ladder",
+        Key::Says(FindingCode::LadderConditions) => {
+            "This place has conditions of its own for work from a portable ladder: three points of contact, light work, short time, or a free hand. Ask which count here."
+        }
+        Key::Change(FindingCode::LadderConditions) => "Ask a competent person which of the conditions apply.",
+        Key::Title(FindingCode::AnchorOpen) => "Anchor: open, ask",
+        Key::Says(FindingCode::AnchorOpen) => {
+            "The fasteners alone come to {value}; this place asks for {limit}. Left out: truss or rafter, splits, rot, the plate itself, spacing, distance to the wood’s edge. Ask."
+        }
+        Key::Change(FindingCode::AnchorOpen) => {
+            "Stop and ask. The anchor’s maker says which fasteners, how many, and into what."
+        }
+        Key::Title(FindingCode::AnchorEngineered) => "Anchor: rated and designed",
+        Key::Says(FindingCode::AnchorEngineered) => {
+            "A rated anchor, set to a qualified person’s drawing for this load."
+        }
+        Key::Change(FindingCode::AnchorEngineered) => "Look at its tag and drawing before each use.",
+        Key::Title(FindingCode::WireUnknown) => "DANGER: a wire, and nobody has asked",
+        Key::Says(FindingCode::WireUnknown) => {
+            "Nobody knows what distance is enough: the owner has not said what the wire carries. From here ladder or hand come within {value} of it."
+        }
+        Key::Change(FindingCode::WireUnknown) => {
+            "Stop. Ask the line’s owner what it carries and what distance to keep. Until then nothing goes up."
+        }
+        Key::Title(FindingCode::WireCarried) => "WARNING: carry it lying down",
+        Key::Says(FindingCode::WireCarried) => {
+            "Carried upright under the wire, this ladder comes within {value} of it."
+        }
+        Key::Change(FindingCode::WireCarried) => "Carry it lying down, two people, away from the wire.",
+        Key::Title(FindingCode::ServiceDrop) => "WARNING: the service drop",
+        Key::Says(FindingCode::ServiceDrop) => {
+            "The wire to the eave is live, under 750 V. Its cover is for the weather, not for touching. From here ladder or hand come within {value} of it."
+        }
+        Key::Change(FindingCode::ServiceDrop) => {
+            "Touch nothing near it. Ask the utility to cover it or cut it off before you work there."
+        }
+        Key::VerdictTooLow => {
+            "Too low for fall arrest: the usual sum needs {value} under the feet, there is {other}. This one run stopped; the next may not."
+        }
+        Key::Quarter => "a quarter",
+        Key::QuarterToThird => "a quarter to a third",
+        Key::CheckedGuide => "read in an official guide, {date}",
+        Key::CheckedSecondary => "read in somebody else’s account, {date}",
+        Key::EndStop => "maker’s stop",
+        Key::RopeKindLabel => "Rope",
+        Key::RopePolyBlend => "16 mm polyester blend",
+        Key::RopeKernmantle => "11 mm kernmantle (EN 1891 A)",
+        Key::RopePolyester => "12 mm polyester",
+        Key::RopeNylon => "12 mm nylon",
+        Key::RopeStated => "another, by its stiffness",
+        Key::VoltageLabel => "What does its owner say it carries?",
+        Key::VoltUnknown => "nobody has asked",
+        Key::VoltService => "service drop, under 750 V",
+        Key::Volt50 => "750 V to 50 kV",
+        Key::Volt75 => "to 75 kV",
+        Key::Volt150 => "to 150 kV",
+        Key::Volt250 => "to 250 kV",
+        Key::VoltMore => "more",
+        Key::OtherGround => "from the ground, with a pole",
+        Key::OtherPlatform => "lift, or scaffold with guardrails",
+        Key::Step(Step::FirstUp) => {
+            "Protect the first one up another way while the anchor is set: a lift, a scaffold, or a line over the ridge tied on the far side"
+        }
+        Key::WhyWireUnknown => {
+            "Nobody has asked what the wire carries, so nobody knows what distance is enough. The first answer is always: stop and ask."
+        }
+        Key::Title(FindingCode::GrabLinkAsk) => "Is the lanyard short enough?",
+        Key::Says(FindingCode::GrabLinkAsk) => {
+            "By one account the Canadian standard lets a rope grab carry 0.76 m (30 in) at most. What yours may carry stands in its maker’s notice."
+        }
+        Key::Change(FindingCode::GrabLinkAsk) => "Look it up in the grab’s notice, or ask.",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

@@ -10,24 +10,24 @@ use crate::scenario::{AnchorKind, ProblemCode};
 pub fn text(key: Key) -> &'static str {
     match key {
         Key::AppName => "Shortfall",
-        Key::Tagline => "Que ferait votre liaison? Voyez-le ici, à l’écran.",
+        Key::Tagline => "Que ferait votre montage en cas de chute? Voyez-le ici, à l’écran.",
         Key::Caution => {
-            "Exercice à côté d’une formation reconnue, jamais une attestation. Sur un vrai chantier, les notices des fabricants, les règles locales et une personne compétente passent d’abord. Chaque résultat ne vaut que sous les hypothèses affichées."
+            "Ceci est un exercice. Il ne remplace pas une formation reconnue et n’est pas une attestation. Sur un vrai chantier, les notices des fabricants, les règles locales et une personne compétente passent d’abord. Chaque résultat ne vaut que sous les hypothèses montrées."
         }
         Key::SkipToScene => "Aller à la scène",
         Key::Language => "Langue",
         Key::Units => "Unités",
         Key::UnitsMetric => "mètres, kN",
         Key::UnitsFeet => "pieds, livres",
-        Key::PlaceLabel => "Règles de",
+        Key::PlaceLabel => "Règlement appliqué",
         Key::Theme => "Couleurs",
         Key::ThemeAuto => "comme l’appareil",
         Key::ThemeLight => "clair",
         Key::ThemeDark => "sombre",
-        Key::Lettering => "Lettrage",
-        Key::LetteringPage => "pour une page",
-        Key::LetteringRoom => "pour une salle",
-        Key::Options => "Réglages",
+        Key::Lettering => "Taille du texte",
+        Key::LetteringPage => "normale",
+        Key::LetteringRoom => "projecteur",
+        Key::Options => "Règlement et unités",
         Key::SetUpHeading => "Le montage, en partant de l’ancrage",
         Key::SceneHeading => "La scène",
         Key::SceneRegion => "Dessin de la maison en coupe",
@@ -44,9 +44,9 @@ pub fn text(key: Key) -> &'static str {
         Key::AnchorPlace => "Distance du faîte, vers le bas de ce versant",
         Key::RopeLength => "Longueur",
         Key::RopeModulus => "Raideur (force pour 100 % d’allongement)",
-        Key::EndKnot => "Nœud au bout",
-        Key::EndKnotYes => "fait",
-        Key::EndKnotNo => "aucun",
+        Key::EndKnot => "À son bout du bas",
+        Key::EndKnotYes => "nœud",
+        Key::EndKnotNo => "rien",
         Key::GrabHeight => "Hauteur au-dessus de l’anneau en D",
         Key::GrabArrow => "Flèche vers",
         Key::ArrowUp => "le haut, l’ancrage",
@@ -134,7 +134,7 @@ pub fn text(key: Key) -> &'static str {
         Key::SeverityGood => "comme il se doit",
         Key::Assumed => "valeur supposée",
         Key::FromMemory => "de mémoire, non lu dans la source",
-        Key::CheckedOn => "vérifié le {date}",
+        Key::CheckedOn => "lu dans le texte, {date}",
         Key::SourceLine => "{document}, {clause}",
         Key::ChangeOne => "Changez une seule chose et relancez : cette chute reste en pointillé.",
         Key::GhostNote => "Pointillé : la chute d’avant",
@@ -183,7 +183,7 @@ pub fn text(key: Key) -> &'static str {
             "Le coulisseau est {offset} l’anneau en D, flèche vers {arrow}, boulon {bolt}, loquet {latch}."
         }
         Key::StateRope => {
-            "La corde d’assurance mesure {length}, nœud au bout : {knot}. Le cordon mesure {lanyard}, absorbeur d’énergie : {absorber}."
+            "La corde d’assurance mesure {length} ({kind}); à son bout : {end}. Le cordon mesure {lanyard}, absorbeur d’énergie : {absorber}."
         }
         Key::StateAnchor => "Ancrage : {kind}.",
         Key::StateBelowGround => "En dessous, le sol nu.",
@@ -289,7 +289,6 @@ pub fn text(key: Key) -> &'static str {
         Key::Title(FindingCode::LatchOpen) => "Loquet ouvert",
         Key::Title(FindingCode::BoltLoose) => "Boulon desserré",
         Key::Title(FindingCode::GrabLow) => "Coulisseau sous l’anneau en D",
-        Key::Title(FindingCode::EndKnotMissing) => "Pas de nœud au bout de la corde",
         Key::Title(FindingCode::HarnessLoose) => "Harnais lâche",
         Key::Title(FindingCode::AnchorCapacity) => "Ce que l’ancrage supporte",
         Key::Title(FindingCode::AnchorBasis) => "Ancrage : deux sortes de charge",
@@ -303,7 +302,7 @@ pub fn text(key: Key) -> &'static str {
             "La corde est sortie du coulisseau. Plus rien ne retient la personne."
         }
         Key::Says(FindingCode::AnchorGaveWay) => {
-            "La corde a tiré plus fort que ce que supporte le plus faible de vingt ancrages semblables : {value}."
+            "La traction dépassait ce qu’on peut attendre d’un tel point d’ancrage : {value}."
         }
         Key::Says(FindingCode::PeakForce) => "{value} ne respecte pas la limite de {limit}.",
         Key::Says(FindingCode::FreeFall) => "{value} ne respecte pas la limite de {limit}.",
@@ -314,36 +313,35 @@ pub fn text(key: Key) -> &'static str {
             "{value} pour s’arrêter, sans l’allongement de la corde, ne respecte pas la limite de {limit}."
         }
         Key::Says(FindingCode::AbsorberSpent) => {
-            "Il s’est déployé de {value} et n’avait plus rien; au-delà, la force n’a plus de plafond."
+            "Il s’est déchiré jusqu’au bout, {value}. Ensuite, plus rien ne limite la force."
         }
         Key::Says(FindingCode::NoAbsorber) => "Seul l’allongement de la corde a adouci l’arrêt.",
         Key::Says(FindingCode::GrabReversed) => {
-            "La flèche vers le bas, le coulisseau ne peut pas se bloquer; il file le long de la corde."
+            "La flèche en bas, le coulisseau ne peut pas bloquer; il court le long de la corde. Au Canada, depuis 2004, un coulisseau doit refuser d’être posé à l’envers, sauf s’il est fait pour les deux sens (CSA Z259.2.1, d’après un bulletin provincial)."
         }
         Key::Says(FindingCode::LatchOpen) => "Le loquet ouvert, la corde peut sortir du coulisseau.",
         Key::Says(FindingCode::BoltLoose) => "Le boulon desserré, le coulisseau glisse avant de tenir.",
         Key::Says(FindingCode::GrabLow) => {
-            "Le coulisseau est à {value} sous l’anneau en D : la personne tombe d’autant jusqu’à lui, puis d’autant au-delà."
+            "Le coulisseau est à {value} sous l’anneau en D : ajoutez-les à toute la longueur du cordon; c’est la chute libre."
         }
-        Key::Says(FindingCode::EndKnotMissing) => "Un coulisseau qui glisse sortirait au bout de la corde.",
         Key::Says(FindingCode::HarnessLoose) => {
-            "L’anneau en D remonte avant que le harnais ne tienne : plus de chute, moins bon maintien."
+            "L’anneau en D remonte avant que le harnais retienne; une sangle de cuisse ou de poitrine lâche peut laisser sortir la personne ou la blesser gravement."
         }
         Key::Says(FindingCode::AnchorCapacity) => {
             "{value} de charge de rupture (le plus faible sur vingt) ne respecte pas les {limit} exigés."
         }
         Key::Says(FindingCode::AnchorBasis) => {
-            "Cet endroit exige une charge de service de {limit}, dans les contraintes admissibles. Les {value} ici sont une charge de rupture; les deux ne se comparent pas. Une personne compétente juge l’ancrage."
+            "Le règlement demande ce que le point d’ancrage porte tous les jours ({limit}); {value} est la charge où il rompt. Ce sont deux choses différentes : demandez."
         }
         Key::Says(FindingCode::LadderAngle) => {
-            "À {value} du sol, le pied n’est pas où il faut : écarté du quart au tiers de la longueur."
+            "À {value} du sol, le pied n’est pas où il faut : écarté de {range} de la longueur."
         }
         Key::Says(FindingCode::ClearanceMargin) => {
             "{value} restants, c’est moins que les {limit} gardés en réserve."
         }
         Key::Says(FindingCode::HardSwing) => "La personne heurte la maison ou l’échelle à {value}.",
         Key::Says(FindingCode::TriggerHeight) => {
-            "À {value}, cet endroit n’exige pas encore de protection contre les chutes (il l’exige à partir de {limit}); la chute est tout aussi réelle."
+            "Les règles commencent ici à {limit}. Une chute de {value} peut quand même tuer."
         }
         Key::SaysMet(FindingCode::PeakForce) => "{value} respecte la limite de {limit}.",
         Key::SaysMet(FindingCode::FreeFall) => "{value} respecte la limite de {limit}.",
@@ -354,7 +352,7 @@ pub fn text(key: Key) -> &'static str {
             "{value} de charge de rupture (le plus faible sur vingt) respecte les {limit} exigés."
         }
         Key::SaysMet(FindingCode::LadderAngle) => {
-            "À {value} du sol, le pied est écarté du quart au tiers de la longueur."
+            "À {value} du sol, le pied est écarté de {range} de la longueur, à un centième près."
         }
         Key::SaysMet(FindingCode::ClearanceMargin) => {
             "{value} restants, plus que les {limit} gardés en réserve."
@@ -363,13 +361,13 @@ pub fn text(key: Key) -> &'static str {
             "À {value}, cet endroit exige une protection contre les chutes (à partir de {limit}). Demandez-vous d’abord si un garde-corps ou une limitation de déplacement suffirait."
         }
         Key::Change(FindingCode::StrikesGround) => {
-            "Montez le coulisseau, ou raccourcissez le cordon. S’il manque encore du dégagement, l’arrêt de chute n’est pas la bonne méthode : arrêtez et demandez."
+            "Montez le coulisseau; prenez un cordon plus court, permis par son fabricant. S’il manque encore de la place, l’arrêt de chute est la mauvaise méthode : arrêtez et demandez."
         }
         Key::Change(FindingCode::StrikesObstacle) => {
             "Montez le coulisseau, ou travaillez là où rien ne dépasse en bas. Sinon, arrêtez et demandez."
         }
         Key::Change(FindingCode::OffRope) => {
-            "Fermez le loquet, tournez la flèche vers l’ancrage, faites un nœud au bout de la corde."
+            "Fermez le loquet, tournez la flèche vers le point d’ancrage, prenez une corde munie de l’arrêt du fabricant."
         }
         Key::Change(FindingCode::AnchorGaveWay) => {
             "Attachez à la charpente ou à un ancrage certifié qu’une personne compétente a examiné."
@@ -377,7 +375,9 @@ pub fn text(key: Key) -> &'static str {
         Key::Change(FindingCode::PeakForce) => {
             "Montez le coulisseau pour raccourcir la chute libre, ou prenez un absorbeur qui se déchire à une force moindre."
         }
-        Key::Change(FindingCode::FreeFall) => "Montez le coulisseau, ou raccourcissez le cordon.",
+        Key::Change(FindingCode::FreeFall) => {
+            "Montez le coulisseau; prenez un cordon plus court, permis par son fabricant."
+        }
         Key::Change(FindingCode::ForceOrFreeFall) => "Rien : ceci explique la règle.",
         Key::Change(FindingCode::StoppingDistance) => "Raccourcissez la chute libre : montez le coulisseau.",
         Key::Change(FindingCode::AbsorberSpent) => {
@@ -394,7 +394,6 @@ pub fn text(key: Key) -> &'static str {
         Key::Change(FindingCode::GrabLow) => {
             "Montez-le à la hauteur de l’anneau en D ou plus haut, chaque fois que vous montez."
         }
-        Key::Change(FindingCode::EndKnotMissing) => "Faites un nœud d’arrêt au bout.",
         Key::Change(FindingCode::HarnessLoose) => {
             "Ajustez les sangles : une main à plat passe tout juste (pratique courante)."
         }
@@ -402,11 +401,13 @@ pub fn text(key: Key) -> &'static str {
             "Demandez à une personne compétente un ancrage conforme à la règle."
         }
         Key::Change(FindingCode::AnchorBasis) => "Faites juger l’ancrage par une personne compétente.",
-        Key::Change(FindingCode::LadderAngle) => {
-            "Écartez le pied du quart au tiers de la longueur jusqu’à l’appui."
+        Key::Change(FindingCode::LadderAngle) => "Écartez le pied de {range} de la longueur jusqu’à l’appui.",
+        Key::Change(FindingCode::ClearanceMargin) => {
+            "Montez le coulisseau; prenez un cordon plus court, permis par son fabricant."
         }
-        Key::Change(FindingCode::ClearanceMargin) => "Montez le coulisseau, ou raccourcissez le cordon.",
-        Key::Change(FindingCode::HardSwing) => "Gardez l’ancrage à l’aplomb, et le mou court.",
+        Key::Change(FindingCode::HardSwing) => {
+            "Tenez-vous plus près du mur, mettez un écarteur à l’échelle et reprenez le mou : le corps revient d’aussi loin qu’il était."
+        }
         Key::Change(FindingCode::TriggerHeight) => "Pensez d’abord aux autres méthodes.",
         Key::Event(EventKind::RopeBreaks) => "corde rompt",
         Key::Event(EventKind::LinkBreaks) => "liaison lâche",
@@ -451,7 +452,7 @@ pub fn text(key: Key) -> &'static str {
             "{value} dans les contraintes admissibles ne respecte pas la charge de service exigée de {limit}."
         }
         Key::Says(FindingCode::AnchorFactor) => {
-            "Il rompt à {other}, soit {value} fois la force d’arrêt de cette chute. Cela ne suffit que si une personne qualifiée l’a conçu."
+            "Il rompt à {value} fois le plus que ce système peut tirer ({other} : l’étiquette de l’absorbeur, ou cette chute si elle a tiré plus). Cela suffit seulement si une personne qualifiée l’a conçu."
         }
         Key::Says(FindingCode::AnchorChooser) => "La personne a choisi et posé l’ancrage seule.",
         Key::Says(FindingCode::FastenersMissed) => {
@@ -464,7 +465,7 @@ pub fn text(key: Key) -> &'static str {
             "Sur ce travail, une méthode qui passe avant l’arrêt de chute est possible. Une chute qui ne peut pas se produire n’a pas à être arrêtée."
         }
         Key::Says(FindingCode::ArrestTooLow) => {
-            "Même avec le coulisseau au plus haut, la somme exige {value} sous les pieds; il y a {other}. Cet équipement ne peut pas servir ici."
+            "Même le coulisseau au plus haut, la somme usuelle (tout au pire) demande {value} sous les pieds; il y a {other}. On ne peut pas compter sur ce matériel ici."
         }
         Key::Says(FindingCode::ClearanceSum) => {
             "La somme usuelle exige {value} sous les pieds; il y a {other}."
@@ -475,7 +476,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Says(FindingCode::TrainingExpired) => "La carte vaut {limit} ans et elle est échue.",
         Key::Says(FindingCode::GearFrayed) => "La gaine est percée et l’âme est visible.",
         Key::Says(FindingCode::GearKnot) => {
-            "Un nœud réduit la corde de moitié et empêche le coulisseau de suivre."
+            "Un nœud peut coûter la moitié de la résistance, et le coulisseau ne le passe pas."
         }
         Key::Says(FindingCode::GearGate) => {
             "Le doigt se ferme sans verrouiller; pressé de travers, il s’ouvre."
@@ -496,7 +497,7 @@ pub fn text(key: Key) -> &'static str {
             "{value} dans les contraintes admissibles respecte la charge de service exigée de {limit}."
         }
         Key::SaysMet(FindingCode::AnchorFactor) => {
-            "Il rompt à {other}, soit {value} fois la force d’arrêt de cette chute : respecte le coefficient de {limit}."
+            "Il rompt à {value} fois le plus que ce système peut tirer ({other}) : atteint le facteur de {limit}."
         }
         Key::SaysMet(FindingCode::ClearanceSum) => {
             "La somme usuelle exige {value} sous les pieds; il y a {other}."
@@ -515,7 +516,7 @@ pub fn text(key: Key) -> &'static str {
             "Arrêtez et demandez un ancrage dans la charpente, ou un ancrage certifié."
         }
         Key::Change(FindingCode::AnchorAllowable) => {
-            "Plus de fixations, plus longues, ou un bois plus dense; et l’avis d’une personne compétente."
+            "Arrêtez et demandez : la notice du point d’ancrage dit quelles attaches, combien, et dans quoi."
         }
         Key::Change(FindingCode::AnchorFactor) => {
             "Faites-le concevoir par une personne qualifiée, ou prenez un ancrage de pleine charge de rupture."
@@ -524,29 +525,31 @@ pub fn text(key: Key) -> &'static str {
             "Faites-le choisir et examiner par une personne compétente."
         }
         Key::Change(FindingCode::FastenersMissed) => {
-            "Arrachez chaque fixation manquée, scellez le trou, et replantez-la dans le chevron."
+            "Arrachez chaque attache qui a manqué, bouchez le trou et enfoncez une attache neuve dans le chevron."
         }
         Key::Change(FindingCode::MortarWeak) => "Laissez cette cheminée et demandez un autre ancrage.",
         Key::Change(FindingCode::HigherMethod) => {
-            "Utilisez-la : garde-corps, puis limitation de déplacement, puis limiteur de chute, puis arrêt de chute."
+            "Utilisez-la : du sol ou d’une plateforme, puis garde-corps, puis limitation de déplacement; l’arrêt de chute vient après."
         }
         Key::Change(FindingCode::ArrestTooLow) => "Prenez une autre méthode ici, et demandez.",
         Key::Change(FindingCode::ClearanceSum) => {
-            "Montez le coulisseau ou raccourcissez le cordon; s’il en manque encore, demandez."
+            "Montez le coulisseau ou prenez un cordon plus court, permis par son fabricant; s’il manque encore de la place, demandez."
         }
         Key::Change(FindingCode::RescueMissing) => {
             "Écrivez qui vient, avec quoi, d’où; lisez-le à l’équipe avant que quiconque monte."
         }
         Key::Change(FindingCode::TrainingExpired) => "Suivez le recyclage avant de travailler en hauteur.",
         Key::Change(FindingCode::GearFrayed) => "Retirez-la du service.",
-        Key::Change(FindingCode::GearKnot) => "Défaites-le, examinez la corde, ou prenez-en une autre.",
+        Key::Change(FindingCode::GearKnot) => "Retirez la corde du service et demandez.",
         Key::Change(FindingCode::GearGate) => "Retirez-le du service.",
         Key::Change(FindingCode::GearRust) => "Retirez-le du service.",
         Key::Change(FindingCode::GearPack) => {
             "Retirez le cordon du service : un absorbeur ne sert qu’une fois."
         }
         Key::Change(FindingCode::GearWebbing) => "Retirez le harnais du service.",
-        Key::Change(FindingCode::GearLabel) => "Mettez-le de côté et demandez.",
+        Key::Change(FindingCode::GearLabel) => {
+            "Retirez-le du service jusqu’à ce qu’une personne compétente ait dit ce que c’est."
+        }
         Key::Change(FindingCode::AbsorberExtension) => "Raccourcissez la chute libre.",
         Key::Change(FindingCode::ArrestDistance) => "Raccourcissez la chute libre.",
         Key::StatedBreaking => "Charge de rupture indiquée par le fabricant",
@@ -573,13 +576,15 @@ pub fn text(key: Key) -> &'static str {
         Key::MoistureDry => "sec",
         Key::MoistureWet => "humide",
         Key::StrengthComputed => {
-            "Pour la traction de ce montage, il rompt à {mean} en moyenne; le plus faible sur vingt à {low}, que la chute utilise."
+            "En moyenne, il rompt à {mean}; un sur vingt rompt à {low} ou moins. La chute prend {low}."
         }
         Key::StrengthAllowable => "Charge admissible selon le code du bois (NDS) : {value}.",
         Key::StrengthNoAllowable => "Aucun code n’en donne de charge admissible.",
         Key::StrengthStated => "Pris comme indiqué : {low}.",
         Key::StrengthUnsuitable => "Ce n’est pas un ancrage. On suppose environ {low}.",
-        Key::StrengthJudge => "Seule une personne qualifiée peut juger un vrai ancrage.",
+        Key::StrengthJudge => {
+            "Compté par les attaches seules. Ferme ou chevron, fentes, pourriture, plaque, espacement et bords sont laissés de côté : à vérifier, demandez. Seule une personne qualifiée peut juger un vrai point d’ancrage."
+        }
         Key::StrengthDrawing => {
             "Coupe du toit à l’ancrage : {hit} fixations dans les chevrons, {miss} dans le revêtement seul."
         }
@@ -636,9 +641,9 @@ pub fn text(key: Key) -> &'static str {
         Key::PartPlan => "Avant que quiconque monte",
         Key::OtherMethodLabel => "Y a-t-il une autre méthode pour ce travail?",
         Key::OtherNone => "aucune trouvée",
-        Key::OtherGuardrail => "garde-corps ou échafaudage",
+        Key::OtherGuardrail => "garde-corps",
         Key::OtherRestraint => "limitation de déplacement",
-        Key::OtherRestrict => "limiteur de chute",
+        Key::OtherRestrict => "limiteur de chute (arrêt en 0,6 m); Ontario seulement",
         Key::RescueLabel => "Plan de sauvetage",
         Key::RescueNone => "aucun",
         Key::RescueSpoken => "convenu de vive voix",
@@ -653,9 +658,7 @@ pub fn text(key: Key) -> &'static str {
         Key::SayStopAndAsk => "j’arrêterais pour demander",
         Key::AdviceHeading => "Vous avez répondu : {said}.",
         Key::AdviceCalled => "Ce montage y invite :",
-        Key::AdviceNotCalled => {
-            "Rien ici n’y invite. Demander n’est jamais une faute; continuer sans motif de doute non plus."
-        }
+        Key::AdviceNotCalled => "Rien ici ne l’imposait. Demander reste une bonne réponse.",
         Key::AdviceFall => "Si la personne avait continué, la glissade aurait fini ainsi :",
         Key::ChangesHeading => "Ce qu’un seul changement ferait",
         Key::ChangesHint => "Chaque ligne est la même chute recalculée avec une seule chose changée.",
@@ -671,11 +674,12 @@ pub fn text(key: Key) -> &'static str {
         Key::ChBolt => "Serrer le boulon",
         Key::ChGrabUp => "Mettre le coulisseau aussi haut que le cordon le permet",
         Key::ChAbsorber => "Prendre un cordon avec absorbeur",
-        Key::ChLanyard => "Prendre un cordon de 0,6 m (2 pi)",
-        Key::ChKnot => "Faire le nœud au bout de la corde",
+        Key::ChLanyard => {
+            "Prendre un cordon plus court, permis par le fabricant du coulisseau : 0,6 m (2 pi)"
+        }
+        Key::ChKnot => "Prendre une corde munie de l’arrêt du fabricant",
         Key::ChHarness => "Ajuster le harnais",
         Key::ChFraming => "Fixer l’ancrage dans la charpente",
-        Key::ChMore => "Deux fixations de plus de chaque côté",
         Key::ChRated => "Prendre un ancrage certifié",
         Key::ChGear => "Changer l’équipement défectueux",
         Key::ChLadder => "Mettre le pied de l’échelle au quart de sa longueur",
@@ -683,10 +687,10 @@ pub fn text(key: Key) -> &'static str {
         Key::ChChooser => "Faire choisir l’ancrage par une personne compétente",
         Key::WhyLabel => "Pourquoi",
         Key::WhyFreeFall => {
-            "Le cordon mesure {lanyard} et le coulisseau était {offset} l’anneau en D : il y avait {slack} de mou; le reste vient du coulisseau et du mouvement du corps."
+            "La personne est tombée jusqu’à ce que la liaison se tende : cordon {lanyard}, coulisseau {offset} l’anneau en D, donc {slack} par les longueurs; le reste vient du glissement du coulisseau et du balancement du corps."
         }
         Key::WhyForceAbsorber => {
-            "L’absorbeur se déchire à {force}; il s’est déployé de {length}, et ce qu’il a pris, la corde n’a pas eu à le prendre."
+            "L’absorbeur s’est déployé de {length} à {force} et a pris cette part du choc."
         }
         Key::WhyForceWhole => {
             "L’absorbeur se déchire à {force}; cette chute a fini avant, dans l’allongement de la corde : {length}."
@@ -701,7 +705,7 @@ pub fn text(key: Key) -> &'static str {
             "L’anneau en D est descendu de {fall} en tout : chute libre {free}, absorbeur {absorber}, coulisseau {slip}, corde {rope}, harnais {harness}; le reste, {rest}, vient du corps qui tourne et se balance."
         }
         Key::WhyAnchor => {
-            "La corde a tiré l’ancrage avec {anchor}; le frottement sur l’arête du toit a pris le reste des {force} à l’anneau en D."
+            "À l’ancrage {anchor}; le bord du toit a retenu le reste des {force} à l’anneau en D."
         }
         Key::WhySlip => "Le coulisseau a glissé de {slip} le long de la corde.",
         Key::MarginLine => "Marge : {value}",
@@ -709,68 +713,64 @@ pub fn text(key: Key) -> &'static str {
         Key::GearSummary => "corde, connecteur, sachet, sangles, étiquette, coulisseau",
         Key::ThumbsHeading => "Règles du métier, à côté des chiffres",
         Key::ThumbsHint => {
-            "Ce que les équipes se disent. Rien de cela n’a de source; c’est la pratique courante. À côté : ce que disent le moteur ou une règle publiée."
+            "Ce qui se dit dans les équipes, avec nos propres chiffres ronds. Nous n’y avons trouvé aucune source : pratique courante. À côté : ce que disent les nombres ou une règle publiée."
         }
-        Key::ThumbHolds => "tient",
-        Key::ThumbPartly => "tient en partie",
+        Key::ThumbHolds => "se vérifie",
+        Key::ThumbPartly => "se vérifie en partie",
         Key::ThumbUnknown => "aucun chiffre à lui opposer",
-        Key::ThumbHarness => "« Un harnais au-dessus de 10 pi. »",
+        Key::ThumbHarness => "Un harnais à partir de 3 m (10 pi).",
         Key::ThumbHarnessTold => {
             "10 pi font {ten}. L’Ontario et le Québec exigent une protection au-dessus de {canada} : là, c’est proche. La construction aux États-Unis l’exige à partir de {us} : là, c’est faux."
         }
-        Key::ThumbAnchor => "« Un point d’ancrage tient 2 000 lb. »",
+        Key::ThumbAnchor => "Un point d’ancrage supporte 9 kN (2 000 lb).",
         Key::ThumbAnchorTold => {
             "2 000 lbf font {load}. L’Ontario exige une charge de service de {on} avec absorbeur; le Québec une charge de rupture de {qc}, les États-Unis de {us}. Charge de service et charge de rupture ne se comparent pas : le chiffre ne dit rien tant qu’il ne dit pas laquelle; comme charge de rupture, il ne suffit à aucun des deux."
         }
-        Key::ThumbForce => "« 120 lb qui tombent de 9 pi frappent avec environ 900 lb. »",
+        Key::ThumbForce => "55 kg qui tombent de 2,7 m frappent avec environ 4 kN (120 lb, 9 pi, 900 lb).",
         Key::ThumbForceTold => {
             "Seulement pour un arrêt de {stop}. Sur 3,5 pi, la force constante est de {soft}; sur une corde qui s’allonge d’autant, la pointe est de {peak}. C’est la longueur de l’arrêt qui fait la force."
         }
-        Key::ThumbAbsorber => "« Un absorbeur ajoute 4 à 5 pi. »",
+        Key::ThumbAbsorber => "Un absorbeur ajoute plus d’un mètre (4 pi).",
         Key::ThumbAbsorberTold => {
-            "C’est son maximum. 100 kg après 1,8 m sur un absorbeur à {low} en prennent {long}; après 0,6 m sur un absorbeur à {high}, {short}. Les tableaux comptent avec le maximum, et vous aussi devriez."
+            "C’est son plus long déploiement. Comptez avec. 100 kg après 1,8 m sur un absorbeur à {low} en prennent {long}; après 0,6 m à {high}, {short}."
         }
-        Key::ThumbBelow => {
-            "« Un coulisseau une longueur de cordon sous l’anneau en D : 3 pi, puis 3 pi encore. »"
-        }
+        Key::ThumbBelow => "Un coulisseau à une longueur de cordon sous l’anneau : deux fois le cordon.",
         Key::ThumbBelowTold => {
             "Par la géométrie, {free} de chute libre avec un cordon de 0,9 m. Le glissement du coulisseau et le harnais ajoutent jusqu’à {more} avant tout autre allongement."
         }
-        Key::ThumbFace => "« Un coulisseau à hauteur du visage ou plus haut : 3 po à 1 pi. »",
+        Key::ThumbFace => "Un coulisseau à hauteur du visage ou plus haut : presque pas de chute.",
         Key::ThumbFaceTold => {
-            "À 0,3 m au-dessus de l’anneau en D, un cordon de 0,9 m a encore {free} de mou; il n’y en a plus qu’à une longueur de cordon au-dessus. Glissement et harnais ajoutent jusqu’à {more}. La règle oublie les deux."
+            "À 0,3 m au-dessus de l’anneau, un cordon de 0,9 m a encore {free} de mou; il n’y en a plus qu’à toute la longueur du cordon. Le glissement et le harnais ajoutent jusqu’à {more}. Le dicton oublie les deux."
         }
-        Key::ThumbNails => {
-            "« Quatre clous de chaque côté du faîte, dans la charpente à 16 po : clous de 4 po, ou vis de 3 po. »"
-        }
+        Key::ThumbNails => "Quatre clous ou vis de chaque côté du faîte, dans la charpente.",
         Key::ThumbNailsTold => {
-            "Dans l’épinette sèche, toit de 6 sur 12, les clous tiennent {nails} (le plus faible sur vingt) et peuvent porter {nails_allow}; les vis {screws} et {screws_allow}. L’Ontario exige {on} dans les contraintes admissibles. Tous à côté, les clous tiennent {missed}."
+            "Dans l’épinette sèche sur un toit 6 dans 12, les clous rompent à {nails} (un sur vingt à cela ou moins) et le code du bois admet {nails_allow}; les vis {screws} et {screws_allow}. L’Ontario demande {on} sous contrainte admissible. Tous ratés, les clous tiennent {missed}. Rien de cela ne connaît la ferme, la plaque ni les fentes : à vérifier, demandez."
         }
-        Key::ThumbLook => "« Vérifier boulon et loquet toutes les 15 à 20 minutes. »",
+        Key::ThumbLook => "Vérifier boulon et loquet toutes les 15 à 20 minutes.",
         Key::ThumbLookTold => {
             "Aucun chiffre ne dit à quelle vitesse ils se desserrent. Le prix, lui, est connu : desserré, le coulisseau est supposé tenir {loose}; serré, {tight}."
         }
-        Key::ThumbArrow => "« La flèche pointe vers l’ancrage. »",
+        Key::ThumbArrow => "La flèche pointe vers l’ancrage.",
         Key::ThumbArrowTold => {
             "Dans l’autre sens, le coulisseau ne fait que frotter, avec environ {drag} (supposé); une personne de 85 kg pèse {weight}."
         }
         Key::ThumbLow => {
-            "« Un point à un pied ou deux sur le toit, un évent ou un conduit n’est pas un ancrage. »"
+            "Un point à un pied ou deux sur le toit, un évent ou un conduit n’est pas un ancrage."
         }
         Key::ThumbLowTold => {
             "Un tuyau d’évent est supposé tenir {vent}, moins que le poids d’une personne de 100 kg, {weight}; un arrêt tire plusieurs fois plus."
         }
-        Key::ThumbChimney => "« Une cheminée doit être saine avant qu’on y passe une corde. »",
+        Key::ThumbChimney => "Une cheminée doit être saine avant qu’on y passe une corde.",
         Key::ThumbChimneyTold => {
             "Une souche de 18 po, haute de 4 pi 4 po, bascule à {sound} avec l’élingue à un pied. L’élingue à 2 pi, elle bascule à {high}. Saine ne suffit pas."
         }
-        Key::ThumbHoles => "« Sceller les trous de clous quand on retire l’ancrage. »",
+        Key::ThumbHoles => "Sceller les trous de clous quand on retire l’ancrage.",
         Key::ThumbHolesTold => {
-            "Affaire de toit, pas de chute. Un clou arraché et replanté dans le même trou tient moins; prenez du bois frais."
+            "Une affaire de toit, pas de chute. Un clou arraché et remis dans le même trou tient moins; clouez à un endroit neuf du chevron."
         }
         Key::SpreadHeading => "Quelle confiance y accorder?",
         Key::SpreadHint => {
-            "Personne ne connaît exactement la masse, l’absorbeur, la corde, le coulisseau, l’arête du toit et l’ancrage. {all} chutes sur ce qu’ils peuvent être, chacune un calcul entier, chacune avec son tirage."
+            "Personne ne connaît exactement la masse, la corde, l’absorbeur, le coulisseau, le bord ni l’ancrage. La chute est donc calculée {all} fois avec des valeurs de l’intervalle probable."
         }
         Key::SpreadRun => "Lancer {all} chutes semblables",
         Key::SpreadStop => "Arrêter ici",
@@ -857,7 +857,7 @@ pub fn text(key: Key) -> &'static str {
             "Elle est si droite que le poids du travailleur et de l’échelle tombe derrière son pied."
         }
         Key::Change(FindingCode::LadderTips) => {
-            "Écarter le pied au quart ou au tiers de la longueur, et attacher le haut."
+            "Écartez le pied d’un quart de la longueur et attachez le haut."
         }
         Key::Title(FindingCode::LadderReach) => "Bras trop loin",
         Key::Says(FindingCode::LadderReach) => {
@@ -869,17 +869,17 @@ pub fn text(key: Key) -> &'static str {
         Key::Title(FindingCode::LadderUntied) => "Échelle non attachée",
         Key::Says(FindingCode::LadderUntied) => "Seul le frottement retient l’échelle.",
         Key::Change(FindingCode::LadderUntied) => {
-            "Attacher le haut, ou faire tenir l’échelle pendant ce temps (pratique courante)."
+            "Attachez le haut; d’ici là, quelqu’un tient le pied (pratique courante)."
         }
-        Key::Title(FindingCode::PowerLine) => "Ligne électrique",
+        Key::Title(FindingCode::PowerLine) => "DANGER : ligne électrique",
         Key::Says(FindingCode::PowerLine) => {
-            "Levée, déplacée ou en tombant, l’échelle peut venir à {value} du fil; la distance d’approche minimale est de {limit}."
+            "D’ici, l’échelle ou la main peut venir à {value} du fil; la distance d’approche est de {limit}."
         }
         Key::SaysMet(FindingCode::PowerLine) => {
-            "Levée, déplacée ou tombée, l’échelle reste à {value} du fil; la distance d’approche minimale est de {limit}."
+            "Posée ici et pivotant sur son pied, l’échelle reste à {value} du fil, la main aussi; la distance d’approche est de {limit}. Un manche ajoute sa longueur. Portez l’échelle couchée."
         }
         Key::Change(FindingCode::PowerLine) => {
-            "Arrêter et demander : faire couper ou déplacer la ligne par son propriétaire, ou travailler ailleurs avec une échelle plus courte."
+            "Arrêtez et demandez : que l’exploitant coupe ou déplace la ligne, ou prenez une échelle plus courte ailleurs."
         }
         Key::Title(FindingCode::AbsorberMass) => "Absorbeur et masse du corps",
         Key::Says(FindingCode::AbsorberMass) => {
@@ -935,7 +935,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ItemName(ItemKind::Wire) => "Lignes électriques",
         Key::Stem(ItemKind::Ends) => "La personne glisse ici. Comment cela finit-il?",
         Key::Stem(ItemKind::Higher) => {
-            "Deux montages, pareils sauf un point. Dans lequel la personne s’arrête-t-elle plus haut?"
+            "Deux montages, pareils sauf un point. Dans lequel la personne finit-elle plus haut au-dessus du sol?"
         }
         Key::Stem(ItemKind::PutGrab) => {
             "Placer le coulisseau à une hauteur où la chute libre reste à {limit} ou moins."
@@ -964,9 +964,9 @@ pub fn text(key: Key) -> &'static str {
         Key::Step(Step::PlanRescue) => "Fixer le sauvetage, par écrit",
         Key::Step(Step::LookOverGear) => "Examiner chaque pièce de l’équipement",
         Key::Step(Step::PlaceLadder) => "Placer le pied de l’échelle et en attacher le haut",
-        Key::Step(Step::SetAnchor) => "Fixer l’ancrage dans la charpente",
-        Key::Step(Step::HangLifeline) => "Poser la corde d’assurance, un nœud au bout",
-        Key::Step(Step::PutOnHarness) => "Mettre le harnais et l’ajuster",
+        Key::Step(Step::SetAnchor) => "Poser l’ancrage selon sa notice, dans la charpente",
+        Key::Step(Step::HangLifeline) => "Suspendre la corde d’assurance et vérifier l’arrêt du bout",
+        Key::Step(Step::PutOnHarness) => "Mettre le harnais et le serrer, au sol",
         Key::Step(Step::ClampGrab) => "Poser le coulisseau sur la corde, flèche vers l’ancrage",
         Key::Step(Step::ClipLanyard) => "Accrocher le cordon à l’anneau en D",
         Key::Step(Step::TugTest) => "Tirer sur le coulisseau pour l’éprouver",
@@ -984,7 +984,7 @@ pub fn text(key: Key) -> &'static str {
             "Après dix minutes dans le harnais, la personne est au sol et dit n’avoir mal nulle part."
         }
         Key::AfterStem(AfterCase::GearAfter) => {
-            "Le harnais, le cordon, le coulisseau et la corde qui ont arrêté la chute semblent en bon état."
+            "Le harnais, le cordon, le coulisseau, la corde et l’ancrage qui ont arrêté la chute ont l’air intacts."
         }
         Key::AfterStem(AfterCase::WhyItHappened) => "Tout le monde va bien. Le mur n’est pas fini.",
         Key::AfterChoice(AfterCase::HangsAwake, 0) => {
@@ -1012,7 +1012,7 @@ pub fn text(key: Key) -> &'static str {
         Key::AfterChoice(AfterCase::DownAndFine, 1) => "Un repos à l’ombre, puis retour au travail.",
         Key::AfterChoice(AfterCase::DownAndFine, 2) => "Renvoyer la personne chez elle pour la journée.",
         Key::AfterChoice(AfterCase::GearAfter, 0) => {
-            "Retirer le tout du service et l’étiqueter; une personne compétente ou le fabricant juge."
+            "Retirer tout du service et l’étiqueter, l’ancrage et ses attaches aussi; une personne compétente ou le fabricant décide."
         }
         Key::AfterChoice(AfterCase::GearAfter, 1) => {
             "S’en servir de nouveau : il vient de faire ses preuves."
@@ -1024,7 +1024,7 @@ pub fn text(key: Key) -> &'static str {
         Key::AfterChoice(AfterCase::WhyItHappened, 1) => "Finir le mur, puis en parler le soir.",
         Key::AfterChoice(AfterCase::WhyItHappened, 2) => "Dire à la personne de faire plus attention.",
         Key::AfterWhy(AfterCase::HangsAwake, 1) => {
-            "Immobile, le sang s’accumule dans les jambes en quelques minutes. Le sauvetage de l’équipe commence tout de suite; les secours s’y ajoutent."
+            "Chez une personne immobile, le sang s’accumule dans les jambes en quelques minutes. Le sauvetage de l’équipe commence tout de suite; les secours viennent en plus."
         }
         Key::AfterWhy(AfterCase::HangsAwake, 2) => {
             "Hisser à la main échoue et met deux autres personnes au bord. Le plan dit qui fait quoi, avec quel équipement."
@@ -1043,13 +1043,13 @@ pub fn text(key: Key) -> &'static str {
             "Les effets de la suspension et d’un arrêt brusque peuvent apparaître des heures plus tard."
         }
         Key::AfterWhy(AfterCase::DownAndFine, 2) => {
-            "Seule à la maison, personne ne voit ce qui apparaît plus tard."
+            "Si la personne est seule chez elle, personne ne verra ce qui se montre plus tard."
         }
         Key::AfterWhy(AfterCase::GearAfter, 1) => {
             "Ce qu’une chute fait aux fibres et au métal ne se voit pas."
         }
         Key::AfterWhy(AfterCase::GearAfter, 2) => {
-            "La corde, le coulisseau, les connecteurs et le harnais ont reçu la même force que l’absorbeur."
+            "La corde, le coulisseau, les connecteurs, le harnais et l’ancrage ont pris la même force que l’absorbeur."
         }
         Key::AfterWhy(AfterCase::WhyItHappened, 1) => {
             "Ce qui a permis une glissade en permet une autre avant le soir."
@@ -1061,7 +1061,7 @@ pub fn text(key: Key) -> &'static str {
             "Bulletin OSHA SHIB 03-24-2004 sur la suspension dans un harnais (de mémoire); pratique courante"
         }
         Key::QSetUp => "Montage {letter}",
-        Key::QSame => "Pas de différence notable",
+        Key::QSame => "À peu près pareil",
         Key::QPart => "{part} : {look}",
         Key::QAllFit => "Les trois peuvent servir",
         Key::QRoomEnough => "Oui, avec {reserve} ou plus de réserve",
@@ -1074,14 +1074,14 @@ pub fn text(key: Key) -> &'static str {
         Key::QFootSlides => "Son pied glisse",
         Key::QFootBack => "Elle bascule en arrière, loin du mur",
         Key::QFootSide => "Elle bascule de côté",
-        Key::QWireKept => "Oui : même en tombant, elle reste assez loin",
-        Key::QWireAsk => "Non : arrêter et demander",
+        Key::QWireKept => "Oui : d’ici elle garde la distance, maintenant que l’exploitant a dit la tension",
+        Key::QWireAsk => "Non : arrêter et demander à l’exploitant",
         Key::QWireDry => "Oui, si elle est en bois sec ou en plastique",
         Key::WhyEndsStopped => {
-            "Une corde n’arrête que si chaque maillon tient et s’il y a du dégagement. Regardez cette chute."
+            "Une corde n’arrête que si chaque maillon tient et qu’il y a de la place dessous. Regardez cette chute."
         }
         Key::WhyEndsStrikes => {
-            "La somme de la chute libre, de l’allongement et de la déchirure donne autre chose ici. Regardez cette chute."
+            "La somme de la chute libre, de l’allongement et du déploiement donne autre chose ici. Regardez cette chute."
         }
         Key::WhyEndsLetGo => "Rien ne lâche dans cette chute. Qu’elle ait tenu une fois prouve peu.",
         Key::WhyHigherSame => "Le point qui diffère coûte de la hauteur. Regardez les deux chutes.",
@@ -1101,7 +1101,7 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyAnchorNone => "Cela n’a jamais été fait pour porter une charge.",
         Key::WhyAnchorWeak => "Cela tient un peu, mais moins que ce que cet endroit demande.",
         Key::WhyRoom => {
-            "Compter la chute libre, la déchirure, l’allongement et le balancement, puis ce qui se trouve dessous. Regardez cette chute."
+            "Comptez la chute libre, le déploiement, l’allongement et le balancement, puis ce qui est dessous. Regardez cette chute."
         }
         Key::WhyAlongFar => "De là, la personne finit trop bas ou balance trop vite.",
         Key::WhyAlongNear => "C’est à portée, mais ce n’est pas la plus grande de ces distances.",
@@ -1143,7 +1143,7 @@ pub fn text(key: Key) -> &'static str {
         Key::QuizWho => "Nom ou code",
         Key::QuizNameless => "Une fiche a besoin d’un nom ou d’un code.",
         Key::QuizTrainer => "Nom de la personne qui forme",
-        Key::QuizCut => "Réussi à partir de",
+        Key::QuizCut => "Seuil de réussite",
         Key::QuizCutHint => {
             "Quatre sur cinq, sauf si vous changez : place pour deux étourderies, aucune pour une erreur qui tue."
         }
@@ -1168,7 +1168,7 @@ pub fn text(key: Key) -> &'static str {
         Key::QuizCritical => "une erreur qui peut tuer",
         Key::QuizYours => "Votre réponse : {answer}",
         Key::QuizKey => "Juste : {answer}",
-        Key::QuizSee => "La voir comme chute",
+        Key::QuizSee => "Voir la chute",
         Key::QuizResult => "Le résultat",
         Key::QuizPassed => "{points} des points : réussi (à partir de {cut}).",
         Key::QuizFailed => {
@@ -1211,7 +1211,7 @@ pub fn text(key: Key) -> &'static str {
         Key::CrewLead => {
             "Gardé sur cet appareil seulement. Enregistrer des fichiers pour les déplacer ou les conserver."
         }
-        Key::CrewEmpty => "Personne encore. Coller une liste, ou commencer une évaluation sous un nom.",
+        Key::CrewEmpty => "La liste est vide. Collez des noms, ou commencez une évaluation sous un nom.",
         Key::CrewNone => "pas encore de questionnaire",
         Key::CrewPassed => "réussi le {day} avec {points}",
         Key::CrewNotPassed => "pas réussi le {day}, {points}",
@@ -1228,7 +1228,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ColKind => "Sujet",
         Key::ColAnswered => "Réponses",
         Key::ColRight => "Juste",
-        Key::ColApart => "Écart",
+        Key::ColApart => "Distingue",
         Key::CrewFiles => "Fichiers",
         Key::CrewFilesHint => {
             "Ouvrir un fichier ajoute ce qui est nouveau et ne change rien à ce qui est ici."
@@ -1342,7 +1342,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Lesson(Lesson::RoomToStop) => "Le dégagement",
         Key::Lesson(Lesson::SlackOnTheRoof) => "Du mou sur le toit",
         Key::Principle(Lesson::GrabHeight) => {
-            "Ce que le coulisseau a de plus bas que l’anneau en D se tombe deux fois : jusqu’à lui, puis autant au-delà. Le garder à hauteur de l’anneau ou plus haut, et le déplacer à chaque pas."
+            "La chute libre vaut la longueur du cordon, plus la hauteur dont le coulisseau pend sous l’anneau en D. Gardez le coulisseau à l’anneau ou plus haut."
         }
         Key::Principle(Lesson::GrabArrow) => {
             "Un coulisseau ne bloque que dans un sens. La flèche à l’opposé de l’ancrage, il file le long de la corde comme une perle."
@@ -1396,6 +1396,110 @@ pub fn text(key: Key) -> &'static str {
         Key::Ending(Ending::Rope) => "la corde rompue",
         Key::Ending(Ending::Link) => "une liaison lâchée",
         Key::Ending(Ending::Ladder) => "l’échelle partie d’abord",
+        Key::Title(FindingCode::RopeEndOpen) => "Rien au bout de la corde",
+        Key::Says(FindingCode::RopeEndOpen) => "Un coulisseau qui glisse sortirait au bout de la corde.",
+        Key::Change(FindingCode::RopeEndOpen) => {
+            "Prenez une corde munie de l’arrêt du fabricant, qui va jusqu’au sol. Des règlements interdisent les nœuds."
+        }
+        Key::Title(FindingCode::RopeEndKnot) => "Un nœud en guise d’arrêt",
+        Key::Says(FindingCode::RopeEndKnot) => {
+            "Au bout de la corde il y a un nœud, là où va l’arrêt du fabricant."
+        }
+        Key::Change(FindingCode::RopeEndKnot) => {
+            "Prenez une corde munie de l’arrêt du fabricant et vérifiez si les nœuds sont permis là où vous travaillez."
+        }
+        Key::Title(FindingCode::RopeShort) => "La corde ne va pas jusqu’au sol",
+        Key::Says(FindingCode::RopeShort) => {
+            "La corde d’assurance s’arrête à {value} au-dessus de ce qui est dessous."
+        }
+        Key::Change(FindingCode::RopeShort) => {
+            "Prenez une corde assez longue pour aller jusqu’au sol, ou jusqu’à un niveau d’où personne ne peut tomber."
+        }
+        Key::Title(FindingCode::GrabLink) => "Cordon trop long pour un coulisseau",
+        Key::Says(FindingCode::GrabLink) => {
+            "{value} entre le coulisseau et l’anneau en D dépassent les {limit} pour lesquels un coulisseau est fait."
+        }
+        Key::Change(FindingCode::GrabLink) => {
+            "Prenez un cordon plus court, permis par le fabricant du coulisseau. Ne nouez ni n’enroulez jamais un cordon long."
+        }
+        Key::Title(FindingCode::LadderNotRequired) => "La protection est-elle exigée ici?",
+        Key::Says(FindingCode::LadderNotRequired) => {
+            "Pas exigée sur une échelle portative ici; sage quand même."
+        }
+        Key::Change(FindingCode::LadderNotRequired) => {
+            "Demandez à votre employeur : plusieurs exigent plus que la règle."
+        }
+        Key::Title(FindingCode::LadderConditions) => "Sur une échelle portative",
+        Key::Says(FindingCode::LadderConditions) => {
+            "Ici, le travail sur une échelle portative a ses propres conditions : trois points d’appui, travail léger, courte durée ou main libre. Demandez lesquelles comptent."
+        }
+        Key::Change(FindingCode::LadderConditions) => {
+            "Demandez à une personne compétente quelles conditions s’appliquent."
+        }
+        Key::Title(FindingCode::AnchorOpen) => "Point d’ancrage : à vérifier, demandez",
+        Key::Says(FindingCode::AnchorOpen) => {
+            "Les attaches seules donnent {value}; le règlement demande {limit}. Laissés de côté : ferme ou chevron, fentes, pourriture, la plaque elle-même, l’espacement, la distance au bord du bois. Demandez."
+        }
+        Key::Change(FindingCode::AnchorOpen) => {
+            "Arrêtez et demandez : la notice du point d’ancrage dit quelles attaches, combien, et dans quoi."
+        }
+        Key::Title(FindingCode::AnchorEngineered) => "Point d’ancrage : à charge nominale, conçu",
+        Key::Says(FindingCode::AnchorEngineered) => {
+            "Un point d’ancrage à charge nominale, posé selon le plan d’une personne qualifiée."
+        }
+        Key::Change(FindingCode::AnchorEngineered) => "Regardez son étiquette et le plan avant chaque usage.",
+        Key::Title(FindingCode::WireUnknown) => "DANGER : un fil, et personne n’a demandé",
+        Key::Says(FindingCode::WireUnknown) => {
+            "Personne ne sait quelle distance suffit : l’exploitant n’a pas dit la tension du fil. D’ici, l’échelle ou la main en vient à {value}."
+        }
+        Key::Change(FindingCode::WireUnknown) => {
+            "Arrêtez. Demandez à l’exploitant la tension et la distance à garder. D’ici là, rien ne monte."
+        }
+        Key::Title(FindingCode::WireCarried) => "AVERTISSEMENT : la porter couchée",
+        Key::Says(FindingCode::WireCarried) => "Portée debout sous le fil, cette échelle en vient à {value}.",
+        Key::Change(FindingCode::WireCarried) => "Portez-la couchée, à deux, loin du fil.",
+        Key::Title(FindingCode::ServiceDrop) => "AVERTISSEMENT : le branchement",
+        Key::Says(FindingCode::ServiceDrop) => {
+            "Le fil qui va à l’avant-toit est sous tension, moins de 750 V. Sa gaine protège du temps, pas du toucher. D’ici, l’échelle ou la main en vient à {value}."
+        }
+        Key::Change(FindingCode::ServiceDrop) => {
+            "Ne touchez à rien près de lui. Demandez au distributeur de le couvrir ou de le couper avant d’y travailler."
+        }
+        Key::VerdictTooLow => {
+            "Trop bas pour l’arrêt de chute : la somme usuelle demande {value} sous les pieds, il y a {other}. Cette chute-ci s’est arrêtée; la prochaine peut-être pas."
+        }
+        Key::Quarter => "un quart",
+        Key::QuarterToThird => "un quart à un tiers",
+        Key::CheckedGuide => "lu dans un guide officiel, {date}",
+        Key::CheckedSecondary => "lu dans un compte rendu, {date}",
+        Key::EndStop => "arrêt du fabricant",
+        Key::RopeKindLabel => "Corde",
+        Key::RopePolyBlend => "polyester mélangé 16 mm",
+        Key::RopeKernmantle => "gainée 11 mm (EN 1891 A)",
+        Key::RopePolyester => "polyester 12 mm",
+        Key::RopeNylon => "nylon 12 mm",
+        Key::RopeStated => "autre, par sa raideur",
+        Key::VoltageLabel => "Que dit l’exploitant de sa tension?",
+        Key::VoltUnknown => "personne n’a demandé",
+        Key::VoltService => "branchement, moins de 750 V",
+        Key::Volt50 => "750 V à 50 kV",
+        Key::Volt75 => "jusqu’à 75 kV",
+        Key::Volt150 => "jusqu’à 150 kV",
+        Key::Volt250 => "jusqu’à 250 kV",
+        Key::VoltMore => "plus",
+        Key::OtherGround => "du sol, avec un manche",
+        Key::OtherPlatform => "nacelle, ou échafaudage avec garde-corps",
+        Key::Step(Step::FirstUp) => {
+            "Protéger autrement la première personne qui pose l’ancrage : nacelle, échafaudage, ou corde par-dessus le faîte attachée de l’autre côté"
+        }
+        Key::WhyWireUnknown => {
+            "Personne n’a demandé la tension du fil : personne ne sait quelle distance suffit. La première réponse est toujours : arrêter et demander."
+        }
+        Key::Title(FindingCode::GrabLinkAsk) => "Le cordon est-il assez court?",
+        Key::Says(FindingCode::GrabLinkAsk) => {
+            "D’après un compte rendu, la norme canadienne permet 0,76 m (30 po) au plus sur un coulisseau. Ce que le vôtre peut porter est dans sa notice."
+        }
+        Key::Change(FindingCode::GrabLinkAsk) => "Cherchez dans la notice du coulisseau, ou demandez.",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

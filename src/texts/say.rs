@@ -8,10 +8,10 @@ use crate::inspection::{GearPart, Look};
 use crate::physics::equipment::{ABSORBER_SHARE_MIDDLE, AbsorberParams};
 use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::report::Report;
-use crate::rules::{Bilingual, Duty, Finding, FindingCode, Limit, Severity};
+use crate::rules::{Duty, Finding, FindingCode, Limit, ReadIn, Severity, Source};
 use crate::scenario::{
-    Arrow, Below, Bolt, ConnectorState, FastenerKind, Field, LabelState, Latch, PackState, Problem,
-    ProblemCode, RopeState, Scenario, Stance, WebbingState,
+    Arrow, Below, Bolt, ConnectorState, FastenerKind, Field, LabelState, Latch, OtherMethod, PackState,
+    Problem, ProblemCode, RopeEnd, RopeKind, RopeState, Scenario, Stance, Voltage, WebbingState,
 };
 use crate::strength::Ground;
 use crate::thumbs::{Fares, Thumb};
@@ -47,7 +47,7 @@ impl Reader {
     pub fn limit(self, l: &Limit) -> String {
         match limit_unit(l) {
             Some(q) => limit_quantity(self.lang, self.units, q, l.value),
-            None if l.unit == crate::rules::LimitUnit::Years => number(self.lang, l.value, 0),
+            None if l.unit != crate::rules::LimitUnit::Ratio => number(self.lang, l.value, 0),
             None => number(self.lang, l.value, 2),
         }
     }
@@ -57,24 +57,26 @@ impl Reader {
     }
     /// Document and clause of a limit, and what is doubtful about it.
     pub fn source(self, l: &Limit) -> String {
-        self.source_of(&l.document, &l.clause, &l.checked_on, l.from_memory)
+        self.source_of(&l.source)
     }
     /// The same of a duty.
     pub fn duty(self, d: &Duty) -> String {
-        self.source_of(&d.document, &d.clause, &d.checked_on, d.from_memory)
+        self.source_of(&d.source)
     }
-    fn source_of(self, document: &Bilingual, clause: &Bilingual, date: &str, from_memory: bool) -> String {
-        let mut s = self
-            .f(Key::SourceLine, &[("document", self.lang.of(document)), ("clause", self.lang.of(clause))]);
-        let note = if from_memory {
-            self.t(Key::FromMemory).to_owned()
-        } else {
-            self.f(Key::CheckedOn, &[("date", date)])
+    /// Document and clause, and what it was read in, when.
+    pub fn source_of(self, s: &Source) -> String {
+        let line = self.f(
+            Key::SourceLine,
+            &[("document", self.lang.of(&s.document)), ("clause", self.lang.of(&s.clause))],
+        );
+        let key = match s.read_in {
+            ReadIn::Text => Key::CheckedOn,
+            ReadIn::OfficialGuide => Key::CheckedGuide,
+            ReadIn::Secondary => Key::CheckedSecondary,
+            ReadIn::Memory => Key::FromMemory,
+            ReadIn::CommonPractice => return line,
         };
-        s.push_str(" (");
-        s.push_str(&note);
-        s.push(')');
-        s
+        format!("{line} ({})", self.f(key, &[("date", &s.checked_on)]))
     }
 }
 
@@ -84,7 +86,7 @@ fn limit_unit(l: &Limit) -> Option<Quantity> {
         M => Some(Quantity::Length),
         N => Some(Quantity::Force),
         Rad => Some(Quantity::Angle),
-        Ratio | Years => None,
+        Ratio | Years | Minutes => None,
     }
 }
 
@@ -99,7 +101,21 @@ pub fn finding(r: Reader, f: &Finding) -> String {
     let limit = f.limit.map_or(String::new(), |l| r.limit(l));
     let key = if f.met == Some(true) { Key::SaysMet(f.code) } else { Key::Says(f.code) };
     let other = f.other.map_or(String::new(), |v| r.q(v.quantity, v.si, v.rounding));
-    r.f(key, &[("value", &value), ("limit", &limit), ("other", &other)])
+    let range = if f.code == FindingCode::LadderAngle { ladder_range(r, f) } else { String::new() };
+    r.f(key, &[("value", &value), ("limit", &limit), ("other", &other), ("range", &range)])
+}
+
+/// The share of its length by which a ladder's foot stands out, as its limits have it.
+pub fn ladder_range(r: Reader, f: &Finding) -> String {
+    let ends = [f.limit.map_or(0.25, |l| l.value), f.other.map_or(0.25, |v| v.si)];
+    r.t(if ends.iter().any(|x| *x > 0.3) { Key::QuarterToThird } else { Key::Quarter }).to_owned()
+}
+
+/// What to do about a finding.
+pub fn change_of(r: Reader, f: &Finding) -> String {
+    let range = if f.code == FindingCode::LadderAngle { ladder_range(r, f) } else { String::new() };
+    let limit = f.limit.map_or(String::new(), |l| r.limit(l));
+    r.f(Key::Change(f.code), &[("range", &range), ("limit", &limit)])
 }
 
 /// How far a finding's number is from its limit, as a line.
@@ -279,9 +295,8 @@ pub fn thumb(r: Reader, t: Thumb) -> (&'static str, &'static str, String) {
 pub fn change(c: Change) -> Key {
     match c {
         Change::Framing => Key::ChFraming,
-        Change::MoreFasteners => Key::ChMore,
         Change::Rated => Key::ChRated,
-        Change::EndKnot => Key::ChKnot,
+        Change::RopeEnd => Key::ChKnot,
         Change::GrabUp => Key::ChGrabUp,
         Change::ArrowUp => Key::ChArrow,
         Change::BoltTight => Key::ChBolt,
@@ -342,6 +357,13 @@ pub fn verdict(r: Reader, rep: &Report) -> (String, Option<&'static Limit>) {
             (s, None)
         }
         Outcome::Stopped => {
+            // By the usual sum there is no room at all: that is the headline, and this run stands beside it.
+            if let Some(f) = find(FindingCode::ArrestTooLow)
+                && let (Some(need), Some(room)) = (f.value, f.other)
+            {
+                let q = |v: crate::rules::Value| r.q(v.quantity, v.si, v.rounding);
+                return (r.f(Key::VerdictTooLow, &[("value", &q(need)), ("other", &q(room))]), None);
+            }
             let failed = [FindingCode::PeakForce, FindingCode::FreeFall]
                 .into_iter()
                 .filter_map(find)
@@ -437,6 +459,51 @@ pub fn field(f: Field) -> (Key, Quantity) {
     }
 }
 
+/// What a wire's owner says of it.
+pub fn voltage(v: Voltage) -> Key {
+    match v {
+        Voltage::Unknown => Key::VoltUnknown,
+        Voltage::Service => Key::VoltService,
+        Voltage::To50Kv => Key::Volt50,
+        Voltage::To75Kv => Key::Volt75,
+        Voltage::To150Kv => Key::Volt150,
+        Voltage::To250Kv => Key::Volt250,
+        Voltage::Over250Kv => Key::VoltMore,
+    }
+}
+
+/// Another method's name.
+pub fn other_method(m: OtherMethod) -> Key {
+    match m {
+        OtherMethod::NoneFound => Key::OtherNone,
+        OtherMethod::FromGround => Key::OtherGround,
+        OtherMethod::Platform => Key::OtherPlatform,
+        OtherMethod::Guardrail => Key::OtherGuardrail,
+        OtherMethod::TravelRestraint => Key::OtherRestraint,
+        OtherMethod::FallRestrict => Key::OtherRestrict,
+    }
+}
+
+/// A rope's name.
+pub fn rope_kind(kind: RopeKind) -> Key {
+    match kind {
+        RopeKind::PolyBlend16 => Key::RopePolyBlend,
+        RopeKind::Kernmantle11 => Key::RopeKernmantle,
+        RopeKind::Polyester12 => Key::RopePolyester,
+        RopeKind::Nylon12 => Key::RopeNylon,
+        RopeKind::Stated => Key::RopeStated,
+    }
+}
+
+/// What is at its end.
+pub fn rope_end(end: RopeEnd) -> Key {
+    match end {
+        RopeEnd::MakersStop => Key::EndStop,
+        RopeEnd::Knot => Key::EndKnotYes,
+        RopeEnd::Nothing => Key::EndKnotNo,
+    }
+}
+
 /// The grab beside the D-ring, in words.
 fn offset(r: Reader, up_m: f64) -> String {
     let len = |x| r.q(Quantity::Length, x, Rounding::Nearest);
@@ -459,7 +526,8 @@ pub fn state(r: Reader, s: &Scenario) -> Vec<String> {
             Key::StateRope,
             &[
                 ("length", &len(s.lifeline.length_m)),
-                ("knot", r.t(if s.lifeline.end_knot { Key::EndKnotYes } else { Key::EndKnotNo })),
+                ("kind", r.t(rope_kind(s.lifeline.kind))),
+                ("end", r.t(rope_end(s.lifeline.end))),
                 ("lanyard", &len(s.lanyard.length_m)),
                 (
                     "absorber",

@@ -164,7 +164,7 @@ fn Figure(
             <path class="rope" d=get(|s| curve(&s.rope_to_grab)) />
             {(!ghost).then(|| view! {
                 <path class="rope tail" d=get(|s| path(&s.tail)) />
-                <circle class="knot" r=move || if set_up.with(|s| s.lifeline.end_knot) { "6" } else { "0" }
+                <circle class="knot" r=move || if set_up.with(|s| s.lifeline.end != crate::scenario::RopeEnd::Nothing) { "6" } else { "0" }
                     cx=get(|s| cm(s.tail_end.x).to_string()) cy=get(|s| cm(s.tail_end.y).to_string()) />
             })}
             {limbs}

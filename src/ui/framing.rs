@@ -277,6 +277,7 @@ pub fn Framing() -> impl IntoView {
             <button type="button" class="plain" on:click=move |_| door::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
             <h2>{settings.s(W::FramingName)}</h2>
             <p class="lead">{settings.s(W::FramingLead)}</p>
+            <p class="problems caution">{settings.s(W::FramingCaution)}</p>
             <svg class="roofstrip" viewBox="0 0 2400 440" preserveAspectRatio="none" role="application" tabindex="0" aria-label=roof_words on:click=click on:keydown=key>{drawing}</svg>
             <p class="hint">{settings.s(W::FramingKey)}</p>
             <div class="number"><label for="hammer">{settings.s(W::FramingAt)}{move || settings.reader().colon()}{move || len(at.get())}</label>

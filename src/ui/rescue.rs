@@ -7,7 +7,9 @@ use super::rooms::visit;
 use super::state::settings;
 use crate::engine::{Answer, Ask};
 use crate::physics::trace::Trace;
-use crate::rescue::{CONTACT_MIN, DANGER_MIN, Drill, Hanging, Hindered, Step, TWO_PULL_N, hanging, minutes};
+use crate::rescue::{
+    CONTACT_MIN, Drill, HALF_MIN, Hanging, Hindered, SERIOUS_MIN, Step, TWO_PULL_N, hanging, minutes,
+};
 use crate::scenario::{RescuePlan, Scenario};
 use crate::texts::Key;
 use crate::texts::say::Reader;
@@ -41,6 +43,13 @@ fn why(r: Reader, h: Hindered) -> String {
         ),
         Hindered::OutOfReachMm(mm) => r.f(W::HinderReach, &[("value", &m(mm))]),
         Hindered::NobodyCalled => r.t(W::HinderNobody).to_owned(),
+        Hindered::LadderGone => r.t(W::HinderGone).to_owned(),
+        Hindered::NoRungMm(mm) => r.f(W::HinderRung, &[("value", &m(mm))]),
+        Hindered::Hurt => r.t(W::HinderHurt).to_owned(),
+        Hindered::NoKit => r.t(W::HinderKit).to_owned(),
+        Hindered::NotAloneN(n) => {
+            r.f(W::HinderAlone, &[("value", &r.q(Quantity::Force, f64::from(n), Rounding::Up))])
+        }
     }
 }
 
@@ -90,6 +99,10 @@ pub fn Rescue() -> impl IntoView {
     let now = visit.set_up.get_untracked();
     let ordinary = Scenario { place: now.place.clone(), plan: now.plan.clone(), ..Scenario::default() };
     find_case(now, Some(ordinary), case, missing);
+    let own_limit = move || {
+        let id = case.with(|c| c.as_ref().map(|c| c.set_up.place.clone()))?;
+        crate::rules::place(&id)?.limit(crate::rules::LimitKind::RescueMinutes)
+    };
     let plan = move || case.with(|c| c.as_ref().map_or(RescuePlan::NoPlan, |c| c.set_up.plan.rescue));
     let take = move |step: Step| {
         let Some(c) = case.get_untracked() else { return };
@@ -135,10 +148,12 @@ pub fn Rescue() -> impl IntoView {
             <svg class="bar clock" viewBox="0 0 300 34" aria-hidden="true">
                 <rect class="whole" x="1" y="1" width="298" height="20" />
                 <rect class="part" x="1" y="1" width=x(minute).max(2.0) - 2.0 height="20" />
-                <path class="tick" d=format!("M{0} 0V24M{1} 0V24", x(CONTACT_MIN), x(DANGER_MIN)) />
-                <text x=x(CONTACT_MIN) y="34" text-anchor="middle">{CONTACT_MIN}</text><text x=x(DANGER_MIN) y="34" text-anchor="middle">{DANGER_MIN}</text>
+                <path class="tick" d=format!("M{0} 0V24M{1} 0V24", x(CONTACT_MIN), x(SERIOUS_MIN[0])) />
+                <text x=x(CONTACT_MIN) y="34" text-anchor="middle">{CONTACT_MIN}</text><text x=x(SERIOUS_MIN[0]) y="34" text-anchor="middle">{SERIOUS_MIN[0]}</text>
             </svg>
-            <p class="hint">{r.f(W::RescueGuide, &[("contact", &CONTACT_MIN.to_string()), ("danger", &DANGER_MIN.to_string())])}</p>
+            <p class="hint">{r.f(W::RescueGuide, &[("contact", &CONTACT_MIN.to_string()), ("plan", &SERIOUS_MIN[0].to_string()),
+                ("most", &SERIOUS_MIN[1].to_string()), ("half", &HALF_MIN.to_string())])}</p>
+            {own_limit().map(|l| view! { <p class="hint">{r.f(W::RescueOwn, &[("limit", &r.limit(l))])}" "<span class="source">{r.source(l)}</span></p> })}
         }
     };
     let choices = move || {
@@ -172,12 +187,17 @@ pub fn Rescue() -> impl IntoView {
             let reached = d.reached_min.unwrap_or(down);
             let contact = CONTACT_MIN.to_string();
             let line = if reached <= CONTACT_MIN { W::RescueInTime } else { W::RescueLate };
+            let own = own_limit().map(|l| {
+                let key = if l.comparison.holds(f64::from(down), l.value) { W::RescueOwnMet } else { W::RescueOwnNot };
+                r.f(key, &[("limit", &r.limit(l)), ("down", &down.to_string())])
+            });
             view! {
                 <section class="card" id="rescue-end" role="status">
                     <p class="sentence"><span class=if reached <= CONTACT_MIN { "mark ok" } else { "mark caution" } aria-hidden="true">
                         {if reached <= CONTACT_MIN { "✓" } else { "△" }}</span>
                         {r.f(W::RescueDown, &[("down", &down.to_string()), ("reached", &reached.to_string())])}</p>
                     <p>{r.f(line, &[("contact", &contact)])}</p>
+                    {own.map(|t| view! { <p>{t}</p> })}
                     <p>{match d.straps_min {
                         Some(m) => r.f(W::StrapsFrom, &[("minute", &m.to_string())]),
                         None => r.t(W::StrapsNone).to_owned(),
@@ -194,6 +214,7 @@ pub fn Rescue() -> impl IntoView {
             <button type="button" class="plain" on:click=move |_| door::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
             <h2>{settings.s(W::RescueName)}</h2>
             <p class="lead">{settings.s(W::RescueLead)}</p>
+            <p class="problems caution">{settings.s(W::RescueCaution)}</p>
             <Show when=move || missing.get()><p class="problems" role="alert">{settings.s(Key::EngineMissing)}</p></Show>
             {scene}
             {clock}

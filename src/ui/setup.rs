@@ -17,6 +17,8 @@ use leptos::prelude::*;
 /// The classes in the order of the form: the ordinary one first.
 const CLASSES: [AbsorberClass; 3] = [AbsorberClass::E4, AbsorberClass::E6, AbsorberClass::Stated];
 /// The weathers' names, in the order of [`Weather::ALL`].
+const VOLTAGES: [Key; 7] =
+    [Key::VoltUnknown, Key::VoltService, Key::Volt50, Key::Volt75, Key::Volt150, Key::Volt250, Key::VoltMore];
 const WEATHERS: [Key; 3] = [Key::WeatherDry, Key::WeatherWet, Key::WeatherFrozen];
 
 /// One part of the system: a summary that tells today's choice, opening to its controls.
@@ -131,6 +133,7 @@ pub fn SetUp() -> impl IntoView {
     let absorber = Memo::new(move |_| absorber());
     let stated = Memo::new(move |_| bench.scenario.with(|s| Field::DeployForce.get(s).is_some()));
     let has_wire = Memo::new(move |_| bench.scenario.with(|s| s.power_line.is_some()));
+    let other_rope = Memo::new(move |_| bench.scenario.with(|s| s.lifeline.kind == RopeKind::Stated));
     let is_roof = Memo::new(move |_| is_roof());
     let is_deck = Memo::new(move |_| is_deck());
     let finer = settings.s(Key::MoreChoices);
@@ -162,15 +165,23 @@ pub fn SetUp() -> impl IntoView {
             </PartCard>
 
             <PartCard number=2 title=Key::PartLifeline
-                summary=|r, s| format!("{}, {} {}", near(r, Quantity::Length, s.lifeline.length_m),
-                    r.t(Key::EndKnot).to_lowercase(),
-                    r.t(if s.lifeline.end_knot { Key::EndKnotYes } else { Key::EndKnotNo }))>
+                summary=|r, s| format!("{}, {}, {}", near(r, Quantity::Length, s.lifeline.length_m),
+                    r.t(say::rope_kind(s.lifeline.kind)), r.t(say::rope_end(s.lifeline.end)))>
                 <NumberField field=Field::LifelineLength />
                 <Choice name="knot" label=Key::EndKnot
-                    options=vec![Key::EndKnotYes, Key::EndKnotNo]
-                    get=|s| usize::from(!s.lifeline.end_knot) set=|s, i| s.lifeline.end_knot = i == 0 />
-                <details class="finer"><summary>{finer}</summary>
-                    <NumberField field=Field::LifelineModulus /></details>
+                    options=RopeEnd::ALL.iter().map(|e| say::rope_end(*e)).collect()
+                    get=|s| at(RopeEnd::ALL, s.lifeline.end)
+                    set=|s, i| if let Some(x) = RopeEnd::ALL.get(i) { s.lifeline.end = *x } />
+                <Choice name="rope" label=Key::RopeKindLabel
+                    options=RopeKind::ALL.iter().map(|k| say::rope_kind(*k)).collect()
+                    get=|s| at(RopeKind::ALL, s.lifeline.kind)
+                    set=|s, i| if let Some(k) = RopeKind::ALL.get(i) {
+                        s.lifeline.modulus_n = rope_modulus_n(&s.lifeline);
+                        s.lifeline.kind = *k;
+                    } />
+                <Show when=move || other_rope.get()>
+                    <details class="finer" open=true><summary>{finer}</summary>
+                        <NumberField field=Field::LifelineModulus /></details></Show>
             </PartCard>
 
             <PartCard number=3 title=Key::PartGrab open=true
@@ -296,6 +307,9 @@ pub fn SetUp() -> impl IntoView {
                     get=|s| usize::from(s.power_line.is_some())
                     set=|s, i| s.power_line = (i == 1).then(PowerLine::default) />
                 <Show when=move || has_wire.get()>
+                    <Choice name="voltage" label=Key::VoltageLabel options=VOLTAGES.to_vec()
+                        get=|s| s.power_line.map_or(0, |l| at(Voltage::ALL, l.voltage))
+                        set=|s, i| if let (Some(l), Some(v)) = (&mut s.power_line, Voltage::ALL.get(i)) { l.voltage = *v } />
                     <NumberField field=Field::LineHeight />
                     <NumberField field=Field::LineDistance />
                 </Show>
@@ -308,7 +322,7 @@ pub fn SetUp() -> impl IntoView {
                     RescuePlan::Written => Key::RescueWritten,
                 }))>
                 <Choice name="other" label=Key::OtherMethodLabel
-                    options=vec![Key::OtherNone, Key::OtherGuardrail, Key::OtherRestraint, Key::OtherRestrict]
+                    options=vec![Key::OtherNone, Key::OtherGround, Key::OtherPlatform, Key::OtherGuardrail, Key::OtherRestraint, Key::OtherRestrict]
                     get=|s| at(OtherMethod::ALL, s.plan.other_method)
                     set=|s, i| if let Some(x) = OtherMethod::ALL.get(i) { s.plan.other_method = *x } />
                 <Choice name="rescue" label=Key::RescueLabel

@@ -211,7 +211,7 @@ pub fn Findings() -> impl IntoView {
                 .map(|f| {
                     let (class, shape) = mark(f.severity);
                     let off = points.iter().find(|d| d.code == f.code).map(|d| format!("−{}", d.points));
-                    let change = (f.severity <= Severity::Minor).then(|| r.t(Key::Change(f.code)));
+                    let change = (f.severity <= Severity::Minor).then(|| say::change_of(r, f));
                     let source = f.limit.map(|l| r.source(l)).or_else(|| f.duty.map(|d| r.duty(d)));
                     let why = say::why(r, &run, f);
                     let margin = say::margin(r, f);

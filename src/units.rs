@@ -143,7 +143,7 @@ impl Quantity {
         }
     }
 
-    /// The unit's symbol, the same in both languages (SI brochure; ASTM SI 10).
+    /// The unit's symbol (SI brochure; ASTM SI 10); `texts` writes feet as French does.
     pub fn symbol(self, units: Units) -> &'static str {
         match (self, units) {
             (Quantity::Length, Units::Metric) => "m",

@@ -13,7 +13,7 @@ use shortfall::report::Report;
 use shortfall::rules::{
     Advice, Finding, FindingCode, HARD_SWING_M_S, Severity, advice, judge, place, reserve,
 };
-use shortfall::scenario::{Scenario, Stance};
+use shortfall::scenario::{Scenario, Stance, Voltage};
 use shortfall::sideways;
 use shortfall::texts::say::Reader;
 use shortfall::texts::{Lang, ask};
@@ -21,7 +21,71 @@ use shortfall::units::G_M_S2;
 use shortfall::units::Units;
 use std::collections::HashMap;
 
-const PLACES: [&str; 4] = ["on", "qc", "us_construction", "ab"];
+/// All of them, so that each is asked about.
+const PLACES: [&str; 16] = [
+    "on",
+    "qc",
+    "us_construction",
+    "us_general",
+    "us_california",
+    "ab",
+    "bc",
+    "mb",
+    "sk",
+    "nb",
+    "ns",
+    "nl",
+    "ca_federal",
+    "uk",
+    "eu",
+    "au",
+];
+
+/// Steps in the order in which they are taken, written out by hand: the method, the site and the rescue
+/// before anything is carried; gear looked over and the harness on at the ground; the ladder; the first
+/// one up protected another way; then from the anchor down to the worker.
+const IN_ORDER: [Step; 13] = [
+    Step::AskMethod,
+    Step::WalkSite,
+    Step::PlanRescue,
+    Step::LookOverGear,
+    Step::PutOnHarness,
+    Step::PlaceLadder,
+    Step::FirstUp,
+    Step::SetAnchor,
+    Step::HangLifeline,
+    Step::ClampGrab,
+    Step::ClipLanyard,
+    Step::TugTest,
+    Step::BeginWork,
+];
+
+/// The right answer to each moment after a fall, in words.
+const AFTER: [(AfterCase, &str); 6] = [
+    (AfterCase::HangsAwake, "Start the planned rescue at once"),
+    (AfterCase::HangsStill, "bring the worker down by the plan at once"),
+    (AfterCase::NoPlan, "Nobody climbs until the rescue is settled"),
+    (AfterCase::DownAndFine, "Medical help all the same"),
+    (AfterCase::GearAfter, "Take all of it out of service"),
+    (AfterCase::WhyItHappened, "teach again before work goes on"),
+];
+
+/// Distances of each place's own table, m, by hand: at 50 kV, at 150 kV. None: it has no figure.
+fn approach_m(place: &str, volts: Voltage) -> Option<f64> {
+    let (low, high) = match place {
+        "on" => (3.0, 3.0),
+        "qc" => (3.0, 5.0),
+        "ab" => (3.5, 5.0),
+        "bc" => (3.0, 4.5),
+        "us_construction" | "us_general" => (3.048, 4.064),
+        _ => return None,
+    };
+    match volts {
+        Voltage::To50Kv => Some(low),
+        Voltage::To150Kv => Some(high),
+        _ => None,
+    }
+}
 
 /// Through its file form: nothing of the drawing is left in memory.
 fn again(s: &Scenario) -> Scenario {
@@ -128,8 +192,14 @@ fn proof(q: &Item) -> Option<Choice> {
             }
         }
         ItemKind::After => {
-            let Some(Choice::After(case, _)) = q.right() else { return None };
-            Choice::After(case, 0)
+            let Ask::One { choices, .. } = &q.ask else { return None };
+            let r = Reader { lang: Lang::En, units: Units::Metric };
+            let right = choices.iter().find(|c| {
+                let Choice::After(case, _) = **c else { return false };
+                let words = AFTER.iter().find(|a| a.0 == case).expect("written out").1;
+                ask::choice(r, q, **c).contains(words)
+            });
+            *right.expect("one of the three")
         }
         ItemKind::Footing => {
             let s = s(0);
@@ -159,13 +229,20 @@ fn proof(q: &Item) -> Option<Choice> {
         }
         ItemKind::Wire => {
             let s = s(0);
-            let met = Report::run(&s)
-                .expect("runs")
-                .findings
-                .iter()
-                .find(|f| f.code == FindingCode::PowerLine)
-                .and_then(|f| f.met);
-            if met.expect("judged") { Choice::WireKept } else { Choice::WireAsk }
+            let line = s.power_line.expect("a wire");
+            // By the plane's geometry: the tip on a circle about the foot, the hand on one about the soles.
+            let (foot, top) = (s.ladder.foot_distance_m + s.house.overhang_m, s.ladder.length_m);
+            let Stance::Ladder { standing_height_m: y } = s.stance else { return None };
+            let share = (s.house.eave_height_m - y) / s.house.eave_height_m;
+            let soles_x = s.house.overhang_m + s.ladder.foot_distance_m * share + BODY_OFF_LADDER_M;
+            let tip = (line.distance_m - foot).hypot(line.height_m) - top;
+            let hand = (line.distance_m - soles_x).hypot(line.height_m - y) - 1.27 * s.worker.stature_m;
+            let near = tip.min(hand).max(0.0);
+            match approach_m(&s.place, line.voltage) {
+                Some(m) if near >= m => Choice::WireKept,
+                // Too near, or nobody has said what it carries.
+                _ => Choice::WireAsk,
+            }
         }
         ItemKind::PutGrab | ItemKind::Steps => return None,
     })
@@ -196,6 +273,8 @@ fn check_words(q: &Item) {
                     Units::Metric => ["\u{a0}ft", "\u{a0}lbf"],
                     Units::FeetPounds => ["\u{a0}m", "\u{a0}kN"],
                 };
+                // French feet are 'pi'.
+                assert!(lang == Lang::En || !t.contains("\u{a0}ft"), "{t:?}");
                 let has = |u: &str| {
                     t.match_indices(u).any(|(at, _)| !t[at + u.len()..].starts_with(char::is_alphabetic))
                 };
@@ -221,7 +300,8 @@ fn check(q: &Item) {
         Ask::Order { shown } => {
             let Given::Order(mut order) = q.key() else { unreachable!("an order") };
             assert_eq!(q.credit(&Given::Order(order.clone())), 1.0);
-            assert!(order.windows(2).all(|w| shown[usize::from(w[0])] < shown[usize::from(w[1])]));
+            let at = |s: &Step| IN_ORDER.iter().position(|x| x == s).expect("written out");
+            assert!(order.windows(2).all(|w| at(&shown[usize::from(w[0])]) < at(&shown[usize::from(w[1])])));
             order.swap(0, 1);
             let one_pair = 1.0 - 1.0 / (shown.len() * (shown.len() - 1) / 2) as f64;
             assert!((q.credit(&Given::Order(order)) - one_pair).abs() < 1e-12);

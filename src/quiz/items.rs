@@ -558,7 +558,9 @@ fn pick_anchor(seed: u64, place_id: &str, pick: &mut Draw) -> Option<Item> {
     let mut none = base.clone();
     none.anchor.kind = pick.one(worst);
     let mut weak = base;
-    match pick.u32(..3) {
+    // Where the place has no figure, only what anybody can see to be weak is a fair answer.
+    let has_figure = place(place_id)?.anchor(true).is_some();
+    match if has_figure { pick.u32(..3) } else { 2 } {
         0 => weak.anchor.kind = AnchorKind::RidgePlateInSheathing,
         1 => {
             weak.anchor.fasteners.per_side = 2;
@@ -609,8 +611,14 @@ fn room(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     let level = Level::of(margin_m / kept)?;
     let choices = vec![Choice::RoomEnough, Choice::RoomShort, Choice::RoomNone];
     // What the run says must also be what the fall shows.
-    let t = settled_trace(&s, LineParams::of(&s)).filter(Trace::is_sound)?;
-    if (t.outcome == Outcome::Strikes) != (right == Choice::RoomNone) {
+    let t = crate::physics::simulate(&s).filter(Trace::is_sound)?;
+    let shown = match (t.outcome, t.clearance_margin_m) {
+        (Outcome::Strikes, _) => Choice::RoomNone,
+        (_, Some(m)) if m < kept => Choice::RoomShort,
+        (_, Some(_)) => Choice::RoomEnough,
+        (_, None) => return None,
+    };
+    if shown != right {
         return None;
     }
     one(ItemKind::Room, seed, level, vec![s], choices, right)

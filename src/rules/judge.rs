@@ -110,7 +110,7 @@ pub fn advice(f: &Finding) -> Option<Advice> {
 pub fn judge(s: &Scenario, t: &Trace, place: &'static Place) -> Vec<Finding> {
     let mut out = Vec::new();
     happened(&mut out, s, t);
-    limits(&mut out, t, place);
+    limits(&mut out, s, t, place);
     gear(&mut out, s, t, place);
     anchor(&mut out, s, t, place);
     ladder_and_height(&mut out, s, place);
@@ -153,7 +153,7 @@ fn happened(out: &mut Vec<Finding>, s: &Scenario, t: &Trace) {
     }
 }
 
-fn limits(out: &mut Vec<Finding>, t: &Trace, place: &'static Place) {
+fn limits(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place) {
     // Where something stopped the worker.
     let stopped = t.outcome == Outcome::Stopped;
     if stopped {
@@ -199,7 +199,11 @@ fn limits(out: &mut Vec<Finding>, t: &Trace, place: &'static Place) {
         && stopped
         && i.speed_m_s >= HARD_SWING_M_S
     {
-        out.push(Finding::new(C::HardSwing, Minor).value(Quantity::Speed, i.speed_m_s, Rounding::Up));
+        // Off a ladder with the grab where it belongs, the swing comes of the distance between D-ring and
+        // rope alone: worth knowing, and nothing in the set-up left to change.
+        let as_set = matches!(s.stance, Stance::Ladder { .. }) && s.grab.above_dring_m >= -1e-9;
+        let severity = if as_set { Note } else { Minor };
+        out.push(Finding::new(C::HardSwing, severity).value(Quantity::Speed, i.speed_m_s, Rounding::Up));
     }
 }
 

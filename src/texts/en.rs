@@ -333,7 +333,9 @@ pub fn text(key: Key) -> &'static str {
             "At {value} from the ground the foot is not where it should be: out by {range} of the length."
         }
         Key::Says(FindingCode::ClearanceMargin) => "{value} left is less than the {limit} kept in reserve.",
-        Key::Says(FindingCode::HardSwing) => "The worker strikes the house or the ladder at {value}.",
+        Key::Says(FindingCode::HardSwing) => {
+            "The body swings in and strikes the house or the ladder at {value}: a rope that hangs beside the worker always does that."
+        }
         Key::Says(FindingCode::TriggerHeight) => {
             "The rules here start at {limit}. A fall from {value} can still kill."
         }
@@ -396,7 +398,7 @@ pub fn text(key: Key) -> &'static str {
             "Raise the grab; use a shorter link that its maker allows."
         }
         Key::Change(FindingCode::HardSwing) => {
-            "Stand closer to the wall, keep a stand-off on the ladder, and take up the slack: the body swings in from as far as it hung out."
+            "Keep the grab high and the slack short, stand close in, and keep the anchor straight above."
         }
         Key::Change(FindingCode::TriggerHeight) => "Think of the other methods first.",
         Key::Event(EventKind::RopeBreaks) => "rope breaks",

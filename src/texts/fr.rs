@@ -339,7 +339,9 @@ pub fn text(key: Key) -> &'static str {
         Key::Says(FindingCode::ClearanceMargin) => {
             "{value} restants, c’est moins que les {limit} gardés en réserve."
         }
-        Key::Says(FindingCode::HardSwing) => "La personne heurte la maison ou l’échelle à {value}.",
+        Key::Says(FindingCode::HardSwing) => {
+            "Le corps revient et frappe la maison ou l’échelle à {value} : une corde qui pend à côté de la personne fait toujours cela."
+        }
         Key::Says(FindingCode::TriggerHeight) => {
             "Les règles commencent ici à {limit}. Une chute de {value} peut quand même tuer."
         }
@@ -406,7 +408,7 @@ pub fn text(key: Key) -> &'static str {
             "Montez le coulisseau; prenez un cordon plus court, permis par son fabricant."
         }
         Key::Change(FindingCode::HardSwing) => {
-            "Tenez-vous plus près du mur, mettez un écarteur à l’échelle et reprenez le mou : le corps revient d’aussi loin qu’il était."
+            "Gardez le coulisseau haut et peu de mou, tenez-vous près du mur et l’ancrage droit au-dessus."
         }
         Key::Change(FindingCode::TriggerHeight) => "Pensez d’abord aux autres méthodes.",
         Key::Event(EventKind::RopeBreaks) => "corde rompt",

@@ -166,8 +166,18 @@ pub fn number(lang: Lang, value: f64, decimals: usize) -> String {
     }
 }
 
-fn with_unit(number: &str, q: Quantity, units: Units) -> String {
-    match q.symbol(units) {
+/// A unit's symbol as a language writes it: feet are 'pi' in French (pieds).
+pub fn symbol(lang: Lang, q: Quantity, units: Units) -> &'static str {
+    match (lang, q.symbol(units)) {
+        (Lang::Fr, "ft") => "pi",
+        (Lang::Fr, "ft/s") => "pi/s",
+        (Lang::Fr, "lbf/ft") => "lbf/pi",
+        (_, s) => s,
+    }
+}
+
+fn with_unit(lang: Lang, number: &str, q: Quantity, units: Units) -> String {
+    match symbol(lang, q, units) {
         "" => number.to_owned(),
         "°" => format!("{number}°"),
         unit => format!("{number}{UNIT_SPACE}{unit}"),
@@ -178,7 +188,7 @@ fn with_unit(number: &str, q: Quantity, units: Units) -> String {
 pub fn quantity(lang: Lang, units: Units, q: Quantity, si: f64, rounding: Rounding) -> String {
     let d = q.decimals(units);
     let shown = round_to(si * q.shown_per_si(units), d, rounding);
-    with_unit(&number(lang, shown, d), q, units)
+    with_unit(lang, &number(lang, shown, d), q, units)
 }
 
 /// A limit: as many decimals as it needs, three at most.
@@ -188,7 +198,7 @@ pub fn limit_quantity(lang: Lang, units: Units, q: Quantity, si: f64) -> String 
     let d = (0..=2)
         .find(|d| (x - round_to(x, *d, Rounding::Nearest)).abs() < 2e-3 * x.abs().max(0.05))
         .unwrap_or(2);
-    with_unit(&number(lang, round_to(x, d, Rounding::Nearest), d), q, units)
+    with_unit(lang, &number(lang, round_to(x, d, Rounding::Nearest), d), q, units)
 }
 
 /// A number held against a limit: more decimals when rounding would hide on which side it is.
@@ -210,5 +220,5 @@ pub fn quantity_against(
         }
         d += 1;
     }
-    with_unit(&number(lang, round_to(si * k, d, rounding), d), q, units)
+    with_unit(lang, &number(lang, round_to(si * k, d, rounding), d), q, units)
 }

@@ -162,6 +162,10 @@ pub fn why(r: Reader, rep: &Report, f: &Finding) -> Option<String> {
             let named_m =
                 t.free_fall_m + t.absorber_extension_m + t.grab_slip_m + t.rope_stretch_m + t.harness_slide_m;
             let rest_m = t.total_fall_m - named_m;
+            // Where nothing held, what slid is part of the free fall: there is no sum to tell.
+            if rest_m < -0.1 {
+                return None;
+            }
             r.f(
                 Key::WhyClearance,
                 &[

@@ -105,7 +105,7 @@ pub fn NumberField(
                         "ArrowDown" => { ev.prevent_default(); nudge(-1.0); }
                         _ => {}
                     } />
-                <span class="unit">{move || q.symbol(settings.units.get())}</span>
+                <span class="unit">{move || crate::texts::symbol(settings.reader().lang, q, settings.reader().units)}</span>
                 <button type="button" class="step" on:click=move |_| nudge(1.0)
                     aria-label=move || format!("{} +", settings.t(label))>"+"</button>
             </div>

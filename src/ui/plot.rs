@@ -120,7 +120,7 @@ pub fn Plot() -> impl IntoView {
             }
             view! { <path class="curve-ghost" d=d /> }
         });
-        let unit = Quantity::Force.symbol(r.units);
+        let unit = crate::texts::symbol(r.lang, Quantity::Force, r.units);
         let cursor = move || format!("M{0:.1} {TOP}L{0:.1} {1:.1}", ax.x(player.clock.get()), H - BOTTOM);
         let label = title.clone();
         Some(view! {

@@ -33,6 +33,7 @@ fn golden_traces() {
                 "hash": out["trace_hash"],
                 "outcome": out["outcome"],
                 "score": out["grade"]["score"],
+                "versions": out["versions"],
                 "findings": out["findings"].as_array().map(|f| f.iter().map(|f| f["code"].clone()).collect::<Vec<_>>()),
             })
         })

@@ -361,3 +361,26 @@ fn item_analysis_finds_what_the_crew_has_not_understood() {
     assert!(rows.iter().filter_map(|r| r.discrimination_ratio).all(|d| (-1.0..=1.0).contains(&d)));
     assert!(rows[0].right_share < 1.0);
 }
+
+/// The three exports of one fixed record, whole. Made by hand, not drawn: nothing of it changes with the
+/// questions.
+#[test]
+fn the_exports_of_a_record_whole() {
+    let from = Blueprint { seed: 7, place: "qc".to_owned(), again: vec![] };
+    let mut header =
+        Header::new("Élise Low", "Maud Larivière", "fr", from, 2, 0.8, "2026-05-04T09:00:00-04:00");
+    (header.app, header.physics, header.rules, header.quiz) = ("0.1.0".to_owned(), 4, 4, 2);
+    let answer = |seed, credit_share| Answered {
+        kind: shortfall::quiz::items::ItemKind::Wire,
+        seed,
+        given: Given::One(1),
+        credit_share,
+        critical: credit_share < 1.0,
+    };
+    let r = Record::seal(header, vec![answer(11, 1.0), answer(12, 0.0)], MAY_4, false).expect("seals");
+    let all = std::slice::from_ref(&r);
+    insta::assert_snapshot!("export_csv", csv(all, false).replace("\r\n", "\n"));
+    insta::assert_snapshot!("export_csv_french", csv(all, true).replace("\r\n", "\n"));
+    insta::assert_snapshot!("export_xapi", xapi(all));
+    insta::assert_snapshot!("export_archive", archive(all, &[], &["Tad Quill".to_owned()]));
+}

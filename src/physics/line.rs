@@ -516,17 +516,19 @@ impl Line {
             e.absorber_j += a.limit_n(self.absorber_m) * d_abs;
         }
         e.harness_j += prm.harness_slide_force_n * d_slide;
-        // Rope that moves from tension a to tension b takes its stretch along: per metre of
-        // material, T + T^2 / 2M is freed on one side and taken up on the other.
-        let freed = |t: f64| t + 0.5 * t * t / prm.rope_modulus_n;
+        // Rope that moves from tension a to tension b takes its stretch along: per metre of material,
+        // T + Te^2 / 2M is freed on one side and taken up on the other, where the strain it carries is
+        // that of the elastic tension Te alone, not of the damping in T.
+        let elastic_n = |k: usize| 0.5 * (x[k].max(0.0) + last_x[k].max(0.0)) / c[k];
         let g0 = grip(slip0).min(f[kg].max(grip(slip0 + d_grab)));
-        e.grab_j += freed(0.5 * (g0 + grip(slip0 + d_grab))) * d_grab;
+        let te = elastic_n(kg);
+        e.grab_j += (0.5 * (g0 + grip(slip0 + d_grab)) + 0.5 * te * te / prm.rope_modulus_n) * d_grab;
         for k in 0..l {
             let u = fwd[k] - back[k];
             // Past the grab it is the lanyard that runs over the edge.
             let modulus_n = if to[k] > self.grab_rope_m { prm.lanyard_modulus_n } else { prm.rope_modulus_n };
-            let freed = |t: f64| t + 0.5 * t * t / modulus_n;
-            e.edge_j += ((freed(mean(k + 1)) - freed(mean(k))) * u).max(0.0);
+            let freed = |k: usize| mean(k) + 0.5 * elastic_n(k) * elastic_n(k) / modulus_n;
+            e.edge_j += ((freed(k + 1) - freed(k)) * u).max(0.0);
             // Slip puts rope in before the grab; what lies past it moves on.
             let shift = if k >= kg { d_grab } else { 0.0 };
             self.at_corner_m[segs.corner_of[k]] += shift - u;

@@ -25,7 +25,8 @@ use world::{Touch, World};
 
 /// Version of the physics: a record replays bit for bit on the same version only.
 ///
-/// 4: ropes by their make; the usual one is a 16 mm polyester blend.
+/// 4: ropes by their make, the usual one a 16 mm polyester blend; free fall read between two steps; peaks
+/// end with a blow below; energy of moving rope by its elastic tension.
 pub const PHYSICS_VERSION: u32 = 4;
 
 /// Runs a whole fall.
@@ -169,6 +170,10 @@ pub struct Run {
     anchor_peak_n: f64,
     slack_drop_m: f64,
     free_fall_m: Option<f64>,
+    /// The first step since the line was last slack: drop, m, and force, N.
+    first_taut: Option<(f64, f64)>,
+    /// Drop at which the line came taut, between two steps, m.
+    taut_drop_m: Option<f64>,
     lowest_dring: (f64, f64),
     lowest_point_m: f64,
     lowest_gap_m: f64,
@@ -276,6 +281,8 @@ impl Run {
             anchor_peak_n: 0.0,
             slack_drop_m: 0.0,
             free_fall_m: None,
+            first_taut: None,
+            taut_drop_m: None,
             lowest_dring: (d.y, 0.0),
             lowest_point_m: f64::INFINITY,
             lowest_gap_m: f64::INFINITY,
@@ -393,18 +400,36 @@ impl Run {
         let taut = pull.dring_n > TAUT_FORCE_N;
         if self.line.is_slack(pull) && self.free_fall_m.is_none() {
             self.slack_drop_m = self.slack_drop_m.max(drop);
+            (self.first_taut, self.taut_drop_m) = (None, None);
+        } else if self.free_fall_m.is_none() {
+            match self.first_taut {
+                None => self.first_taut = Some((drop, pull.dring_n)),
+                // Back along the rise of the force to where it began, between the last slack step and
+                // the first taut one.
+                Some((at, n)) if self.taut_drop_m.is_none() => {
+                    let rise = pull.dring_n - n;
+                    let back = if rise > 0.0 { n * (drop - at) / rise } else { 0.0 };
+                    self.taut_drop_m = Some(crate::units::within(at - back, self.slack_drop_m, at));
+                }
+                Some(_) => {}
+            }
         }
         if taut && !self.was_taut {
             self.mark(EventKind::Taut, t);
         }
         self.was_taut = taut;
         if pull.dring_n >= self.weight_n && self.free_fall_m.is_none() {
-            self.free_fall_m = Some(self.slack_drop_m);
+            // One step may take the line from slack to the whole weight: then the whole step counts.
+            let first = self.first_taut.map_or(self.slack_drop_m, |f| f.0.max(self.slack_drop_m));
+            self.free_fall_m = Some(self.taut_drop_m.unwrap_or(first));
         }
-        if pull.dring_n > self.peak.0 {
-            self.peak = (pull.dring_n, t);
+        // What the line does to somebody who lies on the ground is no part of the stop.
+        if !self.struck_below() {
+            if pull.dring_n > self.peak.0 {
+                self.peak = (pull.dring_n, t);
+            }
+            self.anchor_peak_n = self.anchor_peak_n.max(pull.anchor_n);
         }
-        self.anchor_peak_n = self.anchor_peak_n.max(pull.anchor_n);
         self.window_force_n = self.window_force_n.max(pull.dring_n);
         self.window_anchor_n = self.window_anchor_n.max(pull.anchor_n);
         self.rope_stretch_m = self.rope_stretch_m.max(self.line.rope_stretch_m());

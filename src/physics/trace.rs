@@ -254,36 +254,9 @@ impl Trace {
 
     /// FNV-1a over the bits of every sample and figure: equal hashes mean equal falls.
     pub fn hash(&self) -> u64 {
-        let mut h: u64 = 0xcbf2_9ce4_8422_2325;
-        let mut eat = |x: f64| {
-            for b in x.to_bits().to_le_bytes() {
-                h = (h ^ u64::from(b)).wrapping_mul(0x0000_0100_0000_01b3);
-            }
-        };
-        for s in &self.samples {
-            for q in &s.poses {
-                eat(q.at.x);
-                eat(q.at.y);
-                eat(q.angle_rad);
-            }
-            for q in s.ladder.iter().flat_map(|l| [l.0, l.1]) {
-                eat(q.x);
-                eat(q.y);
-            }
-            for x in [s.time_s, s.dring.x, s.dring.y, s.grab.x, s.grab.y, s.force_n, s.anchor_n] {
-                eat(x);
-            }
-            for x in [s.grab_rope_m, s.below_grab_m, s.absorber_m] {
-                eat(x);
-            }
-        }
-        for e in &self.events {
-            eat(e.time_s);
-        }
-        for x in [self.peak_force_n, self.free_fall_m, self.total_fall_m, self.lowest_point_m] {
-            eat(x);
-        }
-        eat(self.clearance_margin_m.unwrap_or(-1e9));
-        h
+        let bytes = postcard::to_allocvec(self).unwrap_or_default();
+        bytes
+            .iter()
+            .fold(0xcbf2_9ce4_8422_2325, |h, b| (h ^ u64::from(*b)).wrapping_mul(0x0000_0100_0000_01b3))
     }
 }

@@ -318,7 +318,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Says(FindingCode::LatchOpen) => "With the latch open the rope can leave the grab.",
         Key::Says(FindingCode::BoltLoose) => "With the bolt loose the grab slides before it holds.",
         Key::Says(FindingCode::GrabLow) => {
-            "The grab is {value} below the D-ring: add that to the lanyard’s whole length. That is the free fall."
+            "The grab is {value} below the D-ring: add that to the lanyard’s whole length. That is the free fall to count with."
         }
         Key::Says(FindingCode::HarnessLoose) => {
             "The D-ring rides up before the harness holds; a slack leg or chest strap can let a person out or hurt badly."
@@ -1286,7 +1286,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Lesson(Lesson::RoomToStop) => "Room to stop",
         Key::Lesson(Lesson::SlackOnTheRoof) => "Slack on the roof",
         Key::Principle(Lesson::GrabHeight) => {
-            "Free fall is the lanyard’s length, plus how far the grab hangs below the D-ring. Keep the grab at the D-ring or higher."
+            "Count free fall as the lanyard’s length, plus how far the grab hangs below the D-ring. Keep the grab at the D-ring or higher."
         }
         Key::Principle(Lesson::GrabArrow) => {
             "A grab locks in one direction only. With its arrow away from the anchor it runs along the rope like a bead on a string."
@@ -1307,7 +1307,7 @@ pub fn text(key: Key) -> &'static str {
             "Slack rope is free fall that waits. Draw it in and move the grab up before you turn to the work."
         }
         Key::PrincipleSource(Lesson::GrabHeight) => {
-            "Free fall = lanyard less the grab’s height over the D-ring (geometry)."
+            "Free fall = lanyard less the grab’s height over the D-ring (geometry): the most there can be. Standing beside the rope uses some of it up."
         }
         Key::PrincipleSource(Lesson::GrabArrow) => "Common practice; makers mark the direction on the grab.",
         Key::PrincipleSource(Lesson::BoltAndLatch) => "Common practice.",
@@ -1436,6 +1436,7 @@ pub fn text(key: Key) -> &'static str {
             "By one account the Canadian standard lets a rope grab carry 0.76 m (30 in) at most. What yours may carry stands in its maker’s notice."
         }
         Key::Change(FindingCode::GrabLinkAsk) => "Look it up in the grab’s notice, or ask.",
+        Key::SheetLaw => "A record of training is asked for by",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

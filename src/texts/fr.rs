@@ -218,7 +218,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Anchor(AnchorKind::ChimneySling) => "élingue autour de la cheminée",
         Key::Anchor(AnchorKind::VentPipe) => "tuyau d’évent",
         Key::Anchor(AnchorKind::Gutter) => "gouttière",
-        Key::Anchor(AnchorKind::RatedEye) => "œillet d’ancrage certifié",
+        Key::Anchor(AnchorKind::RatedEye) => "œillet d’ancrage à charge nominale",
         Key::Problem(ProblemCode::NotFinite) => "{field} : pas un nombre.",
         Key::Problem(ProblemCode::OutOfRange) => "{field} : en dehors de {min} à {max}.",
         Key::Problem(ProblemCode::SchemaNewer) => "Ce montage vient d’une version plus récente.",
@@ -322,7 +322,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Says(FindingCode::LatchOpen) => "Le loquet ouvert, la corde peut sortir du coulisseau.",
         Key::Says(FindingCode::BoltLoose) => "Le boulon desserré, le coulisseau glisse avant de tenir.",
         Key::Says(FindingCode::GrabLow) => {
-            "Le coulisseau est à {value} sous l’anneau en D : ajoutez-les à toute la longueur du cordon; c’est la chute libre."
+            "Le coulisseau est à {value} sous l’anneau en D : ajoutez-les à toute la longueur du cordon; c’est la chute libre à compter."
         }
         Key::Says(FindingCode::HarnessLoose) => {
             "L’anneau en D remonte avant que le harnais retienne; une sangle de cuisse ou de poitrine lâche peut laisser sortir la personne ou la blesser gravement."
@@ -372,7 +372,7 @@ pub fn text(key: Key) -> &'static str {
             "Fermez le loquet, tournez la flèche vers le point d’ancrage, prenez une corde munie de l’arrêt du fabricant."
         }
         Key::Change(FindingCode::AnchorGaveWay) => {
-            "Attachez à la charpente ou à un ancrage certifié qu’une personne compétente a examiné."
+            "Attachez à la charpente ou à un ancrage à charge nominale qu’une personne compétente a examiné."
         }
         Key::Change(FindingCode::PeakForce) => {
             "Montez le coulisseau pour raccourcir la chute libre, ou prenez un absorbeur qui se déchire à une force moindre."
@@ -515,7 +515,7 @@ pub fn text(key: Key) -> &'static str {
             "Examinez le connecteur et les sangles avant de monter, et retirez ce qui est défectueux."
         }
         Key::Change(FindingCode::AnchorUnsuitable) => {
-            "Arrêtez et demandez un ancrage dans la charpente, ou un ancrage certifié."
+            "Arrêtez et demandez un ancrage dans la charpente, ou un ancrage à charge nominale."
         }
         Key::Change(FindingCode::AnchorAllowable) => {
             "Arrêtez et demandez : la notice du point d’ancrage dit quelles attaches, combien, et dans quoi."
@@ -682,7 +682,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ChKnot => "Prendre une corde munie de l’arrêt du fabricant",
         Key::ChHarness => "Ajuster le harnais",
         Key::ChFraming => "Fixer l’ancrage dans la charpente",
-        Key::ChRated => "Prendre un ancrage certifié",
+        Key::ChRated => "Prendre un ancrage à charge nominale",
         Key::ChGear => "Changer l’équipement défectueux",
         Key::ChLadder => "Mettre le pied de l’échelle au quart de sa longueur",
         Key::ChRescue => "Écrire le plan de sauvetage",
@@ -1344,7 +1344,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Lesson(Lesson::RoomToStop) => "Le dégagement",
         Key::Lesson(Lesson::SlackOnTheRoof) => "Du mou sur le toit",
         Key::Principle(Lesson::GrabHeight) => {
-            "La chute libre vaut la longueur du cordon, plus la hauteur dont le coulisseau pend sous l’anneau en D. Gardez le coulisseau à l’anneau ou plus haut."
+            "Comptez comme chute libre la longueur du cordon, plus la hauteur dont le coulisseau pend sous l’anneau en D. Gardez le coulisseau à l’anneau ou plus haut."
         }
         Key::Principle(Lesson::GrabArrow) => {
             "Un coulisseau ne bloque que dans un sens. La flèche à l’opposé de l’ancrage, il file le long de la corde comme une perle."
@@ -1365,7 +1365,7 @@ pub fn text(key: Key) -> &'static str {
             "Le mou de la corde est une chute libre qui attend. Le reprendre et remonter le coulisseau avant de se mettre au travail."
         }
         Key::PrincipleSource(Lesson::GrabHeight) => {
-            "Chute libre = cordon moins hauteur du coulisseau au-dessus de l’anneau en D (géométrie)."
+            "Chute libre = cordon moins la hauteur du coulisseau au-dessus de l’anneau (géométrie) : le plus possible. Se tenir à côté de la corde en prend une part."
         }
         Key::PrincipleSource(Lesson::GrabArrow) => {
             "Pratique courante; les fabricants marquent le sens sur le coulisseau."
@@ -1502,6 +1502,7 @@ pub fn text(key: Key) -> &'static str {
             "D’après un compte rendu, la norme canadienne permet 0,76 m (30 po) au plus sur un coulisseau. Ce que le vôtre peut porter est dans sa notice."
         }
         Key::Change(FindingCode::GrabLinkAsk) => "Cherchez dans la notice du coulisseau, ou demandez.",
+        Key::SheetLaw => "Un registre de formation est exigé par",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

@@ -8,7 +8,7 @@ use crate::inspection::{GearPart, Look};
 use crate::physics::equipment::{ABSORBER_SHARE_MIDDLE, AbsorberParams};
 use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::report::Report;
-use crate::rules::{Duty, Finding, FindingCode, Limit, ReadIn, Severity, Source};
+use crate::rules::{Duty, DutyKind, Finding, FindingCode, Limit, LimitKind, ReadIn, Severity, Source};
 use crate::scenario::{
     Arrow, Below, Bolt, ConnectorState, FastenerKind, Field, LabelState, Latch, OtherMethod, PackState,
     Problem, ProblemCode, RopeEnd, RopeKind, RopeState, Scenario, Stance, Voltage, WebbingState,
@@ -614,3 +614,72 @@ pub fn file_error(r: Reader, e: &FileError) -> String {
     }
     r.f(Key::FileBad, &[("reason", &all.join(" "))])
 }
+
+/// What a limit of a place is about.
+pub fn limit_name(k: LimitKind) -> W {
+    match k {
+        LimitKind::TriggerHeight => W::LimitTriggerHeight,
+        LimitKind::TriggerHeightLadder => W::LimitTriggerHeightLadder,
+        LimitKind::BodyForce => W::LimitBodyForce,
+        LimitKind::FreeFall => W::LimitFreeFall,
+        LimitKind::StoppingDistance => W::LimitStoppingDistance,
+        LimitKind::Anchor => W::LimitAnchor,
+        LimitKind::AnchorWithAbsorber => W::LimitAnchorWithAbsorber,
+        LimitKind::LadderFootLeast => W::LimitLadderFootLeast,
+        LimitKind::LadderFootMost => W::LimitLadderFootMost,
+        LimitKind::ClearanceReserve => W::LimitClearanceReserve,
+        LimitKind::AnchorFactor => W::LimitAnchorFactor,
+        LimitKind::AbsorberExtension => W::LimitAbsorberExtension,
+        LimitKind::ArrestDistance => W::LimitArrestDistance,
+        LimitKind::TrainingYears => W::LimitTrainingYears,
+        LimitKind::WrittenPlanHeight => W::LimitWrittenPlanHeight,
+        LimitKind::AnchorOffset => W::LimitAnchorOffset,
+        LimitKind::AnchorLean => W::LimitAnchorLean,
+        LimitKind::ApproachDistance => W::LimitApproachDistance,
+        LimitKind::ApproachUnknown => W::LimitApproachUnknown,
+        LimitKind::GrabLink => W::LimitGrabLink,
+        LimitKind::RescueMinutes => W::LimitRescueMinutes,
+        LimitKind::LadderTolerance => W::LimitLadderTolerance,
+        LimitKind::RailsPastLanding => W::LimitRailsPastLanding,
+    }
+}
+
+/// What a place requires.
+pub fn duty_name(k: DutyKind) -> W {
+    match k {
+        DutyKind::RescueWritten => W::DutyRescueWritten,
+        DutyKind::RescuePlanned => W::DutyRescuePlanned,
+        DutyKind::AnchorByCompetentPerson => W::DutyAnchorByCompetentPerson,
+        DutyKind::NoKnots => W::DutyNoKnots,
+        DutyKind::GearWithdrawn => W::DutyGearWithdrawn,
+        DutyKind::TrainingRecord => W::DutyTrainingRecord,
+        DutyKind::MethodOrder => W::DutyMethodOrder,
+        DutyKind::LadderExempt => W::DutyLadderExempt,
+        DutyKind::LadderConditions => W::DutyLadderConditions,
+        DutyKind::AbsorberRequired => W::DutyAbsorberRequired,
+        DutyKind::LineReachesGround => W::DutyLineReachesGround,
+        DutyKind::OnePersonALine => W::DutyOnePersonALine,
+        DutyKind::EdgeProtected => W::DutyEdgeProtected,
+        DutyKind::InspectEachUse => W::DutyInspectEachUse,
+        DutyKind::OutAfterFall => W::DutyOutAfterFall,
+        DutyKind::LadderSecured => W::DutyLadderSecured,
+        DutyKind::RescueDrill => W::DutyRescueDrill,
+        DutyKind::Retrain => W::DutyRetrain,
+        DutyKind::NoMetalLadder => W::DutyNoMetalLadder,
+        DutyKind::ShortLink => W::DutyShortLink,
+    }
+}
+
+/// Words of the trade, each with one line that says what it is.
+pub const GLOSSARY: [(W, W); 10] = [
+    (W::WordBreaking, W::ToldBreaking),
+    (W::WordWorking, W::ToldWorking),
+    (W::WordTwenty, W::ToldTwenty),
+    (W::WordAbsorber, W::ToldAbsorber),
+    (W::WordGrab, W::ToldGrab),
+    (W::WordFreeFall, W::ToldFreeFall),
+    (W::WordClearance, W::ToldClearance),
+    (W::WordEnergy, W::ToldEnergy),
+    (W::WordCompetent, W::ToldCompetent),
+    (W::WordQualified, W::ToldQualified),
+];

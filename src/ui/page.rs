@@ -94,7 +94,9 @@ pub fn App() -> impl IntoView {
                 <Show when=shown><Findings /><Changes /><Sideways /><RoomMap /><Spread /></Show>
                 <SetUp />
                 <Files />
+                <PlaceRules />
                 <Thumbs />
+                <Glossary />
             </div>
         </main>
         <footer><p>{settings.s(Key::Caution)}</p></footer>
@@ -278,6 +280,51 @@ fn Thumbs() -> impl IntoView {
         <details class="part thumbs">
             <summary><span class="what"><strong>{settings.s(Key::ThumbsHeading)}</strong></span></summary>
             <div class="controls findings"><p class="hint">{settings.s(Key::ThumbsHint)}</p><ul>{rows}</ul></div>
+        </details>
+    }
+}
+
+/// What the place asks, line by line with its sources.
+#[component]
+fn PlaceRules() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let place_id = Memo::new(move |_| bench.scenario.with(|s| s.place.clone()));
+    let rows = move || {
+        let r = settings.reader();
+        let p = place(&place_id.get())?;
+        let limits = p.limits.iter().map(|l| {
+            let volts = l.up_to_v.map(|v| {
+                let kv = crate::texts::number(r.lang, v / 1e3, if v < 1e3 { 2 } else { 0 });
+                format!(" ({})", r.f(W::UpToVolts, &[("kv", &kv)]))
+            });
+            let name = format!("{}{}", r.t(say::limit_name(l.what)), volts.unwrap_or_default());
+            view! { <li><p><strong>{name}</strong>{r.colon()}{r.limit(l)}</p><p class="source">{r.source(l)}</p></li> }
+        });
+        let duties = p.duties.iter().map(|d| {
+            view! { <li><p><strong>{r.t(say::duty_name(d.what))}</strong></p><p class="source">{r.duty(d)}</p></li> }
+        });
+        let note = p.note.as_ref().map(|n| view! { <p>{r.lang.of(n).to_owned()}</p> });
+        Some(view! { {note}<ul>{limits.collect_view()}{duties.collect_view()}</ul> })
+    };
+    view! {
+        <details class="part place-rules">
+            <summary><span class="what"><strong>{settings.s(W::RulesHere)}</strong></span></summary>
+            <div class="controls findings"><p class="hint">{settings.s(W::RulesHint)}</p>{rows}</div>
+        </details>
+    }
+}
+
+/// Words of the trade in a line each.
+#[component]
+fn Glossary() -> impl IntoView {
+    let settings = settings();
+    let rows = say::GLOSSARY
+        .map(|(word, told)| view! { <div><dt>{settings.s(word)}</dt><dd>{settings.s(told)}</dd></div> })
+        .collect_view();
+    view! {
+        <details class="part glossary">
+            <summary><span class="what"><strong>{settings.s(W::WordsHeading)}</strong></span></summary>
+            <div class="controls"><dl>{rows}</dl></div>
         </details>
     }
 }

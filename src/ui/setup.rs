@@ -4,10 +4,11 @@ use super::forms::{Choice, Count, Day, NumberField};
 use super::gear::{AnchorSection, GearCheck};
 use super::houses::Houses;
 use super::state::{bench, settings};
+use crate::physics::equipment::rope_modulus_n;
 use crate::scenario::{
     Absorber, AbsorberClass, AnchorChosenBy, AnchorKind, Arrow, Below, Bolt, FastenerKind, Field, HarnessFit,
     Latch, MOST_FASTENERS_PER_SIDE, Moisture, Mortar, ORDINARY_OBSTACLE, OtherMethod, PowerLine, RescuePlan,
-    Scenario, Species, Stance, Weather,
+    RopeEnd, RopeKind, Scenario, Species, Stance, Voltage, Weather,
 };
 use crate::texts::words::Bench as W;
 use crate::texts::{Key, say};
@@ -16,9 +17,10 @@ use leptos::prelude::*;
 
 /// The classes in the order of the form: the ordinary one first.
 const CLASSES: [AbsorberClass; 3] = [AbsorberClass::E4, AbsorberClass::E6, AbsorberClass::Stated];
-/// The weathers' names, in the order of [`Weather::ALL`].
+/// The voltages' names, in the order of [`Voltage::ALL`].
 const VOLTAGES: [Key; 7] =
     [Key::VoltUnknown, Key::VoltService, Key::Volt50, Key::Volt75, Key::Volt150, Key::Volt250, Key::VoltMore];
+/// The weathers' names, in the order of [`Weather::ALL`].
 const WEATHERS: [Key; 3] = [Key::WeatherDry, Key::WeatherWet, Key::WeatherFrozen];
 
 /// One part of the system: a summary that tells today's choice, opening to its controls.

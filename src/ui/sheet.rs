@@ -5,6 +5,7 @@ use super::engine;
 use super::state::settings;
 use crate::engine::{Answer, Ask, Writing, Written};
 use crate::records::Record;
+use crate::rules::DutyKind;
 use crate::texts::words::{Room as W, Worded};
 use crate::texts::{Key, Lang, text};
 use leptos::prelude::*;
@@ -72,6 +73,11 @@ pub fn Sheet(record: Record) -> impl IntoView {
             ("quiz", &h.quiz.to_string()),
         ],
     );
+    // The rule that asks for a record of training, where the place has one of its own.
+    let law = crate::rules::place(&h.from.place).and_then(|p| p.duty(DutyKind::TrainingRecord)).map(|d| {
+        let line = |l: Lang| format!("{}, {}", l.of(&d.source.document), l.of(&d.source.clause));
+        format!("{}: {} / {}", both(Key::SheetLaw), line(Lang::En), line(Lang::Fr))
+    });
     let percent = |x: f64| format!("{:.0}\u{a0}%", (x * 100.0).floor());
     let rows = [
         (Key::QuizWho, h.who.clone()),
@@ -112,6 +118,7 @@ pub fn Sheet(record: Record) -> impl IntoView {
             <table><tbody>{rows}</tbody></table>
             <ol>{answers}</ol>
             {record.clock_set_back.then(|| view! { <p>{both(Key::NoteClockBack)}</p> })}
+            {law.map(|l| view! { <p class="not">{l}</p> })}
             <p class="sign">{both(Key::SheetSign)}</p>
             <p class="id">{record.id().to_owned()}</p>
             <p class="id">{both(Key::SheetChain)}</p>

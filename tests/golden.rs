@@ -30,6 +30,7 @@ fn golden_traces() {
             let out = outcome_json(&s);
             serde_json::json!({
                 "name": name,
+                "file": serde_json::to_string(&s).expect("writes"),
                 "hash": out["trace_hash"],
                 "outcome": out["outcome"],
                 "score": out["grade"]["score"],

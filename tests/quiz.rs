@@ -207,19 +207,19 @@ fn proof(q: &Item) -> Option<Choice> {
             let Stance::Ladder { standing_height_m } = s.stance else { return None };
             let (angle, whole) = (g.ladder.angle_rad(), g.ladder.foot.dist(g.ladder.tip));
             let (m_ladder, m_worker) = (2.3 * whole, s.worker.mass_kg);
-            let loads = [
-                Load { weight_n: m_ladder * G_M_S2, along_m: whole / 2.0, out_m: 0.0 },
-                Load {
-                    weight_n: m_worker * G_M_S2,
-                    along_m: standing_height_m / angle.sin(),
-                    out_m: BODY_OFF_LADDER_M,
-                },
-            ];
-            let r = reactions(angle, g.ladder.foot.dist(g.ladder.support), LadderTop::Eave, &loads);
+            // Each against the worker: her weight at the rungs for sliding, off them for tipping back.
+            let with = |out_m| {
+                let loads = [
+                    Load { weight_n: m_ladder * G_M_S2, along_m: whole / 2.0, out_m: 0.0 },
+                    Load { weight_n: m_worker * G_M_S2, along_m: standing_height_m / angle.sin(), out_m },
+                ];
+                reactions(angle, g.ladder.foot.dist(g.ladder.support), LadderTop::Eave, &loads)
+            };
+            let r = with(0.0);
             let off = m_worker * s.ladder.reach_out_m / (m_worker + m_ladder);
             Choice::Footing(if off > ladder::HALF_WIDTH_M {
                 Footing::TipsSideways
-            } else if r.top_n < 0.0 {
+            } else if with(BODY_OFF_LADDER_M).top_n < 0.0 {
                 Footing::TipsBack
             } else if r.friction_needed() > ladder::foot_friction(s.weather) {
                 Footing::SlidesOut

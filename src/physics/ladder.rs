@@ -140,20 +140,26 @@ pub fn stand(s: &Scenario, g: &Geometry) -> Option<Stand> {
     let whole_m = g.ladder.foot.dist(g.ladder.tip);
     let ladder_n = mass_kg(g) * G_M_S2;
     let worker_n = s.worker.mass_kg * G_M_S2;
-    let loads = [
-        Load { weight_n: ladder_n, along_m: whole_m / 2.0, out_m: 0.0 },
-        Load {
-            weight_n: worker_n,
-            along_m: (standing_height_m - g.ladder.foot.y) / libm::sin(angle_rad),
-            out_m: BODY_OFF_LADDER_M,
-        },
-    ];
-    let r = reactions(angle_rad, g.ladder.foot.dist(g.ladder.support), g.ladder.top, &loads);
+    // A climber's weight stands near the line of the rungs when she leans in, and off them when she does
+    // not: each against her, at the rungs for sliding out, off them for tipping back.
+    let loads = |out_m: f64| {
+        [
+            Load { weight_n: ladder_n, along_m: whole_m / 2.0, out_m: 0.0 },
+            Load {
+                weight_n: worker_n,
+                along_m: (standing_height_m - g.ladder.foot.y) / libm::sin(angle_rad),
+                out_m,
+            },
+        ]
+    };
+    let to_support_m = g.ladder.foot.dist(g.ladder.support);
+    let r = reactions(angle_rad, to_support_m, g.ladder.top, &loads(0.0));
+    let back = reactions(angle_rad, to_support_m, g.ladder.top, &loads(BODY_OFF_LADDER_M));
     let off_middle_m = worker_n * s.ladder.reach_out_m / (worker_n + ladder_n);
     let (needed, has) = (r.friction_needed_on(g.ground_slope_rad), foot_friction(s.weather));
     let untied = if off_middle_m > HALF_WIDTH_M {
         Footing::TipsSideways
-    } else if r.top_n < 0.0 {
+    } else if back.top_n < 0.0 {
         Footing::TipsBack
     } else if needed > has {
         Footing::SlidesOut

@@ -115,8 +115,8 @@ pub fn text(key: Key) -> &'static str {
         Key::PrevEvent => "Earlier event",
         Key::NextEvent => "Later event",
         Key::Scrub => "Time in the fall",
-        Key::StepBack => "Back a step",
-        Key::StepOn => "On a step",
+        Key::StepBack => "One step back",
+        Key::StepOn => "One step on",
         Key::PlayerRegion => "Watch the fall",
         Key::ResultHeading => "What happened",
         Key::YouPredicted => "You said: {said}. It turned out: {real}.",
@@ -151,13 +151,13 @@ pub fn text(key: Key) -> &'static str {
             "Stopped in the air with {value} on the body; this place sets no force limit here."
         }
         Key::VerdictGroundShort => "Comes down to the ground at {value}: {missing} more room was needed.",
-        Key::VerdictGround => "Comes down to the ground at {value}: nothing on the rope held.",
+        Key::VerdictGround => "Comes down to the ground at {value}: nothing on the rope stopped the fall.",
         Key::VerdictObstacleShort => "Comes down on the deck at {value}: {missing} more room was needed.",
-        Key::VerdictObstacle => "Comes down on the deck at {value}: nothing on the rope held.",
+        Key::VerdictObstacle => "Comes down on the deck at {value}: nothing on the rope stopped the fall.",
         Key::VerdictLetGo => "Comes off the rope: nothing holds the worker any more.",
-        Key::VerdictLetGoGround => "Comes off the rope and down, striking at {value}.",
+        Key::VerdictLetGoGround => "Comes off the rope and strikes what is below at {value}.",
         Key::VerdictAnchor => "The anchor gives way at {value} (assumed): nothing holds the rope any more.",
-        Key::VerdictAnchorGround => "The anchor gives way and the worker comes down, striking at {value}.",
+        Key::VerdictAnchorGround => "The anchor gives way. The worker strikes what is below at {value}.",
         Key::VerdictFreeFall => {
             "Stopped in the air, but {value} of free fall does not meet the {limit} limit."
         }
@@ -222,7 +222,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Problem(ProblemCode::NotFinite) => "{field}: not a number.",
         Key::Problem(ProblemCode::OutOfRange) => "{field}: outside {min} to {max}.",
         Key::Problem(ProblemCode::SchemaNewer) => "This set-up comes from a newer version.",
-        Key::Problem(ProblemCode::PlaceUnknown) => "No rules are held for this place.",
+        Key::Problem(ProblemCode::PlaceUnknown) => "There are no rules here for this place.",
         Key::Problem(ProblemCode::LadderTooShort) => {
             "The ladder’s foot is out further than the ladder is long."
         }
@@ -313,7 +313,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Says(FindingCode::NoAbsorber) => "Only the stretch of the rope softened the stop.",
         Key::Says(FindingCode::GrabReversed) => {
-            "With its arrow down the grab cannot lock; it runs along the rope. In Canada a grab has had to refuse being put on upside down since 2004, unless it is made to work either way (CSA Z259.2.1, by a provincial bulletin)."
+            "With its arrow down the grab cannot lock; it runs along the rope. Since 2004, a grab in Canada must be made so that it cannot go on upside down, unless it works either way (CSA Z259.2.1, by a provincial bulletin)."
         }
         Key::Says(FindingCode::LatchOpen) => "With the latch open the rope can leave the grab.",
         Key::Says(FindingCode::BoltLoose) => "With the bolt loose the grab slides before it holds.",
@@ -321,16 +321,16 @@ pub fn text(key: Key) -> &'static str {
             "The grab is {value} below the D-ring: add that to the lanyard’s whole length. That is the free fall to count with."
         }
         Key::Says(FindingCode::HarnessLoose) => {
-            "The D-ring rides up before the harness holds; a slack leg or chest strap can let a person out or hurt badly."
+            "The D-ring rides up before the harness holds. A slack leg or chest strap can hurt badly, or let a person fall out."
         }
         Key::Says(FindingCode::AnchorCapacity) => {
-            "{value} of breaking load (the weakest in twenty) does not meet the {limit} asked for."
+            "Breaking load {value} (one in twenty breaks at that or less): does not meet the {limit} asked for."
         }
         Key::Says(FindingCode::AnchorBasis) => {
             "This place asks what the anchor carries day in, day out ({limit}); {value} is where it breaks. They are different things: ask."
         }
         Key::Says(FindingCode::LadderAngle) => {
-            "At {value} from the ground the foot is not where it should be: out by {range} of the length."
+            "The ladder stands at {value} from the ground. Its foot should be out by {range} of the length."
         }
         Key::Says(FindingCode::ClearanceMargin) => "{value} left is less than the {limit} kept in reserve.",
         Key::Says(FindingCode::HardSwing) => {
@@ -345,10 +345,10 @@ pub fn text(key: Key) -> &'static str {
             "{value} to stop, without the rope’s stretch, meets the {limit} limit."
         }
         Key::SaysMet(FindingCode::AnchorCapacity) => {
-            "{value} of breaking load (the weakest in twenty) meets the {limit} asked for."
+            "Breaking load {value} (one in twenty breaks at that or less): meets the {limit} asked for."
         }
         Key::SaysMet(FindingCode::LadderAngle) => {
-            "At {value} from the ground the foot is out by {range} of the length, measured to one part in a hundred."
+            "The ladder stands at {value} from the ground. Its foot is out by {range} of the length, give or take one part in a hundred."
         }
         Key::SaysMet(FindingCode::ClearanceMargin) => "{value} left, more than the {limit} kept in reserve.",
         Key::SaysMet(FindingCode::TriggerHeight) => {
@@ -387,7 +387,7 @@ pub fn text(key: Key) -> &'static str {
             "Move it up to the D-ring’s height or higher, each time you climb."
         }
         Key::Change(FindingCode::HarnessLoose) => {
-            "Draw the straps up until a flat hand just fits (common practice)."
+            "Tighten the straps until a flat hand just fits (common practice)."
         }
         Key::Change(FindingCode::AnchorCapacity) => {
             "Ask a competent person for an anchor that meets the rule."
@@ -428,7 +428,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Title(FindingCode::GearWebbing) => "Harness webbing cut",
         Key::Title(FindingCode::GearLabel) => "No label to read",
         Key::Title(FindingCode::AbsorberExtension) => "Tear-out of the absorber",
-        Key::Title(FindingCode::ArrestDistance) => "Whole arrest",
+        Key::Title(FindingCode::ArrestDistance) => "From lock to stop",
         Key::Says(FindingCode::RopeBroke) => "A rope in this state bears {value}; the fall pulled harder.",
         Key::Says(FindingCode::LinkBroke) => {
             "Lanyard, connector and harness in this state bear {value}; the fall pulled harder."
@@ -437,7 +437,7 @@ pub fn text(key: Key) -> &'static str {
             "Vents, ducts, pipes, gutters and masts are no anchors. About {value} is all that is assumed here."
         }
         Key::Says(FindingCode::AnchorAllowable) => {
-            "{value} within allowable stress does not meet the {limit} working load asked for."
+            "It may carry {value} day in, day out (within allowable stress). That does not meet the {limit} working load asked for."
         }
         Key::Says(FindingCode::AnchorFactor) => {
             "It breaks at {value} times the most this system can pull ({other}: the absorber’s label, or this fall if it pulled more). That is enough only where a qualified person designed it."
@@ -482,7 +482,7 @@ pub fn text(key: Key) -> &'static str {
             "{value} from lock to stop does not meet the {limit} of the type test."
         }
         Key::SaysMet(FindingCode::AnchorAllowable) => {
-            "{value} within allowable stress meets the {limit} working load asked for."
+            "It may carry {value} day in, day out (within allowable stress). That meets the {limit} working load asked for."
         }
         Key::SaysMet(FindingCode::AnchorFactor) => {
             "It breaks at {value} times the most this system can pull ({other}): meets the factor of {limit}."
@@ -567,7 +567,7 @@ pub fn text(key: Key) -> &'static str {
         Key::StrengthStated => "Taken as stated: {low}.",
         Key::StrengthUnsuitable => "This is no anchor. About {low} is assumed.",
         Key::StrengthJudge => {
-            "Counted from the fasteners alone. Truss or rafter, splits, rot, plate, spacing and edges are left out: open, ask. Only a qualified person can judge a real anchor."
+            "Counted from the fasteners alone. Truss or rafter, splits, rot, plate, spacing and edges are left out, so this is not settled: ask. Only a qualified person can judge a real anchor."
         }
         Key::StrengthDrawing => {
             "Section through the roof at the anchor: {hit} fasteners in the rafters, {miss} in the sheathing alone."
@@ -603,13 +603,13 @@ pub fn text(key: Key) -> &'static str {
         Key::LooksConnectorUnlocked => {
             "The gate snaps shut; the sleeve stays where it is. A thumb pushes the gate open."
         }
-        Key::LooksConnectorCorroded => "Brown scale, and pits under it that a fingernail catches in.",
+        Key::LooksConnectorCorroded => "Brown flakes of rust, and pits under them that catch a fingernail.",
         Key::LooksPackSound => "A flat packet, its cover closed and its stitches in rows.",
         Key::LooksPackDeployed => {
             "The cover is done up, but a torn tail of webbing with loose threads is folded into it."
         }
         Key::LooksWebbingSound => "Straps flat and supple, edges straight.",
-        Key::LooksWebbingCut => "At the thigh a notch runs in from the edge for a finger’s breadth.",
+        Key::LooksWebbingCut => "At the thigh there is a notch in the edge, as deep as a finger is wide.",
         Key::LooksLabelLegible => "Maker’s label sewn in; date and standard can be read.",
         Key::LooksLabelMissing => "Only a few threads where the label was.",
         Key::LooksArrowUp => "The arrow on its side points to the anchor.",
@@ -660,7 +660,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ChAbsorber => "Use a lanyard with an absorber",
         Key::ChLanyard => "Use a shorter link that the grab’s maker allows: 0.6 m (2 ft)",
         Key::ChKnot => "Use a line with the maker’s stop at its end",
-        Key::ChHarness => "Draw the harness up snug",
+        Key::ChHarness => "Tighten the harness until it is snug",
         Key::ChFraming => "Fasten the anchor into the framing",
         Key::ChRated => "Use a rated anchor",
         Key::ChGear => "Change the faulty gear",
@@ -669,11 +669,11 @@ pub fn text(key: Key) -> &'static str {
         Key::ChChooser => "Have a competent person choose the anchor",
         Key::WhyLabel => "Why",
         Key::WhyFreeFall => {
-            "The worker fell until the line was tight: lanyard {lanyard}, grab {offset} the D-ring, so {slack} by length; the rest is the grab’s drag and the body’s swing."
+            "The worker fell until the line was tight. Lanyard {lanyard}, grab {offset} the D-ring: by length that makes {slack}. The rest comes from the grab dragging and the body swinging."
         }
         Key::WhyForceAbsorber => "The absorber tore {length} at {force} and took that part of the blow.",
         Key::WhyForceWhole => {
-            "The absorber tears at {force}; this fall ended before it tore, in the stretch of the rope: {length}."
+            "The absorber tears at {force}. This fall stopped before that; the rope stretched {length}."
         }
         Key::WhyForceSpent => {
             "Once the absorber was torn to its end at {length}, the stop was as hard as the rope."
@@ -697,14 +697,14 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::ThumbHolds => "agrees",
         Key::ThumbPartly => "agrees in part",
-        Key::ThumbUnknown => "no figure to hold it against",
+        Key::ThumbUnknown => "no figure to compare it with",
         Key::ThumbHarness => "A harness from 3 m (10 ft) up.",
         Key::ThumbHarnessTold => {
             "10 ft is {ten}. Ontario and Quebec require protection above {canada}, so there it is near. Construction in the United States requires it from {us}: there it is wrong."
         }
         Key::ThumbAnchor => "An anchor point is good for 9 kN (2,000 lb).",
         Key::ThumbAnchorTold => {
-            "2,000 lbf is {load}. Ontario asks for a working load of {on} with an absorber; Quebec for a breaking load of {qc}, the United States of {us}. Working and breaking loads cannot be compared, so the figure means nothing until it says which it is; as a breaking load it meets neither."
+            "2,000 lbf is {load}. Ontario asks for a working load of {on} with an absorber. Quebec asks for a breaking load of {qc}, the United States for one of {us}. Working and breaking loads cannot be compared, so the figure means nothing until it says which it is. As a breaking load it is too little for Quebec and for the United States."
         }
         Key::ThumbForce => "55 kg falling 2.7 m hits with about 4 kN (120 lb, 9 ft, 900 lb).",
         Key::ThumbForceTold => {
@@ -712,7 +712,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::ThumbAbsorber => "An absorber adds over a metre (4 ft).",
         Key::ThumbAbsorberTold => {
-            "That is the longest it tears. Plan with it. 100 kg after 1.8 m on one that tears at {low} takes {long}; after 0.6 m on one at {high}, {short}."
+            "That is the longest it tears. Plan with it. 100 kg falling 1.8 m on one that tears at {low} takes {long}; 100 kg falling 0.6 m on one that tears at {high} takes {short}."
         }
         Key::ThumbBelow => "A grab a lanyard’s length below the D-ring: twice the lanyard.",
         Key::ThumbBelowTold => {
@@ -724,11 +724,11 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::ThumbNails => "Four nails or screws on each side of the ridge, into framing.",
         Key::ThumbNailsTold => {
-            "In dry spruce on a 6 in 12 roof the nails break at {nails} (one in twenty at that or less) and the wood code allows {nails_allow}; the screws {screws} and {screws_allow}. Ontario asks for {on} within allowable stress. All missed, the nails hold {missed}. None of it knows the truss, the plate or the splits: open, ask."
+            "In dry spruce on a 6 in 12 roof the nails break at {nails} (one in twenty at that or less) and the wood code allows {nails_allow}. The screws break at {screws} and are allowed {screws_allow}. Ontario asks for {on} within allowable stress. All missed, the nails hold {missed}. These figures leave out the truss, the plate and the splits, so this is not settled: ask."
         }
         Key::ThumbLook => "Look at bolt and latch every 15 to 20 minutes.",
         Key::ThumbLookTold => {
-            "No figure says how fast they work loose. What it costs is known: loose, the grab is taken to hold {loose}; tight, {tight} (both assumed)."
+            "No figure says how fast they work loose. What it costs: a loose grab is taken to hold {loose}, a tight one {tight} (both assumed)."
         }
         Key::ThumbArrow => "The arrow points to the anchor.",
         Key::ThumbArrowTold => {
@@ -757,15 +757,15 @@ pub fn text(key: Key) -> &'static str {
             "Of {counted} such falls, {struck} come down on something below and {letgo} come off the rope or the anchor."
         }
         Key::SpreadRoom => {
-            "Of those that stop, nineteen in twenty leave {low} or more; half leave more than {middle}."
+            "Of the falls that stop, 19 in 20 have {low} of room left or more; half have more than {middle}."
         }
         Key::SpreadForce => {
-            "Nineteen in twenty pull with {high} or less on the body; half with less than {middle}."
+            "In 19 of 20 falls the body feels {high} or less; in half of them, less than {middle}."
         }
         Key::SpreadMatters => "What matters most: {what}.",
         Key::SpreadMattersNone => "No single unknown decides it.",
         Key::SpreadUnsound => "{value} falls failed their own energy check and are left out.",
-        Key::SpreadSeed => "Seed {seed}: the same seed gives the same falls.",
+        Key::SpreadSeed => "Number of this draw (seed): {seed}. The same number gives the same falls.",
         Key::SpreadPlot => "Room left below, fall by fall: each bar is a share of the falls.",
         Key::SpreadBarStruck => "struck or let go",
         Key::UncMass => "the worker’s mass",
@@ -776,23 +776,25 @@ pub fn text(key: Key) -> &'static str {
         Key::UncAnchor => "the anchor’s strength",
         Key::SideHeading => "Along the wall",
         Key::SideHint => {
-            "Move along the wall from the anchor and the rope leans. A slip then ends lower, and swings the worker back under the anchor."
+            "Move along the wall from the anchor and the rope runs at a slant. A slip then ends lower, and swings the worker back under the anchor."
         }
         Key::SideOffset => "Distance along the wall",
         Key::SideWords => {
-            "At {offset} the rope leans {lean}. The fall is {drop}, {extra} more than straight below the anchor, and the worker passes under it at {speed}, as after a drop of {height}."
+            "At {offset} the rope slants by {lean}. The fall is {drop}, {extra} more than straight below the anchor. The worker passes under the anchor at {speed}, as fast as after a drop of {height}."
         }
         Key::SideRoom => "Room left under the feet: {value}.",
         Key::SideMissing => "Under the feet {value} is missing.",
         Key::SideReach => {
-            "At least {reserve} is left, and the swing stays under {fast}, as far as {reach} along."
+            "Up to {reach} along the wall, at least {reserve} of room is left and the swing stays under {fast}."
         }
         Key::SideReachNone => {
-            "Not even straight below the anchor is {reserve} left with a swing under {fast}."
+            "Even straight below the anchor there is not {reserve} of room left with a swing under {fast}."
         }
-        Key::SideLimit => "This place allows {most} or {lean} along; here the smaller is {here}.",
+        Key::SideLimit => {
+            "This place allows {most} along the wall, or a slant of {lean}. Here the smaller of the two is {here}."
+        }
         Key::SideModel => {
-            "Computed on a weight at the D-ring in roof and wall unfolded flat, with the rope free to slide along the edge: the longest swing. Nothing gives way."
+            "How it is computed: one weight at the D-ring, roof and wall laid out as one flat sheet, the rope free to slide along the edge. That gives the longest swing. Nothing breaks or gives way in this sum."
         }
         Key::SideRoof => {
             "Nothing to compute here: the D-ring is above the eave, or a run failed its own energy check."
@@ -830,14 +832,14 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Title(FindingCode::LadderTips) => "The ladder tips back",
         Key::Says(FindingCode::LadderTips) => {
-            "It stands so steep that worker and ladder together weigh behind its foot."
+            "It stands so steep that the weight of worker and ladder is behind its foot."
         }
         Key::Change(FindingCode::LadderTips) => {
             "Bring the foot out to a quarter of the length, and tie the top."
         }
         Key::Title(FindingCode::LadderReach) => "Reaching too far",
         Key::Says(FindingCode::LadderReach) => {
-            "Leaning out puts the common centre of mass {value} from the ladder’s middle, outside the rail at {other}."
+            "Leaning out moves the weight of worker and ladder {value} from the ladder’s middle. That is outside the rail, which is at {other}."
         }
         Key::Change(FindingCode::LadderReach) => {
             "Climb down and move the ladder: keep the belt buckle between the rails (common practice)."
@@ -863,7 +865,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Change(FindingCode::AbsorberMass) => "Use an absorber of the class made for this mass.",
         Key::SideHeld => {
-            "With the edge’s friction (0.3, assumed): {drop} down, {speed} under the anchor; the rope saws {dragged} along the edge."
+            "With friction at the edge (0.3, assumed): {drop} down, and under the anchor at {speed}. The rope saws {dragged} along the edge."
         }
         Key::SideStays => "The worker stays on the roof.",
         Key::SideThing => "Something in the way (corner, downspout, dormer, chimney), from the anchor’s line",
@@ -878,7 +880,7 @@ pub fn text(key: Key) -> &'static str {
         Key::MapLoad => "Load this set-up",
         Key::MapGoing => "{runs} whole falls so far; the map gets finer.",
         Key::MapTrust => {
-            "Drawn from {runs} whole falls and a quick sum between them; at the places checked in between it was off by {off} at most."
+            "Drawn from {runs} whole falls. Between them a quick sum fills in; where it was checked, it was off by {off} at most."
         }
         Key::MapImpossible => "cannot be built",
         Key::MapUnknown => "not shown: the quick sum is off here",
@@ -888,7 +890,7 @@ pub fn text(key: Key) -> &'static str {
         Key::MapOne => "1 m (3.3 ft) or more",
         Key::MapTwo => "2 m (6.6 ft) or more",
         Key::SideHeldShort => {
-            "With the edge’s friction (0.3, assumed): {drop} down, held where the rope bends over the edge and not swung under the anchor; the rope saws {dragged} along the edge."
+            "With friction at the edge (0.3, assumed): {drop} down. The rope catches where it bends over the edge, so the worker does not swing under the anchor. The rope saws {dragged} along the edge."
         }
         Key::NavBench => "Set-up",
         Key::NavQuiz => "Quiz",
@@ -932,7 +934,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Step(Step::PlaceLadder) => "Set the ladder’s foot and tie its top",
         Key::Step(Step::SetAnchor) => "Set the anchor as its maker says, into the framing",
         Key::Step(Step::HangLifeline) => "Hang the lifeline and check the stop at its end",
-        Key::Step(Step::PutOnHarness) => "Put the harness on and draw it up, on the ground",
+        Key::Step(Step::PutOnHarness) => "Put the harness on and tighten it, on the ground",
         Key::Step(Step::ClampGrab) => "Clamp the grab on the rope, arrow to the anchor",
         Key::Step(Step::ClipLanyard) => "Clip the lanyard to the D-ring",
         Key::Step(Step::TugTest) => "Pull down on the grab to test it",
@@ -996,9 +998,11 @@ pub fn text(key: Key) -> &'static str {
         Key::AfterWhy(AfterCase::HangsStill, 1) => {
             "A second fall makes two to rescue. Rescuers are tied in too."
         }
-        Key::AfterWhy(AfterCase::HangsStill, 2) => "Minutes decide for someone who hangs without moving.",
+        Key::AfterWhy(AfterCase::HangsStill, 2) => {
+            "For someone who hangs without moving, every minute counts."
+        }
         Key::AfterWhy(AfterCase::NoPlan, 1) => {
-            "Help from outside may be half an hour away. Someone who hangs does not have it."
+            "Help from outside may be half an hour away. Someone who hangs does not have that long."
         }
         Key::AfterWhy(AfterCase::NoPlan, 2) => "Experience does not bring anybody down from a rope.",
         Key::AfterWhy(AfterCase::DownAndFine, 1) => "What hanging and a sudden stop do can show hours later.",
@@ -1010,7 +1014,7 @@ pub fn text(key: Key) -> &'static str {
             "Rope, grab, connectors, harness and anchor took the same force as the absorber."
         }
         Key::AfterWhy(AfterCase::WhyItHappened, 1) => {
-            "What let one slip through lets the next one through before the evening."
+            "What led to this fall can lead to the next one before the evening."
         }
         Key::AfterWhy(AfterCase::WhyItHappened, 2) => {
             "Being told to be careful changes neither ladder, anchor nor grab."
@@ -1038,15 +1042,15 @@ pub fn text(key: Key) -> &'static str {
         Key::QWireAsk => "No: stop and ask the owner",
         Key::QWireDry => "Yes, if it is of dry wood or plastic",
         Key::WhyEndsStopped => {
-            "A rope is a stop only if every part of the chain holds and there is room below. Watch this fall."
+            "A rope stops a fall only if every part of the line holds and there is room below. Watch this fall."
         }
         Key::WhyEndsStrikes => {
-            "The sum of free fall, stretch and tear comes out otherwise here. Watch this fall."
+            "Add up free fall, stretch and tear: here the sum says otherwise. Watch this fall."
         }
-        Key::WhyEndsLetGo => "Nothing in this chain lets go in this fall. That it held once proves little.",
-        Key::WhyHigherSame => "The one thing that differs costs height. See both fall.",
+        Key::WhyEndsLetGo => "Nothing on this line lets go in this fall. Holding once does not prove much.",
+        Key::WhyHigherSame => "The one thing that differs makes one worker end up lower. See both fall.",
         Key::WhyHigherOther => {
-            "The other way round: what lets the worker fall further before the line holds, stops lower."
+            "It is the other way round: the worker who falls further before the line holds ends up lower."
         }
         Key::WhyHigherDiffer => {
             "What differs here matters for other reasons, not for how far this fall goes."
@@ -1055,7 +1059,7 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyFaultMissed => "One of them is not fit: {part}.",
         Key::WhyFaultNone => "What you picked is as it should be; so are the others.",
         Key::WhyFaultOther => "What you picked is as it should be. The fault is elsewhere: {part}.",
-        Key::WhySteps => "{share} of the pairs were in order. In order: {steps}.",
+        Key::WhySteps => "{share} of the pairs were in the right order. The right order: {steps}.",
         Key::WhyAnchorNone => "That was never made to bear a load.",
         Key::WhyAnchorWeak => "It holds something, but less than this place asks for.",
         Key::WhyRoom => "Count free fall, tear, stretch and swing, then what stands below. Watch this fall.",
@@ -1071,9 +1075,9 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyFooting => {
             "Its foot needs a friction of {needed}, and this ground gives about {has} (assumed)."
         }
-        Key::WhyFootingBack => "So steep, worker and ladder weigh behind the foot.",
+        Key::WhyFootingBack => "It stands so steep that the weight of worker and ladder is behind its foot.",
         Key::WhyFootingSide => {
-            "Leaning out, the common weight is {off} from the middle, past the rail at {rail}."
+            "Leaning out moves the weight of worker and ladder {off} from the middle. That is past the rail, which is at {rail}."
         }
         Key::WhyWire => {
             "Turning about its foot, the ladder comes within {value} of the wire. The approach distance here is {limit}. Wood and plastic are no protection: damp and paint conduct."
@@ -1081,11 +1085,11 @@ pub fn text(key: Key) -> &'static str {
         Key::AfterChoice(..) | Key::AfterWhy(..) => "",
         Key::QFrom => "{value} or higher",
         Key::WhyMethodRank => {
-            "A method that comes before arrest could be used here; that decides, not the asking: {because}."
+            "A method that comes before fall arrest could be used here. That is the answer, rather than asking: {because}."
         }
         Key::QuizHeading => "Quiz",
         Key::QuizLead => {
-            "Twelve questions, untimed, and once more what you missed last time. Every answer key is computed by the same engine as the falls."
+            "Twelve questions, no time limit. What you missed last time is asked once more. The right answers come from the same engine as the falls."
         }
         Key::QuizHalves => "Begun and not finished",
         Key::QuizHalf => "{who}: {done} of {all} answered, begun on {day}",
@@ -1103,7 +1107,7 @@ pub fn text(key: Key) -> &'static str {
         Key::QuizTrainer => "Trainer’s name",
         Key::QuizCut => "Pass mark",
         Key::QuizCutHint => {
-            "Four in five unless you set another: room for two slips of the pen, none for a miss that kills."
+            "Four in five unless you set another. Of twelve questions you may miss two, but none that could kill."
         }
         Key::QuizSeed => "Form number",
         Key::QuizSeedHint => "The same number gives the same questions to everyone.",
@@ -1127,13 +1131,13 @@ pub fn text(key: Key) -> &'static str {
         Key::QuizYours => "Your answer: {answer}",
         Key::QuizKey => "Right: {answer}",
         Key::QuizSee => "Watch this fall",
-        Key::QuizResult => "How it came out",
-        Key::QuizPassed => "{points} of the points: passed (from {cut}).",
+        Key::QuizResult => "How you did",
+        Key::QuizPassed => "{points} of the points: passed (pass mark {cut}).",
         Key::QuizFailed => {
-            "{points} of the points: not passed (from {cut}). What was missed comes back in new clothes."
+            "{points} of the points: not passed (pass mark {cut}). What you missed comes back as a new question."
         }
         Key::QuizFailedCritical => {
-            "{points} of the points, and misses that could kill: {critical}. Not passed, whatever the points. What was missed comes back in new clothes."
+            "{points} of the points, and misses that could kill: {critical}. Not passed, whatever the points. What you missed comes back as a new question."
         }
         Key::QuizPracticeDone => "Practice is over. Nothing was recorded.",
         Key::QuizExport => "Keep the record",
@@ -1177,7 +1181,7 @@ pub fn text(key: Key) -> &'static str {
         Key::CrewMid => "Middle of the season (a re-check is due then)",
         Key::CrewAnalysis => "What the crew has not understood",
         Key::CrewAnalysisHint => {
-            "Lowest first. ‘Apart’ near 0 or below: those who know the rest do no better on it, so look at the question or teach it anew."
+            "Lowest first. ‘Tells apart’ near 0 or below: people who know the rest do no better on this one. Look at the question, or teach it again."
         }
         Key::ColKind => "Kind",
         Key::ColAnswered => "Answered",
@@ -1197,13 +1201,15 @@ pub fn text(key: Key) -> &'static str {
         Key::RefusedForeign => "Not opened: this is not a file of records. Nothing has changed.",
         Key::RefusedNewer => "Not opened: the file comes from a newer version. Nothing has changed.",
         Key::DoubtNone => {
-            "It fits its own seal, and drawn again its answers fit its form. The seal has no secret: anybody who wants to can seal anew."
+            "It fits its own seal. Its form was made again from its number, and the answers fit that form. The seal has no secret: anybody who wants to can make a new one."
         }
         Key::DoubtEdited => "It does not fit its own seal: it was edited after it was sealed.",
         Key::DoubtVersion => {
-            "It fits its own seal, but another version made it: its form cannot be drawn again here."
+            "It fits its own seal, but another version made it: its form cannot be made again here."
         }
-        Key::DoubtReplay => "It fits its own seal, but drawn again its answers or marks do not fit its form.",
+        Key::DoubtReplay => {
+            "It fits its own seal. But when its form is made again, its answers or marks do not fit."
+        }
         Key::DueNothing => "nothing more due",
         Key::DueFirst => "a first form that passes",
         Key::DueRecheck => "re-check of day {days}",
@@ -1211,9 +1217,9 @@ pub fn text(key: Key) -> &'static str {
         Key::DueNow => "Due: {what} {day}",
         Key::DueLater => "Next: {what}, from {day}",
         Key::ClearHeading => "Clear this device",
-        Key::ClearHint => "Takes away records, crew, forms begun, settings and set-up. Save the files first.",
+        Key::ClearHint => "Deletes records, crew, forms begun, settings and set-up. Save the files first.",
         Key::ClearDevice => "Clear this device",
-        Key::ClearSure => "Yes, take everything away",
+        Key::ClearSure => "Yes, delete everything",
         Key::ClearNot => "No, keep it",
         Key::RoomsComing => "One moment, this part is being loaded…",
         Key::RoomsMissing => {
@@ -1232,40 +1238,40 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Lesson(Lesson::AlongTheWall) => "Moving along the wall",
         Key::Principle(Lesson::AlongTheWall) => {
-            "A rope that leans is a pendulum: the fall ends under the anchor, lower and moving sideways. Move the anchor, or come down, before the work is out of its reach."
+            "A rope at a slant acts as a pendulum: the fall ends under the anchor, lower and moving sideways. Move the anchor, or come down, before the work is too far from it."
         }
         Key::PrincipleSource(Lesson::AlongTheWall) => {
             "Closed form of a pendulum: drop L (1 − cos a), speed √(2 g × drop)."
         }
         Key::Lesson(Lesson::GrabBolt) => "Bolt tight or loose",
         Key::Principle(Lesson::GrabBolt) => {
-            "A loose bolt makes the grab a brake that slips: the stop is softer and takes room that was not there. Put a wrench to it each time the rope is changed, and look again through the day."
+            "A loose bolt makes the grab a brake that slips. The stop is softer but longer, and there may be no room for it. Tighten the bolt as its maker says each time the grab goes on a rope, and look again through the day."
         }
         Key::PrincipleSource(Lesson::GrabBolt) => "Common practice; what a loose bolt holds is assumed.",
         Key::Lesson(Lesson::AnchorChimney) => "Round a chimney",
         Key::Principle(Lesson::AnchorChimney) => {
-            "Bricks and old mortar hold each other down by weight, not against a pull from the side. A sling round a chimney is only as good as somebody qualified says it is."
+            "Weight holds bricks and old mortar down. It does not hold them against a pull from the side. A sling round a chimney is only as good as a qualified person says it is."
         }
         Key::PrincipleSource(Lesson::AnchorChimney) => {
             "Statics of a block on its joint; O. Reg. 213/91 s. 26.7 asks what a fixed support can bear (checked as for the limits)."
         }
         Key::FrontLegend => {
-            "Seen from the front. Dotted: the way of the D-ring. Dashed: passing under the anchor. Thick: where the rope saws along the eave."
+            "Seen from the front. Dotted: the path of the D-ring. Dashed: passing under the anchor. Thick: where the rope saws along the eave."
         }
         Key::NavLabel => "Views",
         Key::WhyMethodOtherAsk => {
-            "No other method comes first here. What is open is for someone else to settle: {because}."
+            "No other method comes first here. Something is still open that you cannot decide: {because}."
         }
         Key::NavLessons => "Lessons",
         Key::LessonsHeading => "Lessons",
         Key::LessonsLead => {
-            "Short ones, one idea each. Two set-ups, one thing different: say which comes off better, then see both fall."
+            "Short lessons, one idea each. Two set-ups, one thing different: say in which one the worker is better off, then see both fall."
         }
         Key::LessonDone => "done",
-        Key::LessonAsk => "One thing is different. In which one does the worker come off better?",
+        Key::LessonAsk => "One thing is different. In which one is the worker better off?",
         Key::LessonLock => "Lock it and see both fall",
-        Key::LessonRight => "You said {said}. So it came out.",
-        Key::LessonOther => "You said {said}. It came out otherwise: {came}.",
+        Key::LessonRight => "You said {said}. That is what happened.",
+        Key::LessonOther => "You said {said}. What happened: {came}.",
         Key::LessonPrinciple => "What it shows",
         Key::LessonNext => "Next lesson",
         Key::LessonTry => "Try {letter} yourself",
@@ -1301,10 +1307,10 @@ pub fn text(key: Key) -> &'static str {
             "A nail holds by the length that is in solid wood. In the sheathing alone that is a finger’s breadth."
         }
         Key::Principle(Lesson::RoomToStop) => {
-            "Free fall, tear-out, stretch and the body’s own length have to fit below. Near the ground no gear makes room: another method does."
+            "Free fall, tear-out, stretch and the body’s own length have to fit below. Near the ground no gear can make that room. Use another method there."
         }
         Key::Principle(Lesson::SlackOnTheRoof) => {
-            "Slack rope is free fall that waits. Draw it in and move the grab up before you turn to the work."
+            "Slack rope turns into free fall. Pull it in and move the grab up before you start the work."
         }
         Key::PrincipleSource(Lesson::GrabHeight) => {
             "Free fall = lanyard less the grab’s height over the D-ring (geometry): the most there can be. Standing beside the rope uses some of it up."
@@ -1343,7 +1349,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Change(FindingCode::RopeEndOpen) => {
             "Use a line with the maker’s stop at its end, long enough to reach the ground. Some places forbid knots."
         }
-        Key::Title(FindingCode::RopeEndKnot) => "A knot for a stop",
+        Key::Title(FindingCode::RopeEndKnot) => "A knot instead of a stop",
         Key::Says(FindingCode::RopeEndKnot) => "The rope’s end has a knot where its maker’s stop belongs.",
         Key::Change(FindingCode::RopeEndKnot) => {
             "Use a line with the maker’s stop at its end, and look up whether knots are allowed where you work."
@@ -1370,7 +1376,7 @@ pub fn text(key: Key) -> &'static str {
             "This place has conditions of its own for work from a portable ladder: three points of contact, light work, short time, or a free hand. Ask which count here."
         }
         Key::Change(FindingCode::LadderConditions) => "Ask a competent person which of the conditions apply.",
-        Key::Title(FindingCode::AnchorOpen) => "Anchor: open, ask",
+        Key::Title(FindingCode::AnchorOpen) => "Anchor: not settled, ask",
         Key::Says(FindingCode::AnchorOpen) => {
             "The fasteners alone come to {value}; this place asks for {limit}. Left out: truss or rafter, splits, rot, the plate itself, spacing, distance to the wood’s edge. Ask."
         }
@@ -1433,9 +1439,11 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Title(FindingCode::GrabLinkAsk) => "Is the lanyard short enough?",
         Key::Says(FindingCode::GrabLinkAsk) => {
-            "By one account the Canadian standard lets a rope grab carry 0.76 m (30 in) at most. What yours may carry stands in its maker’s notice."
+            "By one account the Canadian standard allows at most 0.76 m (30 in) between a rope grab and the D-ring. What yours allows is in its maker’s instructions."
         }
-        Key::Change(FindingCode::GrabLinkAsk) => "Look it up in the grab’s notice, or ask.",
+        Key::Change(FindingCode::GrabLinkAsk) => {
+            "Look it up in the maker’s instructions for the grab, or ask."
+        }
         Key::SheetLaw => "A record of training is asked for by",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),

@@ -99,8 +99,8 @@ pub fn text(key: Key) -> &'static str {
             "Le moteur qui calcule la chute n’a pas répondu, deux fois. Rien n’est perdu : relancez, avec un réseau si possible."
         }
         Key::TryAgain => "Réessayer",
-        Key::LockAndPlay => "Fixer la réponse et lancer",
-        Key::Locked => "Votre réponse est fixée : {answer}",
+        Key::LockAndPlay => "Confirmer et lancer",
+        Key::Locked => "Votre réponse est confirmée : {answer}",
         Key::Computing => "Calcul de la chute…",
         Key::Skip => "Passer au résultat",
         Key::ProblemsHeading => "Ce montage est impossible :",
@@ -148,8 +148,8 @@ pub fn text(key: Key) -> &'static str {
             "Arrêt sur le toit : {value} sur le corps, respecte la limite de {limit} sous ces hypothèses."
         }
         Key::VerdictNoForce => "Arrêt en l’air avec {value} sur le corps; aucune limite de force fixée ici.",
-        Key::VerdictGroundShort => "Descend jusqu’au sol à {value} : il manquait {missing} de dégagement.",
-        Key::VerdictGround => "Descend jusqu’au sol à {value} : rien n’a tenu sur la corde.",
+        Key::VerdictGroundShort => "Heurte le sol à {value} : il manquait {missing} de dégagement.",
+        Key::VerdictGround => "Heurte le sol à {value} : rien n’a tenu sur la corde.",
         Key::VerdictObstacleShort => "Tombe sur la terrasse à {value} : il manquait {missing} de dégagement.",
         Key::VerdictObstacle => "Tombe sur la terrasse à {value} : rien n’a tenu sur la corde.",
         Key::VerdictLetGo => "Sort de la corde : plus rien ne retient la personne.",
@@ -275,7 +275,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Outcome(Outcome::Stopped) => "s’arrête à temps",
         Key::Outcome(Outcome::Strikes) => "heurte quelque chose en bas",
         Key::Outcome(Outcome::LetGo) => "se détache de la corde ou de l’ancrage",
-        Key::Title(FindingCode::StrikesGround) => "Descend jusqu’au sol",
+        Key::Title(FindingCode::StrikesGround) => "Heurte le sol",
         Key::Title(FindingCode::StrikesObstacle) => "Tombe sur la terrasse",
         Key::Title(FindingCode::OffRope) => "Sort de la corde",
         Key::Title(FindingCode::AnchorGaveWay) => "L’ancrage cède",
@@ -310,19 +310,23 @@ pub fn text(key: Key) -> &'static str {
             "Cet endroit exige la limite de force ou celle de chute libre; celle affichée a décidé."
         }
         Key::Says(FindingCode::StoppingDistance) => {
-            "{value} pour s’arrêter, sans l’allongement de la corde, ne respecte pas la limite de {limit}."
+            "Un arrêt en {value}, sans l’allongement de la corde, ne respecte pas la limite de {limit}."
         }
         Key::Says(FindingCode::AbsorberSpent) => {
             "Il s’est déchiré jusqu’au bout, {value}. Ensuite, plus rien ne limite la force."
         }
         Key::Says(FindingCode::NoAbsorber) => "Seul l’allongement de la corde a adouci l’arrêt.",
         Key::Says(FindingCode::GrabReversed) => {
-            "La flèche en bas, le coulisseau ne peut pas bloquer; il court le long de la corde. Au Canada, depuis 2004, un coulisseau doit refuser d’être posé à l’envers, sauf s’il est fait pour les deux sens (CSA Z259.2.1, d’après un bulletin provincial)."
+            "Quand la flèche pointe vers le bas, le coulisseau ne peut pas bloquer; il file le long de la corde. Au Canada, depuis 2004, un coulisseau doit refuser d’être posé à l’envers, sauf s’il est fait pour les deux sens (CSA Z259.2.1, d’après un bulletin provincial)."
         }
-        Key::Says(FindingCode::LatchOpen) => "Le loquet ouvert, la corde peut sortir du coulisseau.",
-        Key::Says(FindingCode::BoltLoose) => "Le boulon desserré, le coulisseau glisse avant de tenir.",
+        Key::Says(FindingCode::LatchOpen) => {
+            "Quand le loquet est ouvert, la corde peut sortir du coulisseau."
+        }
+        Key::Says(FindingCode::BoltLoose) => {
+            "Quand le boulon est desserré, le coulisseau glisse avant de tenir."
+        }
         Key::Says(FindingCode::GrabLow) => {
-            "Le coulisseau est à {value} sous l’anneau en D : ajoutez-les à toute la longueur du cordon; c’est la chute libre à compter."
+            "Le coulisseau est à {value} sous l’anneau en D : ajoutez cette hauteur à toute la longueur du cordon; c’est la chute libre à compter."
         }
         Key::Says(FindingCode::HarnessLoose) => {
             "L’anneau en D remonte avant que le harnais retienne; une sangle de cuisse ou de poitrine lâche peut laisser sortir la personne ou la blesser gravement."
@@ -334,7 +338,7 @@ pub fn text(key: Key) -> &'static str {
             "Le règlement demande ce que le point d’ancrage porte tous les jours ({limit}); {value} est la charge où il rompt. Ce sont deux choses différentes : demandez."
         }
         Key::Says(FindingCode::LadderAngle) => {
-            "À {value} du sol, le pied n’est pas où il faut : écarté de {range} de la longueur."
+            "À {value} du sol, le pied n’est pas où il faut : il devrait être écarté de {range} de la longueur."
         }
         Key::Says(FindingCode::ClearanceMargin) => {
             "{value} restants, c’est moins que les {limit} gardés en réserve."
@@ -348,7 +352,7 @@ pub fn text(key: Key) -> &'static str {
         Key::SaysMet(FindingCode::PeakForce) => "{value} respecte la limite de {limit}.",
         Key::SaysMet(FindingCode::FreeFall) => "{value} respecte la limite de {limit}.",
         Key::SaysMet(FindingCode::StoppingDistance) => {
-            "{value} pour s’arrêter, sans l’allongement de la corde, respecte la limite de {limit}."
+            "Un arrêt en {value}, sans l’allongement de la corde, respecte la limite de {limit}."
         }
         Key::SaysMet(FindingCode::AnchorCapacity) => {
             "{value} de charge de rupture (le plus faible sur vingt) respecte les {limit} exigés."
@@ -408,11 +412,11 @@ pub fn text(key: Key) -> &'static str {
             "Montez le coulisseau; prenez un cordon plus court, permis par son fabricant."
         }
         Key::Change(FindingCode::HardSwing) => {
-            "Gardez le coulisseau haut et peu de mou, tenez-vous près du mur et l’ancrage droit au-dessus."
+            "Gardez le coulisseau haut et peu de mou, tenez-vous près du mur et placez-vous sous l’ancrage."
         }
         Key::Change(FindingCode::TriggerHeight) => "Pensez d’abord aux autres méthodes.",
         Key::Event(EventKind::RopeBreaks) => "corde rompt",
-        Key::Event(EventKind::LinkBreaks) => "liaison lâche",
+        Key::Event(EventKind::LinkBreaks) => "connecteur, cordon ou harnais rompt",
         Key::Anchor(AnchorKind::RoofVent) => "évent ou conduit de toit",
         Key::Anchor(AnchorKind::AntennaMast) => "mât d’antenne",
         Key::Problem(ProblemCode::NotADate) => "{field} : écrivez le jour comme 2026-05-01.",
@@ -420,12 +424,12 @@ pub fn text(key: Key) -> &'static str {
             "L’élingue serait au-dessus du sommet de la cheminée."
         }
         Key::Title(FindingCode::RopeBroke) => "La corde a rompu",
-        Key::Title(FindingCode::LinkBroke) => "La liaison a lâché",
+        Key::Title(FindingCode::LinkBroke) => "Un connecteur, le cordon ou le harnais a lâché",
         Key::Title(FindingCode::AnchorUnsuitable) => "Pas un ancrage",
         Key::Title(FindingCode::AnchorAllowable) => "Ce que l’ancrage peut porter",
         Key::Title(FindingCode::AnchorFactor) => "Ancrage par coefficient de sécurité",
         Key::Title(FindingCode::AnchorChooser) => "Qui a choisi l’ancrage",
-        Key::Title(FindingCode::FastenersMissed) => "Fixations à côté de la charpente",
+        Key::Title(FindingCode::FastenersMissed) => "Attaches à côté de la charpente",
         Key::Title(FindingCode::MortarWeak) => "Mortier faible",
         Key::Title(FindingCode::HigherMethod) => "Une autre méthode passe d’abord",
         Key::Title(FindingCode::ArrestTooLow) => "Trop bas pour l’arrêt de chute",
@@ -434,7 +438,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Title(FindingCode::TrainingExpired) => "Formation échue",
         Key::Title(FindingCode::GearFrayed) => "Corde usée",
         Key::Title(FindingCode::GearKnot) => "Nœud le long de la corde",
-        Key::Title(FindingCode::GearGate) => "Doigt qui ne verrouille pas",
+        Key::Title(FindingCode::GearGate) => "Cliquet qui ne verrouille pas",
         Key::Title(FindingCode::GearRust) => "Connecteur piqué de rouille",
         Key::Title(FindingCode::GearPack) => "Absorbeur déjà déployé",
         Key::Title(FindingCode::GearWebbing) => "Sangle du harnais coupée",
@@ -451,14 +455,14 @@ pub fn text(key: Key) -> &'static str {
             "Évents, conduits, tuyaux, gouttières et mâts ne sont pas des ancrages. On ne suppose ici qu’environ {value}."
         }
         Key::Says(FindingCode::AnchorAllowable) => {
-            "{value} dans les contraintes admissibles ne respecte pas la charge de service exigée de {limit}."
+            "{value} de charge admissible ne respecte pas la charge de service exigée de {limit}."
         }
         Key::Says(FindingCode::AnchorFactor) => {
             "Il rompt à {value} fois le plus que ce système peut tirer ({other} : l’étiquette de l’absorbeur, ou cette chute si elle a tiré plus). Cela suffit seulement si une personne qualifiée l’a conçu."
         }
-        Key::Says(FindingCode::AnchorChooser) => "La personne a choisi et posé l’ancrage seule.",
+        Key::Says(FindingCode::AnchorChooser) => "La personne a choisi et posé l’ancrage sans aide.",
         Key::Says(FindingCode::FastenersMissed) => {
-            "{value} fixations ne tiennent que dans le revêtement, qui lâche à une fraction de la charge."
+            "{value} attaches ne tiennent que dans le revêtement, qui lâche à une fraction de la charge."
         }
         Key::Says(FindingCode::MortarWeak) => {
             "Avec des joints tendres, seules les briques au-dessus de l’élingue résistent."
@@ -467,7 +471,7 @@ pub fn text(key: Key) -> &'static str {
             "Sur ce travail, une méthode qui passe avant l’arrêt de chute est possible. Une chute qui ne peut pas se produire n’a pas à être arrêtée."
         }
         Key::Says(FindingCode::ArrestTooLow) => {
-            "Même le coulisseau au plus haut, la somme usuelle (tout au pire) demande {value} sous les pieds; il y a {other}. On ne peut pas compter sur ce matériel ici."
+            "Même avec le coulisseau au plus haut, la somme usuelle (tout au pire) demande {value} sous les pieds; il y a {other}. On ne peut pas compter sur ce matériel ici."
         }
         Key::Says(FindingCode::ClearanceSum) => {
             "La somme usuelle exige {value} sous les pieds; il y a {other}."
@@ -481,7 +485,7 @@ pub fn text(key: Key) -> &'static str {
             "Un nœud peut coûter la moitié de la résistance, et le coulisseau ne le passe pas."
         }
         Key::Says(FindingCode::GearGate) => {
-            "Le doigt se ferme sans verrouiller; pressé de travers, il s’ouvre."
+            "Le cliquet du mousqueton se ferme sans verrouiller; pressé de travers, il s’ouvre."
         }
         Key::Says(FindingCode::GearRust) => "La rouille a creusé le métal.",
         Key::Says(FindingCode::GearPack) => {
@@ -496,7 +500,7 @@ pub fn text(key: Key) -> &'static str {
             "{value} du blocage à l’arrêt ne respecte pas les {limit} de l’essai de type."
         }
         Key::SaysMet(FindingCode::AnchorAllowable) => {
-            "{value} dans les contraintes admissibles respecte la charge de service exigée de {limit}."
+            "{value} de charge admissible respecte la charge de service exigée de {limit}."
         }
         Key::SaysMet(FindingCode::AnchorFactor) => {
             "Il rompt à {value} fois le plus que ce système peut tirer ({other}) : atteint le facteur de {limit}."
@@ -562,9 +566,9 @@ pub fn text(key: Key) -> &'static str {
         Key::MortarLabel => "Mortier",
         Key::MortarSound => "dur et plein",
         Key::MortarWeak => "tendre, fissuré ou absent",
-        Key::FastenersPerSide => "Fixations de chaque côté du faîte",
+        Key::FastenersPerSide => "Attaches de chaque côté du faîte",
         Key::FastenersMissed => "Dont à côté de la charpente",
-        Key::FastenerKindLabel => "Fixation",
+        Key::FastenerKindLabel => "Attache",
         Key::FastenerNail16d => "clou 16d, 3½ po",
         Key::FastenerNail10d => "clou 10d, 3 po",
         Key::FastenerNail20d => "clou 20d, 4 po",
@@ -588,13 +592,13 @@ pub fn text(key: Key) -> &'static str {
             "Compté par les attaches seules. Ferme ou chevron, fentes, pourriture, plaque, espacement et bords sont laissés de côté : à vérifier, demandez. Seule une personne qualifiée peut juger un vrai point d’ancrage."
         }
         Key::StrengthDrawing => {
-            "Coupe du toit à l’ancrage : {hit} fixations dans les chevrons, {miss} dans le revêtement seul."
+            "Coupe du toit à l’ancrage : {hit} attaches dans les chevrons, {miss} dans le revêtement seul."
         }
         Key::StrengthHit => "tient",
         Key::StrengthMiss => "lâche",
         Key::PartGear => "Examiner l’équipement",
         Key::GearHint => {
-            "Regardez chaque pièce comme avant de monter. Une partie de ce qui traîne à la remise est défectueux."
+            "Regardez chaque pièce comme avant de monter. Certaines pièces de la remise sont défectueuses."
         }
         Key::GearSeen => "{seen} sur {all} examinées",
         Key::GearShed => "Prendre ce qui est à la remise",
@@ -613,13 +617,13 @@ pub fn text(key: Key) -> &'static str {
         Key::PartArrow => "Coulisseau : sa flèche",
         Key::PartBolt => "Coulisseau : son boulon",
         Key::PartLatch => "Coulisseau : son loquet",
-        Key::PartNails => "Ancrage : ses fixations",
+        Key::PartNails => "Ancrage : ses attaches",
         Key::LooksRopeSound => "Régulière et ronde partout; la gaine est propre et entière.",
         Key::LooksRopeFrayed => "Sur une largeur de main, la gaine manque et des brins blancs apparaissent.",
         Key::LooksRopeKnotted => "À deux longueurs de bras, il y a un nœud simple, bien serré.",
-        Key::LooksConnectorSound => "Le doigt se referme et sa bague tourne par-dessus.",
+        Key::LooksConnectorSound => "Le cliquet du mousqueton se referme et sa bague tourne par-dessus.",
         Key::LooksConnectorUnlocked => {
-            "Le doigt se referme; la bague ne bouge pas. Le pouce rouvre le doigt."
+            "Le cliquet du mousqueton se referme; la bague ne bouge pas. Le pouce rouvre le cliquet."
         }
         Key::LooksConnectorCorroded => "Écailles brunes, et dessous des creux où l’ongle accroche.",
         Key::LooksPackSound => "Un sachet plat, housse fermée, coutures en rangs.",
@@ -634,8 +638,8 @@ pub fn text(key: Key) -> &'static str {
         Key::LooksArrowDown => "La flèche sur le côté pointe vers le sol.",
         Key::LooksBoltTight => "Le boulon ne tourne pas à la main.",
         Key::LooksBoltLoose => "Le boulon tourne entre deux doigts.",
-        Key::LooksLatchClosed => "Le loquet est rabattu sur la corde; aucun jour.",
-        Key::LooksLatchOpen => "On voit le jour entre le loquet et le corps.",
+        Key::LooksLatchClosed => "Le loquet est rabattu sur la corde, sans aucun espace.",
+        Key::LooksLatchOpen => "On voit de la lumière entre le loquet et le corps du coulisseau.",
         Key::LooksNailsHit => "Vues d’en dessous, toutes les pointes sont dans un chevron.",
         Key::LooksNailsMissed => {
             "Vues d’en dessous, {value} pointes sortent du revêtement à côté du chevron."
@@ -651,7 +655,7 @@ pub fn text(key: Key) -> &'static str {
         Key::RescueSpoken => "convenu de vive voix",
         Key::RescueWritten => "écrit, lu à l’équipe",
         Key::ChooserLabel => "Ancrage choisi par",
-        Key::ChooserWorker => "la personne seule",
+        Key::ChooserWorker => "la personne qui peint, sans aide",
         Key::ChooserCompetent => "une personne compétente",
         Key::ChooserQualified => "une personne qualifiée (ingénieur)",
         Key::TrainedOn => "Carte de formation datée du",
@@ -707,7 +711,7 @@ pub fn text(key: Key) -> &'static str {
             "L’anneau en D est descendu de {fall} en tout : chute libre {free}, absorbeur {absorber}, coulisseau {slip}, corde {rope}, harnais {harness}; le reste, {rest}, vient du corps qui tourne et se balance."
         }
         Key::WhyAnchor => {
-            "À l’ancrage {anchor}; le bord du toit a retenu le reste des {force} à l’anneau en D."
+            "L’ancrage a reçu {anchor}; le bord du toit a retenu le reste des {force} à l’anneau en D."
         }
         Key::WhySlip => "Le coulisseau a glissé de {slip} le long de la corde.",
         Key::MarginLine => "Marge : {value}",
@@ -734,7 +738,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::ThumbAbsorber => "Un absorbeur ajoute plus d’un mètre (4 pi).",
         Key::ThumbAbsorberTold => {
-            "C’est son plus long déploiement. Comptez avec. 100 kg après 1,8 m sur un absorbeur à {low} en prennent {long}; après 0,6 m à {high}, {short}."
+            "C’est le plus qu’il se déploie. Prévoyez cette longueur. 100 kg après 1,8 m sur un absorbeur à {low} en prennent {long}; après 0,6 m à {high}, {short}."
         }
         Key::ThumbBelow => "Un coulisseau à une longueur de cordon sous l’anneau : deux fois le cordon.",
         Key::ThumbBelowTold => {
@@ -746,9 +750,9 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::ThumbNails => "Quatre clous ou vis de chaque côté du faîte, dans la charpente.",
         Key::ThumbNailsTold => {
-            "Dans l’épinette sèche sur un toit 6 dans 12, les clous rompent à {nails} (un sur vingt à cela ou moins) et le code du bois admet {nails_allow}; les vis {screws} et {screws_allow}. L’Ontario demande {on} sous contrainte admissible. Tous ratés, les clous tiennent {missed}. Rien de cela ne connaît la ferme, la plaque ni les fentes : à vérifier, demandez."
+            "Dans l’épinette sèche sur un toit 6 dans 12, les clous rompent à {nails} (un sur vingt à cela ou moins); leur charge admissible selon le code du bois est {nails_allow}. Pour les vis : {screws} et {screws_allow}. L’Ontario demande {on} sous contrainte admissible. Tous ratés, les clous rompent à {missed}. Rien de cela ne connaît la ferme, la plaque ni les fentes : à vérifier, demandez."
         }
-        Key::ThumbLook => "Vérifier boulon et loquet toutes les 15 à 20 minutes.",
+        Key::ThumbLook => "Vérifiez le boulon et le loquet toutes les 15 à 20 minutes.",
         Key::ThumbLookTold => {
             "Aucun chiffre ne dit à quelle vitesse ils se desserrent. Le prix, lui, est connu : desserré, le coulisseau est supposé tenir {loose}; serré, {tight}."
         }
@@ -764,11 +768,11 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::ThumbChimney => "Une cheminée doit être saine avant qu’on y passe une corde.",
         Key::ThumbChimneyTold => {
-            "Une souche de 18 po, haute de 4 pi 4 po, bascule à {sound} avec l’élingue à un pied. L’élingue à 2 pi, elle bascule à {high}. Saine ne suffit pas."
+            "Une souche de 18 po, haute de 4 pi 4 po, bascule à {sound} avec l’élingue à un pied. L’élingue à 2 pi, elle bascule à {high}. Être saine ne suffit pas."
         }
-        Key::ThumbHoles => "Sceller les trous de clous quand on retire l’ancrage.",
+        Key::ThumbHoles => "Bouchez les trous de clous quand vous retirez l’ancrage.",
         Key::ThumbHolesTold => {
-            "Une affaire de toit, pas de chute. Un clou arraché et remis dans le même trou tient moins; clouez à un endroit neuf du chevron."
+            "C’est pour protéger le toit, pas pour arrêter une chute. Un clou arraché et remis dans le même trou tient moins; clouez à un endroit neuf du chevron."
         }
         Key::SpreadHeading => "Quelle confiance y accorder?",
         Key::SpreadHint => {
@@ -784,7 +788,7 @@ pub fn text(key: Key) -> &'static str {
             "De celles qui s’arrêtent, dix-neuf sur vingt laissent {low} ou plus; la moitié laisse plus de {middle}."
         }
         Key::SpreadForce => {
-            "Dix-neuf sur vingt tirent avec {high} ou moins sur le corps; la moitié avec moins de {middle}."
+            "Dans dix-neuf sur vingt, le corps subit {high} ou moins; dans la moitié, moins de {middle}."
         }
         Key::SpreadMatters => "Ce qui compte le plus : {what}.",
         Key::SpreadMattersNone => "Aucune inconnue ne décide à elle seule.",
@@ -802,7 +806,7 @@ pub fn text(key: Key) -> &'static str {
         Key::UncAnchor => "la résistance de l’ancrage",
         Key::SideHeading => "Le long du mur",
         Key::SideHint => {
-            "Éloignez-vous de l’ancrage le long du mur et la corde penche. Une glissade finit alors plus bas et ramène la personne sous l’ancrage en balancier."
+            "Si vous vous éloignez de l’ancrage le long du mur, la corde penche. Une glissade finit alors plus bas et ramène la personne sous l’ancrage en balancier."
         }
         Key::SideOffset => "Distance le long du mur",
         Key::SideWords => {
@@ -849,29 +853,29 @@ pub fn text(key: Key) -> &'static str {
         Key::Event(EventKind::LadderTips) => "l’échelle bascule",
         Key::Title(FindingCode::LadderSlides) => "L’échelle glisse",
         Key::Says(FindingCode::LadderSlides) => {
-            "Le pied a besoin d’un frottement de {value}; ce sol en donne environ {other}. C’est la glissade de l’échelle qui commence la chute."
+            "Il faut au pied un frottement de {value}; ce sol en donne environ {other}. L’échelle glisse, puis la personne tombe."
         }
         Key::Change(FindingCode::LadderSlides) => {
-            "Placer le pied au quart ou au tiers de la longueur, sur un sol ferme et sec, et attacher le haut."
+            "Placez le pied au quart ou au tiers de la longueur, sur un sol ferme et sec, et attachez le haut."
         }
         Key::Title(FindingCode::LadderTips) => "L’échelle bascule en arrière",
         Key::Says(FindingCode::LadderTips) => {
-            "Elle est si droite que le poids du travailleur et de l’échelle tombe derrière son pied."
+            "L’échelle est si droite que le poids de la personne et de l’échelle tombe derrière son pied."
         }
         Key::Change(FindingCode::LadderTips) => {
             "Écartez le pied d’un quart de la longueur et attachez le haut."
         }
-        Key::Title(FindingCode::LadderReach) => "Bras trop loin",
+        Key::Title(FindingCode::LadderReach) => "Trop penché",
         Key::Says(FindingCode::LadderReach) => {
-            "Penché ainsi, le centre de masse commun est à {value} du milieu de l’échelle, au-delà du montant, à {other}."
+            "Quand on se penche ainsi, le centre de masse de la personne et de l’échelle est à {value} du milieu de l’échelle, au-delà du montant, à {other}."
         }
         Key::Change(FindingCode::LadderReach) => {
-            "Descendre et déplacer l’échelle : garder la boucle de ceinture entre les montants (pratique courante)."
+            "Descendez et déplacez l’échelle : gardez la boucle de ceinture entre les montants (pratique courante)."
         }
         Key::Title(FindingCode::LadderUntied) => "Échelle non attachée",
         Key::Says(FindingCode::LadderUntied) => "Seul le frottement retient l’échelle.",
         Key::Change(FindingCode::LadderUntied) => {
-            "Attachez le haut; d’ici là, quelqu’un tient le pied (pratique courante)."
+            "Attachez le haut; d’ici là, faites tenir le pied par quelqu’un (pratique courante)."
         }
         Key::Title(FindingCode::PowerLine) => "DANGER : ligne électrique",
         Key::Says(FindingCode::PowerLine) => {
@@ -881,15 +885,13 @@ pub fn text(key: Key) -> &'static str {
             "Posée ici et pivotant sur son pied, l’échelle reste à {value} du fil, la main aussi; la distance d’approche est de {limit}. Un manche ajoute sa longueur. Portez l’échelle couchée."
         }
         Key::Change(FindingCode::PowerLine) => {
-            "Arrêtez et demandez : que l’exploitant coupe ou déplace la ligne, ou prenez une échelle plus courte ailleurs."
+            "Arrêtez et demandez : l’exploitant doit couper ou déplacer la ligne; sinon, prenez une échelle plus courte ailleurs."
         }
         Key::Title(FindingCode::AbsorberMass) => "Absorbeur et masse du corps",
         Key::Says(FindingCode::AbsorberMass) => {
             "{value} est hors des masses prévues pour cette classe d’absorbeur."
         }
-        Key::Change(FindingCode::AbsorberMass) => {
-            "Prendre un absorbeur de la classe prévue pour cette masse."
-        }
+        Key::Change(FindingCode::AbsorberMass) => "Prenez un absorbeur de la classe prévue pour cette masse.",
         Key::SideHeld => {
             "Avec le frottement de l’arête (0,3, supposé) : {drop} de chute, {speed} sous l’ancrage; la corde scie {dragged} le long de l’arête."
         }
@@ -900,7 +902,9 @@ pub fn text(key: Key) -> &'static str {
         Key::SideThingHit => "Le balancement l’atteint à {speed}, comme une chute de {height}.",
         Key::SideThingMiss => "Le balancement ne va pas jusque-là.",
         Key::MapHeading => "Où il reste du dégagement",
-        Key::MapHint => "Le même équipement à d’autres hauteurs. Choisir un point de la carte et le charger.",
+        Key::MapHint => {
+            "Le même équipement à d’autres hauteurs. Choisissez un point de la carte, puis chargez-le."
+        }
         Key::MapByGrab => "Hauteur du coulisseau et hauteur des pieds",
         Key::MapByOffset => "Distance le long du mur et hauteur des pieds",
         Key::MapLadderOnly => "Tracée pour une personne sur une échelle.",
@@ -937,33 +941,33 @@ pub fn text(key: Key) -> &'static str {
         Key::ItemName(ItemKind::Wire) => "Lignes électriques",
         Key::Stem(ItemKind::Ends) => "La personne glisse ici. Comment cela finit-il?",
         Key::Stem(ItemKind::Higher) => {
-            "Deux montages, pareils sauf un point. Dans lequel la personne finit-elle plus haut au-dessus du sol?"
+            "Deux montages, pareils sauf un point. Dans lequel la personne finit-elle le plus haut au-dessus du sol?"
         }
         Key::Stem(ItemKind::PutGrab) => {
-            "Placer le coulisseau à une hauteur où la chute libre reste à {limit} ou moins."
+            "Placez le coulisseau à une hauteur où la chute libre reste à {limit} ou moins."
         }
         Key::Stem(ItemKind::Fault) => {
             "Vous examinez l’équipement. Quelle pièce ne doit pas servir telle quelle?"
         }
-        Key::Stem(ItemKind::Steps) => "Mettre ces étapes en ordre, la première en haut.",
+        Key::Stem(ItemKind::Steps) => "Mettez ces étapes en ordre, la première en haut.",
         Key::Stem(ItemKind::PickAnchor) => {
             "Trois points où s’attacher. Lequel est un ancrage pour ce travail?"
         }
         Key::Stem(ItemKind::Room) => "La personne glisse ici. Y a-t-il assez de dégagement?",
         Key::Stem(ItemKind::Along) => {
-            "Jusqu’où peut-on s’éloigner de l’aplomb de l’ancrage? Prendre la plus grande distance où il reste {reserve} et où le balancement reste sous {fast}."
+            "Jusqu’où pouvez-vous vous éloigner de l’aplomb de l’ancrage? Prenez la plus grande distance où il reste {reserve} et où le balancement reste sous {fast}."
         }
-        Key::Stem(ItemKind::Method) => "Avant que quelqu’un monte : que faire?",
-        Key::Stem(ItemKind::After) => "Que faire maintenant?",
+        Key::Stem(ItemKind::Method) => "Avant que quelqu’un monte : que faites-vous?",
+        Key::Stem(ItemKind::After) => "Que faites-vous maintenant?",
         Key::Stem(ItemKind::Footing) => {
             "Personne n’a attaché cette échelle. Comment tient-elle avec la personne dessus?"
         }
         Key::Stem(ItemKind::Wire) => {
-            "Il y a une ligne électrique près de cette échelle. Peut-on s’en servir ici?"
+            "Il y a une ligne électrique près de cette échelle. Pouvez-vous vous en servir ici?"
         }
         Key::Step(Step::AskMethod) => "Se demander si une autre méthode convient",
         Key::Step(Step::WalkSite) => "Faire le tour du lieu : fils, sol, ce qui se trouve dessous",
-        Key::Step(Step::PlanRescue) => "Fixer le sauvetage, par écrit",
+        Key::Step(Step::PlanRescue) => "Prévoir le sauvetage, par écrit",
         Key::Step(Step::LookOverGear) => "Examiner chaque pièce de l’équipement",
         Key::Step(Step::PlaceLadder) => "Placer le pied de l’échelle et en attacher le haut",
         Key::Step(Step::SetAnchor) => "Poser l’ancrage selon sa notice, dans la charpente",
@@ -980,7 +984,7 @@ pub fn text(key: Key) -> &'static str {
             "La chute est arrêtée. La personne est suspendue dans le harnais et ne bouge pas."
         }
         Key::AfterStem(AfterCase::NoPlan) => {
-            "L’équipement est prêt. Personne n’a fixé comment on descendrait une personne suspendue."
+            "L’équipement est prêt. Rien n’est prévu pour descendre une personne suspendue."
         }
         Key::AfterStem(AfterCase::DownAndFine) => {
             "Après dix minutes dans le harnais, la personne est au sol et dit n’avoir mal nulle part."
@@ -1004,7 +1008,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::AfterChoice(AfterCase::HangsStill, 2) => "Ne rien toucher avant l’arrivée des secours.",
         Key::AfterChoice(AfterCase::NoPlan, 0) => {
-            "Personne ne monte avant que le sauvetage soit fixé et connu de l’équipe."
+            "Personne ne monte avant que le sauvetage soit prévu et connu de l’équipe."
         }
         Key::AfterChoice(AfterCase::NoPlan, 1) => "Commencer : le numéro d’urgence tient lieu de plan.",
         Key::AfterChoice(AfterCase::NoPlan, 2) => "Commencer avec la personne la plus expérimentée.",
@@ -1038,7 +1042,7 @@ pub fn text(key: Key) -> &'static str {
             "Pour une personne suspendue qui ne bouge pas, les minutes comptent."
         }
         Key::AfterWhy(AfterCase::NoPlan, 1) => {
-            "L’aide extérieure peut être à une demi-heure. Une personne suspendue ne les a pas."
+            "L’aide extérieure peut être à une demi-heure. Une personne suspendue ne peut pas attendre autant."
         }
         Key::AfterWhy(AfterCase::NoPlan, 2) => "L’expérience ne fait descendre personne d’une corde.",
         Key::AfterWhy(AfterCase::DownAndFine, 1) => {
@@ -1080,7 +1084,7 @@ pub fn text(key: Key) -> &'static str {
         Key::QWireAsk => "Non : arrêter et demander à l’exploitant",
         Key::QWireDry => "Oui, si elle est en bois sec ou en plastique",
         Key::WhyEndsStopped => {
-            "Une corde n’arrête que si chaque maillon tient et qu’il y a de la place dessous. Regardez cette chute."
+            "Une corde n’arrête la chute que si chaque maillon tient et qu’il y a de la place dessous. Regardez cette chute."
         }
         Key::WhyEndsStrikes => {
             "La somme de la chute libre, de l’allongement et du déploiement donne autre chose ici. Regardez cette chute."
@@ -1117,8 +1121,12 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyFooting => {
             "Son pied demande un frottement de {needed}, et ce sol donne environ {has} (supposé)."
         }
-        Key::WhyFootingBack => "Si droite, le poids du travailleur et de l’échelle tombe derrière le pied.",
-        Key::WhyFootingSide => "Penché, le poids commun est à {off} du milieu, au-delà du montant à {rail}.",
+        Key::WhyFootingBack => {
+            "L’échelle est si droite que le poids de la personne et de l’échelle tombe derrière son pied."
+        }
+        Key::WhyFootingSide => {
+            "En se penchant, la personne porte le poids commun à {off} du milieu, au-delà du montant à {rail}."
+        }
         Key::WhyWire => {
             "En tournant autour de son pied, l’échelle vient à {value} du fil. La distance d’approche minimale est ici de {limit}. Le bois et le plastique ne protègent pas : l’humidité et la peinture conduisent."
         }
@@ -1129,13 +1137,13 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::QuizHeading => "Quiz",
         Key::QuizLead => {
-            "Douze questions, sans limite de temps, et de nouveau ce qui a été manqué la dernière fois. Chaque corrigé est calculé par le même moteur que les chutes."
+            "Douze questions, sans limite de temps, et de nouveau celles que vous avez manquées la dernière fois. Chaque corrigé est calculé par le même moteur que les chutes."
         }
         Key::QuizHalves => "Commencé et pas fini",
         Key::QuizHalf => "{who} : {done} sur {all}, commencé le {day}",
         Key::QuizResume => "Continuer",
         Key::QuizDrop => "Abandonner",
-        Key::QuizMode => "À quelle fin?",
+        Key::QuizMode => "Pour quoi faire?",
         Key::QuizPractice => "Exercice",
         Key::QuizAssessment => "Évaluation",
         Key::QuizPracticeHint => {
@@ -1147,7 +1155,7 @@ pub fn text(key: Key) -> &'static str {
         Key::QuizTrainer => "Nom de la personne qui forme",
         Key::QuizCut => "Seuil de réussite",
         Key::QuizCutHint => {
-            "Quatre sur cinq, sauf si vous changez : place pour deux étourderies, aucune pour une erreur qui tue."
+            "Quatre sur cinq, sauf si vous changez ce seuil : deux étourderies sont permises, mais aucune erreur qui peut tuer."
         }
         Key::QuizSeed => "Numéro du questionnaire",
         Key::QuizSeedHint => "Le même numéro donne les mêmes questions à tout le monde.",
@@ -1158,8 +1166,8 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::QuizProgress => "Question {n} sur {all}",
         Key::QuizYourAnswer => "Votre réponse",
-        Key::QuizLock => "Verrouiller cette réponse",
-        Key::QuizPickFirst => "D’abord choisir une réponse",
+        Key::QuizLock => "Confirmer cette réponse",
+        Key::QuizPickFirst => "Choisissez d’abord une réponse",
         Key::QuizOn => "Continuer",
         Key::QuizLeave => "Quitter : il vous attend ici",
         Key::QuizUp => "Monter : {what}",
@@ -1174,15 +1182,15 @@ pub fn text(key: Key) -> &'static str {
         Key::QuizResult => "Le résultat",
         Key::QuizPassed => "{points} des points : réussi (à partir de {cut}).",
         Key::QuizFailed => {
-            "{points} des points : pas réussi (à partir de {cut}). Ce qui a été manqué revient sous une autre forme."
+            "{points} des points : non réussi (à partir de {cut}). Ce que vous avez manqué revient sous une autre forme."
         }
         Key::QuizFailedCritical => {
-            "{points} des points, et erreurs qui peuvent tuer : {critical}. Pas réussi, quels que soient les points. Ce qui a été manqué revient sous une autre forme."
+            "{points} des points, et erreurs qui peuvent tuer : {critical}. Non réussi, quels que soient les points. Ce que vous avez manqué revient sous une autre forme."
         }
         Key::QuizPracticeDone => "L’exercice est fini. Rien n’a été enregistré.",
         Key::QuizExport => "Garder la fiche",
         Key::QuizExportWhy => {
-            "Un navigateur peut effacer ce qu’il garde. Enregistrer le fichier ou imprimer la page maintenant."
+            "Un navigateur peut effacer ce qu’il garde. Enregistrez le fichier ou imprimez la page maintenant."
         }
         Key::QuizAnswers => "Les réponses",
         Key::QuizAgain => "Un autre questionnaire",
@@ -1194,14 +1202,14 @@ pub fn text(key: Key) -> &'static str {
         Key::SheetCritical => "Erreurs qui peuvent tuer",
         Key::SheetResult => "Résultat",
         Key::SheetPassed => "réussi",
-        Key::SheetNotPassed => "pas réussi",
+        Key::SheetNotPassed => "non réussi",
         Key::SheetVersions => "Versions",
         Key::SheetSign => "Signature de la personne qui forme, et date",
         Key::SheetChain => {
             "Ce nombre change si la fiche est modifiée, mais qui le veut peut en faire un nouveau. Il ne prouve pas qui a répondu."
         }
         Key::NoteNotKept => {
-            "Cet appareil ne garde pas ce que vous faites (navigation privée, ou mémoire pleine). Enregistrer un fichier avant de quitter."
+            "Cet appareil ne garde pas ce que vous faites (navigation privée, ou mémoire pleine). Enregistrez un fichier avant de quitter."
         }
         Key::NoteOtherTab => "Ce questionnaire a été continué dans un autre onglet. Il reprend de là.",
         Key::NoteClockBack => {
@@ -1211,12 +1219,12 @@ pub fn text(key: Key) -> &'static str {
         Key::NoteGone => "J’ai lu",
         Key::CrewHeading => "Équipe et fiches",
         Key::CrewLead => {
-            "Gardé sur cet appareil seulement. Enregistrer des fichiers pour les déplacer ou les conserver."
+            "Gardé sur cet appareil seulement. Enregistrez des fichiers pour les déplacer ou les conserver."
         }
         Key::CrewEmpty => "La liste est vide. Collez des noms, ou commencez une évaluation sous un nom.",
         Key::CrewNone => "pas encore de questionnaire",
         Key::CrewPassed => "réussi le {day} avec {points}",
-        Key::CrewNotPassed => "pas réussi le {day}, {points}",
+        Key::CrewNotPassed => "non réussi le {day}, {points}",
         Key::CrewOpen => "Ouvrir et vérifier",
         Key::CrewRemove => "Retirer de la liste",
         Key::CrewPaste => "Noms, un par ligne",
@@ -1225,7 +1233,7 @@ pub fn text(key: Key) -> &'static str {
         Key::CrewMid => "Milieu de la saison (un rappel est alors dû)",
         Key::CrewAnalysis => "Ce que l’équipe n’a pas compris",
         Key::CrewAnalysisHint => {
-            "Le plus bas d’abord. « Écart » près de 0 ou moins : ceux qui savent le reste n’y font pas mieux; revoir la question ou l’enseigner de nouveau."
+            "Le plus bas d’abord. « Distingue » près de 0 ou moins : ceux qui savent le reste n’y font pas mieux; revoyez la question ou enseignez le sujet de nouveau."
         }
         Key::ColKind => "Sujet",
         Key::ColAnswered => "Réponses",
@@ -1233,7 +1241,7 @@ pub fn text(key: Key) -> &'static str {
         Key::ColApart => "Distingue",
         Key::CrewFiles => "Fichiers",
         Key::CrewFilesHint => {
-            "Ouvrir un fichier ajoute ce qui est nouveau et ne change rien à ce qui est ici."
+            "Quand vous ouvrez un fichier, ce qui est nouveau s’ajoute et rien de ce qui est ici ne change."
         }
         Key::WriteArchive => "Enregistrer toutes les fiches",
         Key::WriteCsv => "Pour un tableur (CSV)",
@@ -1266,14 +1274,14 @@ pub fn text(key: Key) -> &'static str {
         Key::DueLater => "Ensuite : {what}, à partir du {day}",
         Key::ClearHeading => "Vider cet appareil",
         Key::ClearHint => {
-            "Efface les fiches, l’équipe, les questionnaires commencés, les réglages et le montage. Enregistrer d’abord les fichiers."
+            "Efface les fiches, l’équipe, les questionnaires commencés, les réglages et le montage. Enregistrez d’abord les fichiers."
         }
         Key::ClearDevice => "Vider cet appareil",
         Key::ClearSure => "Oui, tout effacer",
         Key::ClearNot => "Non, garder",
         Key::RoomsComing => "Un instant, cette partie se charge…",
         Key::RoomsMissing => {
-            "Cette partie n’a pas pu être chargée. Un nouvel essai se fait dès qu’il y a un réseau; ensuite elle fonctionne sans réseau."
+            "Cette partie n’a pas pu être chargée. La page réessaie dès qu’il y a un réseau; ensuite, elle fonctionne sans réseau."
         }
         Key::GroundSlope => "Pente du sol qui descend depuis le mur",
         Key::StateGroundFalls => "Le sol descend depuis le mur à {slope}.",
@@ -1284,18 +1292,18 @@ pub fn text(key: Key) -> &'static str {
             "Le cordon n’était pas accroché à l’anneau en D. Rien ne retient la personne, même si tout le reste est bon."
         }
         Key::Change(FindingCode::NotClipped) => {
-            "Accrochez le cordon à l’anneau en D dorsal et voyez le doigt se fermer, avant de quitter le sol."
+            "Accrochez le cordon à l’anneau en D dorsal et regardez le cliquet du mousqueton se fermer, avant de quitter le sol."
         }
         Key::Lesson(Lesson::AlongTheWall) => "Se déplacer le long du mur",
         Key::Principle(Lesson::AlongTheWall) => {
-            "Une corde penchée est un pendule : la chute finit sous l’ancrage, plus bas et de côté. Déplacez l’ancrage, ou descendez, avant que le travail en sorte."
+            "Une corde penchée est un pendule : la chute finit sous l’ancrage, plus bas et de côté. Déplacez l’ancrage, ou descendez, avant que le travail vous éloigne trop."
         }
         Key::PrincipleSource(Lesson::AlongTheWall) => {
             "Forme exacte d’un pendule : chute L (1 − cos a), vitesse √(2 g × chute)."
         }
         Key::Lesson(Lesson::GrabBolt) => "Boulon serré ou desserré",
         Key::Principle(Lesson::GrabBolt) => {
-            "Un boulon desserré fait du coulisseau un frein qui glisse : l’arrêt est plus doux et prend un dégagement qui manquait. Passez-y la clé à chaque changement de corde, et revérifiez dans la journée."
+            "Avec un boulon desserré, le coulisseau devient un frein qui glisse : l’arrêt est plus doux mais plus long, et la place peut manquer. Serrez-le à la clé à chaque changement de corde, et revérifiez dans la journée."
         }
         Key::PrincipleSource(Lesson::GrabBolt) => {
             "Pratique courante; ce que tient un boulon desserré est supposé."
@@ -1312,7 +1320,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::NavLabel => "Vues",
         Key::WhyMethodOtherAsk => {
-            "Aucune autre méthode ne vient avant ici. Ce qui reste ouvert, quelqu’un d’autre doit le régler : {because}."
+            "Aucune autre méthode ne vient avant ici. Un point reste à régler par quelqu’un d’autre : {because}."
         }
         Key::NavLessons => "Leçons",
         Key::LessonsHeading => "Leçons",
@@ -1321,13 +1329,13 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::LessonDone => "faite",
         Key::LessonAsk => "Un seul point diffère. Dans lequel la personne s’en tire-t-elle mieux?",
-        Key::LessonLock => "Verrouiller et voir les deux chutes",
+        Key::LessonLock => "Confirmer et voir les deux chutes",
         Key::LessonRight => "Vous avez dit : {said}. C’est bien ce qui arrive.",
         Key::LessonOther => "Vous avez dit : {said}. Il en va autrement : {came}.",
         Key::LessonPrinciple => "Ce que cela montre",
         Key::LessonNext => "Leçon suivante",
         Key::LessonTry => "Essayer {letter} vous-même",
-        Key::LessonPlay => "Jouer les deux, quatre fois plus lentement",
+        Key::LessonPlay => "Lancer les deux, quatre fois plus lentement",
         Key::LessonTime => "Temps",
         Key::LessonGhost => "trait plein : A; tirets : B",
         Key::CmpEnd => "L’issue",
@@ -1347,10 +1355,10 @@ pub fn text(key: Key) -> &'static str {
             "Comptez comme chute libre la longueur du cordon, plus la hauteur dont le coulisseau pend sous l’anneau en D. Gardez le coulisseau à l’anneau ou plus haut."
         }
         Key::Principle(Lesson::GrabArrow) => {
-            "Un coulisseau ne bloque que dans un sens. La flèche à l’opposé de l’ancrage, il file le long de la corde comme une perle."
+            "Un coulisseau ne bloque que dans un sens. Si la flèche pointe à l’opposé de l’ancrage, il file le long de la corde comme une perle."
         }
         Key::Principle(Lesson::BoltAndLatch) => {
-            "C’est le loquet qui garde la corde dans le coulisseau quand on tire fort. Le fermer, tirer pour l’éprouver, et le revoir toutes les 15 à 20 minutes."
+            "C’est le loquet qui garde la corde dans le coulisseau quand on tire fort. Fermez-le, tirez pour l’éprouver, et revérifiez-le toutes les 15 à 20 minutes."
         }
         Key::Principle(Lesson::AbsorberOrNot) => {
             "Un arrêt demande de la distance : plus il est court, plus il est dur. L’absorbeur se déchire pour la donner; sans lui, seule la corde s’allonge, et une corde courte s’allonge peu."
@@ -1362,10 +1370,10 @@ pub fn text(key: Key) -> &'static str {
             "La chute libre, la déchirure, l’allongement et la longueur du corps doivent tenir dessous. Près du sol, aucun équipement ne crée de dégagement : une autre méthode, oui."
         }
         Key::Principle(Lesson::SlackOnTheRoof) => {
-            "Le mou de la corde est une chute libre qui attend. Le reprendre et remonter le coulisseau avant de se mettre au travail."
+            "Le mou de la corde, c’est de la chute libre qui attend. Reprenez-le et remontez le coulisseau avant de vous mettre au travail."
         }
         Key::PrincipleSource(Lesson::GrabHeight) => {
-            "Chute libre = cordon moins la hauteur du coulisseau au-dessus de l’anneau (géométrie) : le plus possible. Se tenir à côté de la corde en prend une part."
+            "Chute libre = cordon moins la hauteur du coulisseau au-dessus de l’anneau (géométrie) : c’est le plus qu’elle peut être. Si la personne se tient à côté de la corde, elle est plus courte."
         }
         Key::PrincipleSource(Lesson::GrabArrow) => {
             "Pratique courante; les fabricants marquent le sens sur le coulisseau."
@@ -1383,7 +1391,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PrincipleSource(Lesson::SlackOnTheRoof) => "Pratique courante.",
         Key::EndingsHeading => "Se tromper exprès",
         Key::EndingsLead => {
-            "Essayer des montages jusqu’à avoir vu chaque issue possible. Toutes viennent vraiment du moteur de calcul."
+            "Essayez des montages jusqu’à avoir vu chaque issue possible. Toutes viennent vraiment du moteur de calcul."
         }
         Key::EndingsCount => "{found} sur {all} trouvées",
         Key::EndingUnknown => "pas encore vue",
@@ -1396,7 +1404,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Ending(Ending::OffRope) => "la corde sortie du coulisseau",
         Key::Ending(Ending::Anchor) => "l’ancrage arraché",
         Key::Ending(Ending::Rope) => "la corde rompue",
-        Key::Ending(Ending::Link) => "une liaison lâchée",
+        Key::Ending(Ending::Link) => "un connecteur, le cordon ou le harnais rompu",
         Key::Ending(Ending::Ladder) => "l’échelle partie d’abord",
         Key::Title(FindingCode::RopeEndOpen) => "Rien au bout de la corde",
         Key::Says(FindingCode::RopeEndOpen) => "Un coulisseau qui glisse sortirait au bout de la corde.",
@@ -1426,7 +1434,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Title(FindingCode::LadderNotRequired) => "La protection est-elle exigée ici?",
         Key::Says(FindingCode::LadderNotRequired) => {
-            "Pas exigée sur une échelle portative ici; sage quand même."
+            "Elle n’est pas exigée sur une échelle portative ici; elle reste utile."
         }
         Key::Change(FindingCode::LadderNotRequired) => {
             "Demandez à votre employeur : plusieurs exigent plus que la règle."
@@ -1457,12 +1465,12 @@ pub fn text(key: Key) -> &'static str {
         Key::Change(FindingCode::WireUnknown) => {
             "Arrêtez. Demandez à l’exploitant la tension et la distance à garder. D’ici là, rien ne monte."
         }
-        Key::Title(FindingCode::WireCarried) => "AVERTISSEMENT : la porter couchée",
+        Key::Title(FindingCode::WireCarried) => "AVERTISSEMENT : portez-la couchée",
         Key::Says(FindingCode::WireCarried) => "Portée debout sous le fil, cette échelle en vient à {value}.",
         Key::Change(FindingCode::WireCarried) => "Portez-la couchée, à deux, loin du fil.",
         Key::Title(FindingCode::ServiceDrop) => "AVERTISSEMENT : le branchement",
         Key::Says(FindingCode::ServiceDrop) => {
-            "Le fil qui va à l’avant-toit est sous tension, moins de 750 V. Sa gaine protège du temps, pas du toucher. D’ici, l’échelle ou la main en vient à {value}."
+            "Le fil qui va à l’avant-toit est sous tension, moins de 750 V. Sa gaine le protège des intempéries; elle ne vous protège pas si vous y touchez. D’ici, l’échelle ou la main en vient à {value}."
         }
         Key::Change(FindingCode::ServiceDrop) => {
             "Ne touchez à rien près de lui. Demandez au distributeur de le couvrir ou de le couper avant d’y travailler."
@@ -1495,7 +1503,7 @@ pub fn text(key: Key) -> &'static str {
             "Protéger autrement la première personne qui pose l’ancrage : nacelle, échafaudage, ou corde par-dessus le faîte attachée de l’autre côté"
         }
         Key::WhyWireUnknown => {
-            "Personne n’a demandé la tension du fil : personne ne sait quelle distance suffit. La première réponse est toujours : arrêter et demander."
+            "Personne n’a demandé la tension du fil : personne ne sait quelle distance suffit. Commencez toujours par arrêter et demander à l’exploitant."
         }
         Key::Title(FindingCode::GrabLinkAsk) => "Le cordon est-il assez court?",
         Key::Says(FindingCode::GrabLinkAsk) => {

@@ -158,9 +158,7 @@ pub fn Crew() -> impl IntoView {
     let reopen = move |r: Record| {
         engine::ask(&Ask::Reopen(Box::new(r.clone())), move |answer| {
             if let Some(Answer::Reopened(doubt, form)) = answer {
-                desk.doubts.update(|d| {
-                    d.insert(r.id().to_owned(), doubt);
-                });
+                desk.found(r.id().to_owned(), doubt);
                 tell(doubt_words(settings.reader_now(), doubt).to_owned());
                 if doubt.is_none() {
                     let s = super::desk::Sitting {

@@ -21,6 +21,8 @@ const CREW: &str = "crew";
 const MID_SEASON: &str = "mid season";
 const LAST_END: &str = "last end";
 const HALF: &str = "sitting ";
+/// What drawing records again has shown, and by which versions.
+const CHECKED: &str = "checked";
 
 /// A form half done, as it is kept.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -28,6 +30,26 @@ pub struct Sitting {
     pub header: Header,
     pub mode: Mode,
     pub answers: Vec<Answered>,
+}
+
+/// What drawing records again has shown: it holds for these versions only.
+#[derive(Default, Serialize, Deserialize)]
+struct Checked {
+    versions: (u32, u32, u32),
+    by_id: HashMap<String, Option<Doubt>>,
+}
+
+impl Checked {
+    fn now() -> (u32, u32, u32) {
+        (crate::physics::PHYSICS_VERSION, crate::rules::RULES_VERSION, crate::quiz::QUIZ_VERSION)
+    }
+
+    /// What is kept, unless other versions found it.
+    fn read(text: Option<String>) -> Checked {
+        let kept = text.and_then(|t| serde_json::from_str::<Checked>(&t).ok());
+        kept.filter(|c| c.versions == Self::now())
+            .unwrap_or_else(|| Checked { versions: Self::now(), by_id: HashMap::new() })
+    }
 }
 
 impl Sitting {
@@ -197,6 +219,11 @@ impl Desk {
         let find = |name: &str| kept.iter().find(|(k, _)| k == name).map(|(_, v)| v.clone());
         self.crew.set(find(CREW).and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default());
         self.mid_season.set(find(MID_SEASON).unwrap_or_default());
+        self.doubts.update(|now| {
+            for (id, d) in Checked::read(find(CHECKED)).by_id {
+                now.entry(id).or_insert(d);
+            }
+        });
         let halves = kept.iter().filter(|(k, _)| k.starts_with(HALF));
         self.halves.set(halves.filter_map(|(_, t)| serde_json::from_str(t).ok()).collect());
     }
@@ -454,9 +481,7 @@ impl Desk {
             self.halves.update(|h| h.retain(|x| x.key() != key));
             self.tell_other_tabs(&format!("ended {key}"));
         }
-        self.doubts.update(|d| {
-            d.insert(r.id().to_owned(), None);
-        });
+        self.found(r.id().to_owned(), None);
         self.records.update(|all| all.push(r.clone()));
         self.done.set(Some(r));
     }
@@ -481,15 +506,29 @@ impl Desk {
         });
     }
 
+    /// Keeps in mind, and on the device, what drawing a record again has shown.
+    pub fn found(self, id: String, doubt: Option<Doubt>) {
+        self.doubts.update(|all| {
+            all.insert(id.clone(), doubt);
+        });
+        spawn_local(async move {
+            let edit = |old: Option<String>| {
+                let mut c = Checked::read(old);
+                c.by_id.insert(id, doubt);
+                (serde_json::to_string(&c).ok(), ())
+            };
+            // Not kept, it is drawn again at the next look.
+            let _ = keep::change(Shelf::Kept, CHECKED, edit).await;
+        });
+    }
+
     /// Draws the forms of records again, one after the other, and keeps in mind what that shows.
     fn draw_again(self, records: Vec<Record>, at: usize) {
         let Some(r) = records.get(at) else { return };
         let id = r.id().to_owned();
         engine::ask(&Ask::Doubt(Box::new(r.clone())), move |answer| {
             if let Some(Answer::Doubt(d)) = answer {
-                self.doubts.update(|all| {
-                    all.insert(id, d);
-                });
+                self.found(id, d);
                 self.draw_again(records, at + 1);
             }
         });

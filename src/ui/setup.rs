@@ -112,6 +112,7 @@ fn AnchorDetails() -> impl IntoView {
                 set=|s, i| if let Some(x) = Moisture::ALL.get(i) { s.anchor.fasteners.moisture = *x } />
         </Show>
         <Show when=move || chimney.get()>
+            <p class="problems caution">{settings.s(W::ChimneyCaution)}</p>
             <Choice name="mortar" label=Key::MortarLabel
                 options=vec![Key::MortarSound, Key::MortarWeak]
                 get=|s| at(Mortar::ALL, s.anchor.chimney.mortar)
@@ -309,6 +310,7 @@ pub fn SetUp() -> impl IntoView {
                     get=|s| usize::from(s.power_line.is_some())
                     set=|s, i| s.power_line = (i == 1).then(PowerLine::default) />
                 <Show when=move || has_wire.get()>
+                    <p class="problems caution">{settings.s(W::WireCaution)}</p>
                     <Choice name="voltage" label=Key::VoltageLabel options=VOLTAGES.to_vec()
                         get=|s| s.power_line.map_or(0, |l| at(Voltage::ALL, l.voltage))
                         set=|s, i| if let (Some(l), Some(v)) = (&mut s.power_line, Voltage::ALL.get(i)) { l.voltage = *v } />

@@ -252,7 +252,7 @@ async fn a_lesson_is_predicted_seen_and_compared() -> Res {
     page.click("input[name=better]").await?;
     page.click("#lock").await?;
     page.wait("#play-both").await?;
-    assert!(page.text(".told").await?.contains("So it came out"));
+    assert!(page.text(".told").await?.contains("That is what happened"));
     let table = page.text(".analysis").await?;
     assert!(table.contains("Largest force on the body") && table.contains("kN"), "{table}");
     // The clock runs, and the worker with it.

@@ -228,7 +228,7 @@ async fn a_hanging_worker_is_brought_down() -> Res {
     page.wait(".step-of").await?;
     let steps = page.driver.find_all(By::Css(".step-of")).await?;
     steps[0].click().await?;
-    page.wait_text(".told", "two people pull about").await?;
+    page.wait_text(".told", "two people manage about").await?;
     page.driver.find_all(By::Css(".step-of")).await?[5].click().await?;
     page.wait("#rescue-end").await?;
     assert!(page.text("#rescue-end").await?.contains("Nobody called"));

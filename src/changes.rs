@@ -43,6 +43,11 @@ changes! {
         |s| if s.lanyard.absorber.is_none() { s.lanyard.absorber = Some(Absorber::default()) };
     ShortLanyard, "A link of 0.6 m.",
         |s| if s.lanyard.length_m > 0.6 && s.grab.above_dring_m.abs() < 0.6 { s.lanyard.length_m = 0.6 };
+    ClipIn, "The lanyard clipped in.", |s| s.lanyard.clipped = true;
+    TieLadder, "The ladder tied at the top.",
+        |s| if matches!(s.stance, Stance::Ladder { .. }) { s.ladder.tied = true };
+    StandInLine, "Standing between the rails.",
+        |s| if matches!(s.stance, Stance::Ladder { .. }) { s.ladder.reach_out_m = 0.0 };
     HarnessSnug, "The harness drawn up.", |s| s.worker.harness = HarnessFit::Snug;
     SoundGear, "Faulty gear changed.", |s| s.gear = Gear::default();
     LadderFoot, "The ladder's foot at a quarter of its length.",

@@ -100,7 +100,7 @@ impl From<Fault> for FileError {
 
 /// A name from a file as it may be shown: short, without control codes or line breaks.
 fn plain(path: &str) -> String {
-    let path = if path == "." { "" } else { path };
+    let path = if path == "." || path == "?" { "" } else { path };
     path.chars()
         .take(LONGEST_PATH)
         .map(|c| if c.is_alphanumeric() || "._[]-".contains(c) { c } else { '?' })

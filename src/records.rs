@@ -334,7 +334,8 @@ impl Names {
         let mut seen = HashSet::new();
         let mut out = Names::default();
         for text in all {
-            let one = name(text);
+            let bare: String = text.chars().filter(|c| !c.is_control()).collect();
+            let one = name(&bare);
             if one.is_empty() || !seen.insert(one.clone()) {
                 continue;
             }

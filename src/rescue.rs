@@ -216,7 +216,9 @@ pub fn minutes(step: Step, plan: RescuePlan) -> u32 {
         RescuePlan::NoPlan => 9,
     };
     match step {
-        Step::Call | Step::Straps => 1,
+        // Somebody else calls while the others begin.
+        Step::Call => 0,
+        Step::Straps => 1,
         Step::Climb => 2,
         // A taut line is not taken off a person by a ladder alone: a second line or a lift comes first.
         Step::Ladder => 9 + late / 2,
@@ -380,8 +382,7 @@ mod tests {
         assert_eq!(Hanging { grasp_m: 0.6, ..h }.climb_hindered(), Some(Hindered::OutOfReachMm(600)));
         assert_eq!(Hanging { rung_over_feet_m: 0.25, ..h }.climb_hindered(), Some(Hindered::NoRungMm(250)));
         // On an icy ground an untied ladder goes first: there are no rungs to climb back onto.
-        let mut s = Scenario::default();
-        s.weather = crate::scenario::Weather::Frozen;
+        let mut s = Scenario { weather: crate::scenario::Weather::Frozen, ..Scenario::default() };
         s.ladder.tied = false;
         let t = simulate(&s).expect("falls");
         assert!(t.time_of(EventKind::LadderSlides).is_some());

@@ -74,6 +74,9 @@ impl Finding {
 /// a drop from 0.46 m).
 pub const HARD_SWING_M_S: f64 = 3.0;
 
+/// Speed of such a blow from which the set-up is worth changing for it, m/s (assumed: a drop from 1.27 m).
+pub const HARD_BLOW_M_S: f64 = 5.0;
+
 /// An answer other than 'go ahead'.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -110,7 +113,7 @@ pub fn advice(f: &Finding) -> Option<Advice> {
 pub fn judge(s: &Scenario, t: &Trace, place: &'static Place) -> Vec<Finding> {
     let mut out = Vec::new();
     happened(&mut out, s, t);
-    limits(&mut out, s, t, place);
+    limits(&mut out, t, place);
     gear(&mut out, s, t, place);
     anchor(&mut out, s, t, place);
     ladder_and_height(&mut out, s, place);
@@ -122,8 +125,15 @@ pub fn judge(s: &Scenario, t: &Trace, place: &'static Place) -> Vec<Finding> {
             f.severity = Note;
         }
     }
-    out.sort_by_key(|f| f.severity);
+    // Where something let go, that comes before what it led to.
+    let causes = out.iter().filter(|f| f.severity == Critical).any(|f| !lands(f.code));
+    out.sort_by_key(|f| (f.severity, causes && lands(f.code)));
     out
+}
+
+/// Coming down on something: what a fall leads to, not what it comes of.
+fn lands(code: FindingCode) -> bool {
+    matches!(code, C::StrikesGround | C::StrikesObstacle)
 }
 
 fn happened(out: &mut Vec<Finding>, s: &Scenario, t: &Trace) {
@@ -153,7 +163,7 @@ fn happened(out: &mut Vec<Finding>, s: &Scenario, t: &Trace) {
     }
 }
 
-fn limits(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place) {
+fn limits(out: &mut Vec<Finding>, t: &Trace, place: &'static Place) {
     // Where something stopped the worker.
     let stopped = t.outcome == Outcome::Stopped;
     if stopped {
@@ -199,10 +209,8 @@ fn limits(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place
         && stopped
         && i.speed_m_s >= HARD_SWING_M_S
     {
-        // Off a ladder with the grab where it belongs, the swing comes of the distance between D-ring and
-        // rope alone: worth knowing, and nothing in the set-up left to change.
-        let as_set = matches!(s.stance, Stance::Ladder { .. }) && s.grab.above_dring_m >= -1e-9;
-        let severity = if as_set { Note } else { Minor };
+        // A rope that hangs beside the worker always swings her in; a hard blow more is worth a change.
+        let severity = if i.speed_m_s < HARD_BLOW_M_S { Note } else { Minor };
         out.push(Finding::new(C::HardSwing, severity).value(Quantity::Speed, i.speed_m_s, Rounding::Up));
     }
 }
@@ -484,6 +492,9 @@ fn ladder_and_height(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place
 /// Nearer than this to a service drop a painter can come to touch it with a brush or a ladder, m (our own
 /// choice: an arm and a brush).
 const SERVICE_DROP_M: f64 = 1.0;
+/// Nearer than this to it counts as touching it, m (Alberta's distance from an insulated service drop:
+/// OHS Code, Schedule 4, by its guide).
+const TOUCH_M: f64 = 0.3;
 
 /// The overhead wire: what it carries comes first, and the owner says it.
 fn wire(out: &mut Vec<Finding>, s: &Scenario, g: &Geometry, place: &'static Place) {
@@ -493,7 +504,11 @@ fn wire(out: &mut Vec<Finding>, s: &Scenario, g: &Geometry, place: &'static Plac
     let near = |f: Finding| f.value(Quantity::Length, near_m, Rounding::Down);
     match (line.voltage, place.approach(line.voltage)) {
         (Voltage::Service, None) => {
-            let severity = if near_m < SERVICE_DROP_M { Major } else { Note };
+            let severity = match near_m {
+                m if m < TOUCH_M => Critical,
+                m if m < SERVICE_DROP_M => Major,
+                _ => Note,
+            };
             out.push(near(Finding::new(C::ServiceDrop, severity)));
         }
         (Voltage::Unknown, own) => {

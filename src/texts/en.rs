@@ -330,11 +330,11 @@ pub fn text(key: Key) -> &'static str {
             "This place asks what the anchor carries day in, day out ({limit}); {value} is where it breaks. They are different things: ask."
         }
         Key::Says(FindingCode::LadderAngle) => {
-            "The ladder stands at {value} from the ground. Its foot should be out by {range} of the length."
+            "At {value} from the ground the foot is not where it should be: out by {range} of the length."
         }
         Key::Says(FindingCode::ClearanceMargin) => "{value} left is less than the {limit} kept in reserve.",
         Key::Says(FindingCode::HardSwing) => {
-            "The body swings in and strikes the house or the ladder at {value}: a rope that hangs beside the worker always does that."
+            "On the way the body swings in and strikes the house or the ladder at {value}: that can injure."
         }
         Key::Says(FindingCode::TriggerHeight) => {
             "The rules here start at {limit}. A fall from {value} can still kill."
@@ -348,7 +348,7 @@ pub fn text(key: Key) -> &'static str {
             "Breaking load {value} (one in twenty breaks at that or less): meets the {limit} asked for."
         }
         Key::SaysMet(FindingCode::LadderAngle) => {
-            "The ladder stands at {value} from the ground. Its foot is out by {range} of the length, give or take one part in a hundred."
+            "At {value} from the ground the foot is out by {range} of the length, measured to two parts in a hundred."
         }
         Key::SaysMet(FindingCode::ClearanceMargin) => "{value} left, more than the {limit} kept in reserve.",
         Key::SaysMet(FindingCode::TriggerHeight) => {
@@ -398,7 +398,7 @@ pub fn text(key: Key) -> &'static str {
             "Raise the grab; use a shorter link that its maker allows."
         }
         Key::Change(FindingCode::HardSwing) => {
-            "Keep the grab high and the slack short, stand close in, and keep the anchor straight above."
+            "Less slack, closer in, and the anchor straight above make the blow smaller."
         }
         Key::Change(FindingCode::TriggerHeight) => "Think of the other methods first.",
         Key::Event(EventKind::RopeBreaks) => "rope breaks",
@@ -1378,7 +1378,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Change(FindingCode::LadderConditions) => "Ask a competent person which of the conditions apply.",
         Key::Title(FindingCode::AnchorOpen) => "Anchor: not settled, ask",
         Key::Says(FindingCode::AnchorOpen) => {
-            "The fasteners alone come to {value}; this place asks for {limit}. Left out: truss or rafter, splits, rot, the plate itself, spacing, distance to the wood’s edge. Ask."
+            "By what is counted here it comes to {value}; this place asks for {limit}. Left out: truss or rafter, splits, rot, plate, spacing, edges of the wood; in a chimney cracks, flue and flashing. Ask."
         }
         Key::Change(FindingCode::AnchorOpen) => {
             "Stop and ask. The anchor’s maker says which fasteners, how many, and into what."
@@ -1445,6 +1445,16 @@ pub fn text(key: Key) -> &'static str {
             "Look it up in the maker’s instructions for the grab, or ask."
         }
         Key::SheetLaw => "A record of training is asked for by",
+        Key::ChClip => "Clip the lanyard in",
+        Key::ChTie => "Tie the ladder at the top",
+        Key::ChInLine => "Stand between the rails",
+        Key::StrengthJudgeStack => {
+            "Counted from the stack’s weight and mortar alone; cracks inside, flue and flashing are left out: open, ask. Only a qualified person can judge a real chimney."
+        }
+        Key::StrengthJudgeAny => "Only a qualified person can judge a real anchor.",
+        Key::PlotTitleLetGo => {
+            "The line pulled {value} at most before it let go; what comes after is not in this graph"
+        }
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

@@ -338,13 +338,13 @@ pub fn text(key: Key) -> &'static str {
             "Le règlement demande ce que le point d’ancrage porte tous les jours ({limit}); {value} est la charge où il rompt. Ce sont deux choses différentes : demandez."
         }
         Key::Says(FindingCode::LadderAngle) => {
-            "À {value} du sol, le pied n’est pas où il faut : il devrait être écarté de {range} de la longueur."
+            "À {value} du sol, le pied n’est pas où il faut : il devrait être écarté d’{range} de la longueur."
         }
         Key::Says(FindingCode::ClearanceMargin) => {
             "{value} restants, c’est moins que les {limit} gardés en réserve."
         }
         Key::Says(FindingCode::HardSwing) => {
-            "Le corps revient et frappe la maison ou l’échelle à {value} : une corde qui pend à côté de la personne fait toujours cela."
+            "En chemin, le corps revient et frappe la maison ou l’échelle à {value} : cela peut blesser."
         }
         Key::Says(FindingCode::TriggerHeight) => {
             "Les règles commencent ici à {limit}. Une chute de {value} peut quand même tuer."
@@ -358,7 +358,7 @@ pub fn text(key: Key) -> &'static str {
             "{value} de charge de rupture (le plus faible sur vingt) respecte les {limit} exigés."
         }
         Key::SaysMet(FindingCode::LadderAngle) => {
-            "À {value} du sol, le pied est écarté de {range} de la longueur, à un centième près."
+            "À {value} du sol, le pied est écarté d’{range} de la longueur, à deux centièmes près."
         }
         Key::SaysMet(FindingCode::ClearanceMargin) => {
             "{value} restants, plus que les {limit} gardés en réserve."
@@ -407,12 +407,12 @@ pub fn text(key: Key) -> &'static str {
             "Demandez à une personne compétente un ancrage conforme à la règle."
         }
         Key::Change(FindingCode::AnchorBasis) => "Faites juger l’ancrage par une personne compétente.",
-        Key::Change(FindingCode::LadderAngle) => "Écartez le pied de {range} de la longueur jusqu’à l’appui.",
+        Key::Change(FindingCode::LadderAngle) => "Écartez le pied d’{range} de la longueur jusqu’à l’appui.",
         Key::Change(FindingCode::ClearanceMargin) => {
             "Montez le coulisseau; prenez un cordon plus court, permis par son fabricant."
         }
         Key::Change(FindingCode::HardSwing) => {
-            "Gardez le coulisseau haut et peu de mou, tenez-vous près du mur et placez-vous sous l’ancrage."
+            "Moins de mou, plus près du mur et l’ancrage droit au-dessus adoucissent le choc."
         }
         Key::Change(FindingCode::TriggerHeight) => "Pensez d’abord aux autres méthodes.",
         Key::Event(EventKind::RopeBreaks) => "corde rompt",
@@ -1448,7 +1448,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Title(FindingCode::AnchorOpen) => "Point d’ancrage : à vérifier, demandez",
         Key::Says(FindingCode::AnchorOpen) => {
-            "Les attaches seules donnent {value}; le règlement demande {limit}. Laissés de côté : ferme ou chevron, fentes, pourriture, la plaque elle-même, l’espacement, la distance au bord du bois. Demandez."
+            "Selon ce qui est compté ici, {value}; le règlement demande {limit}. Laissés de côté : ferme ou chevron, fentes, pourriture, plaque, espacement, bords du bois; dans une cheminée, fissures, conduit et solins. Demandez."
         }
         Key::Change(FindingCode::AnchorOpen) => {
             "Arrêtez et demandez : la notice du point d’ancrage dit quelles attaches, combien, et dans quoi."
@@ -1511,6 +1511,16 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Change(FindingCode::GrabLinkAsk) => "Cherchez dans la notice du coulisseau, ou demandez.",
         Key::SheetLaw => "Un registre de formation est exigé par",
+        Key::ChClip => "Accrocher le cordon",
+        Key::ChTie => "Attacher l’échelle en haut",
+        Key::ChInLine => "Se tenir entre les montants",
+        Key::StrengthJudgeStack => {
+            "Compté par le poids et le mortier seuls; fissures intérieures, conduit et solins sont laissés de côté : à vérifier, demandez. Seule une personne qualifiée peut juger une vraie cheminée."
+        }
+        Key::StrengthJudgeAny => "Seule une personne qualifiée peut juger un vrai point d’ancrage.",
+        Key::PlotTitleLetGo => {
+            "La liaison a tiré {value} au plus avant de lâcher; la suite n’est pas dans ce graphique"
+        }
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

@@ -109,6 +109,8 @@ keys! {
     NavLessons LessonsHeading LessonsLead LessonDone LessonAsk LessonLock LessonRight LessonOther LessonPrinciple LessonNext LessonTry LessonPlay LessonTime LessonGhost CmpEnd CmpForce CmpFree CmpFall CmpRoom CmpGap EndingsHeading EndingsLead EndingsCount EndingUnknown
     VerdictTooLow Quarter QuarterToThird CheckedGuide CheckedSecondary EndStop RopeKindLabel RopePolyBlend RopeKernmantle RopePolyester RopeNylon RopeStated VoltageLabel VoltUnknown VoltService Volt50 Volt75 Volt150 Volt250 VoltMore OtherGround OtherPlatform
     WhyWireUnknown
+    ChClip ChTie ChInLine
+    StrengthJudgeStack StrengthJudgeAny PlotTitleLetGo
     SaveFile OpenFile CopyLink LinkCopied FileBad Kept NotKept
 }
 

@@ -170,7 +170,7 @@ pub fn why(r: Reader, rep: &Report, f: &Finding) -> Option<String> {
                 Key::WhyClearance,
                 &[
                     ("fall", &len(t.total_fall_m)),
-                    ("free", &len(t.free_fall_m)),
+                    ("free", &r.q(Quantity::Length, t.free_fall_m, Rounding::Up)),
                     ("absorber", &len(t.absorber_extension_m)),
                     ("slip", &len(t.grab_slip_m)),
                     ("rope", &len(t.rope_stretch_m)),
@@ -182,7 +182,10 @@ pub fn why(r: Reader, rep: &Report, f: &Finding) -> Option<String> {
         FindingCode::AnchorGaveWay
         | FindingCode::AnchorAllowable
         | FindingCode::AnchorCapacity
-        | FindingCode::AnchorFactor => {
+        | FindingCode::AnchorFactor
+            // Where no edge held anything back there is nothing to tell.
+            if t.anchor_peak_n < 0.97 * t.peak_force_n =>
+        {
             r.f(Key::WhyAnchor, &[("anchor", &force(t.anchor_peak_n)), ("force", &force(t.peak_force_n))])
         }
         FindingCode::BoltLoose
@@ -209,7 +212,12 @@ pub fn strength(r: Reader, s: &Scenario) -> Vec<String> {
     vec![
         r.f(key, &[("mean", &n(a.mean.0)), ("low", &n(a.low.0))]),
         allowable,
-        r.t(Key::StrengthJudge).to_owned(),
+        r.t(match a.ground {
+            Ground::Fasteners => Key::StrengthJudge,
+            Ground::Masonry => Key::StrengthJudgeStack,
+            Ground::Stated | Ground::Unsuitable => Key::StrengthJudgeAny,
+        })
+        .to_owned(),
     ]
 }
 
@@ -308,6 +316,9 @@ pub fn change(c: Change) -> Key {
         Change::WithAbsorber => Key::ChAbsorber,
         Change::ShortLanyard => Key::ChLanyard,
         Change::HarnessSnug => Key::ChHarness,
+        Change::ClipIn => Key::ChClip,
+        Change::TieLadder => Key::ChTie,
+        Change::StandInLine => Key::ChInLine,
         Change::SoundGear => Key::ChGear,
         Change::LadderFoot => Key::ChLadder,
         Change::RescueWritten => Key::ChRescue,
@@ -671,12 +682,18 @@ pub fn duty_name(k: DutyKind) -> W {
 }
 
 /// Words of the trade, each with one line that says what it is.
-pub const GLOSSARY: [(W, W); 10] = [
+pub const GLOSSARY: [(W, W); 16] = [
+    (W::WordAnchor, W::ToldAnchor),
+    (W::WordLifeline, W::ToldLifeline),
+    (W::WordGrab, W::ToldGrab),
+    (W::WordLanyard, W::ToldLanyard),
+    (W::WordDring, W::ToldDring),
+    (W::WordKn, W::ToldKn),
+    (W::WordRafter, W::ToldRafter),
     (W::WordBreaking, W::ToldBreaking),
     (W::WordWorking, W::ToldWorking),
     (W::WordTwenty, W::ToldTwenty),
     (W::WordAbsorber, W::ToldAbsorber),
-    (W::WordGrab, W::ToldGrab),
     (W::WordFreeFall, W::ToldFreeFall),
     (W::WordClearance, W::ToldClearance),
     (W::WordEnergy, W::ToldEnergy),

@@ -74,6 +74,7 @@ words! {
     AfterTheStop, "After the stop: the rescue", "Après l’arrêt : le sauvetage";
     MarkFor, "The mark is for: {title}.", "Le signe est pour : {title}.";
     CameByLink, "This set-up came by a link or from a practice page. Yours is kept.", "Ce montage vient d’un lien ou d’un exercice. Le vôtre est conservé.";
+    NotKeptYet, "This set-up is not kept yet: change something, or keep it.", "Ce montage n’est pas encore conservé : changez quelque chose, ou gardez-le.";
     BackToMine, "Back to mine", "Revenir au mien";
     KeepThisOne, "Keep this one instead", "Garder plutôt celui-ci";
     UpdateReady, "A new version is ready. What you made stays.", "Une nouvelle version est prête. Ce que vous avez fait reste.";
@@ -87,7 +88,7 @@ words! {
     FaultNewer, "It was made by a newer version: reload this page while you have a network, then open it again.", "Il a été fait par une version plus récente : rechargez cette page avec un réseau, puis rouvrez-le.";
     FaultUnknownField, "It holds something that a set-up does not have.", "Il contient quelque chose qu’un montage n’a pas.";
     FaultWrongValue, "It holds a value that does not fit.", "Il contient une valeur qui ne convient pas.";
-    FaultOutOfRange, "One of its numbers is outside what can be entered here.", "Un de ses nombres sort de ce qui peut être saisi ici.";
+    FaultOutOfRange, "One of its numbers or dates is outside what can be entered here.", "Un de ses nombres ou une de ses dates sort de ce qui peut être saisi ici.";
     FaultAt, "For whoever made it: {place}.", "Pour qui l’a fait : {place}.";
     FaultLine, "line {line}, column {column}", "ligne {line}, colonne {column}";
     ChimneyCaution, "WARNING: a chimney is not built to be pulled at. Only where a competent person has looked at it, with a sling rated for it; never the line hooked back on itself.", "AVERTISSEMENT : une cheminée n’est pas bâtie pour qu’on tire dessus. Seulement si une personne compétente l’a examinée, avec une élingue à charge nominale; jamais la corde raccrochée sur elle-même.";
@@ -139,8 +140,20 @@ words! {
     DutyRetrain, "Taught again when there is reason to", "Formation refaite quand il y a lieu";
     DutyNoMetalLadder, "No metal ladder near electric lines", "Pas d’échelle de métal près des lignes électriques";
     DutyShortLink, "A short link on a rope grab", "Un cordon court sur un coulisseau";
+    WordAnchor, "Anchor", "Point d’ancrage";
+    ToldAnchor, "What the lifeline is tied to.", "Ce à quoi la corde est attachée.";
+    WordLifeline, "Lifeline", "Corde d’assurance";
+    ToldLifeline, "The rope that hangs from the anchor, past the worker, to the ground.", "La corde qui pend de l’ancrage, passe la personne et va au sol.";
+    WordLanyard, "Lanyard", "Cordon d’assujettissement";
+    ToldLanyard, "The short link between the grab and the harness.", "Le lien court entre le coulisseau et le harnais.";
+    WordDring, "D-ring", "Anneau en D";
+    ToldDring, "The ring on the back of the harness, between the shoulder blades.", "L’anneau au dos du harnais, entre les omoplates.";
+    WordKn, "kN", "kN";
+    ToldKn, "A kilonewton: about the weight of 100 kg.", "Un kilonewton : à peu près le poids de 100 kg.";
+    WordRafter, "Rafter, truss, sheathing", "Chevron, ferme, revêtement";
+    ToldRafter, "The beams under the roof, the frames they can be part of, and the boards on top.", "Les poutres sous le toit, les cadres dont elles peuvent faire partie, et les panneaux dessus.";
     WordBreaking, "Breaking load", "Charge de rupture";
-    ToldBreaking, "The load at which it breaks.", "Là où ça rompt, une fois.";
+    ToldBreaking, "The load at which it breaks.", "La charge à laquelle ça rompt.";
     WordWorking, "Working load, within allowable stress", "Charge admissible, sous contrainte admissible";
     ToldWorking, "What it can carry day in, day out: a fraction of the breaking load.", "Ce que ça peut porter tous les jours : une fraction de la charge de rupture.";
     WordTwenty, "One in twenty", "Un sur vingt";
@@ -169,6 +182,7 @@ words! {
     NoteNoEngine, "The part that draws and marks the questions did not answer. Your answers are kept: try again, with a network if you have one.", "La partie qui tire et corrige les questions n’a pas répondu. Vos réponses sont conservées : réessayez, avec un réseau si possible.";
     NoteNotSealed, "The record could not be sealed. Your answers are kept on this device.", "La fiche n’a pas pu être scellée. Vos réponses sont conservées sur cet appareil.";
     CrewAdded, "{n} added to the crew.", "{n} ajoutés à l’équipe.";
+    CrewRemoved, "{who} is off the list. Paste the name to put it back.", "{who} n’est plus dans la liste. Collez le nom pour l’y remettre.";
     CrewTooMany, "{n} left out: the list holds 500 names.", "{n} laissés de côté : la liste contient 500 noms au plus.";
     CrewNotKept, "Not added: this device would not keep it.", "Pas ajouté : cet appareil ne l’a pas conservé.";
     CrewUnread, "{n} records on this device cannot be read by this version. They are kept, and go into the file of all records.", "{n} fiches de cet appareil ne peuvent pas être lues par cette version. Elles sont conservées et vont dans le fichier de toutes les fiches.";
@@ -208,7 +222,7 @@ words! {
     SoundBetween, "in between", "entre les deux";
     SoundHollow, "hollow", "creux";
     TapTold, "At {at}: {sound}.", "À {at} : {sound}.";
-    DriveTold, "Fastener {n}, {done} of 3 blows: holds {force} against being pulled out (on average).", "Attache {n}, {done} coups sur 3 : tient {force} à l’arrachement (moyenne).";
+    DriveTold, "Fastener {n}, {done} of 3 blows: holds {force} against being pulled out (on average).", "Attache {n}, {done} coup(s) sur 3 : tient {force} à l’arrachement (moyenne).";
     DriveNone, "No fastener started.", "Aucune attache commencée.";
     HomeTold, "Driven all the way in: {n} of 6.", "Enfoncées : {n} sur 6.";
     PulledTold, "Pulled. The hole at {at} is open to the rain.", "Arrachée. Le trou à {at} reste ouvert à la pluie.";
@@ -254,7 +268,7 @@ words! {
     StepDone, "Done at minute {minute}.", "Fait à la minute {minute}.";
     RescueDown, "Down at minute {down}; somebody was there at minute {reached}.", "En bas à la minute {down}; quelqu’un était là à la minute {reached}.";
     RescueInTime, "Reached within the {contact} minutes.", "Auprès de la personne dans les {contact} minutes.";
-    RescueLate, "Later than the {contact} minutes. What does not work costs time too. When the plan is read before the climb, the line is at hand.", "Plus tard que les {contact} minutes : ce qui ne marche pas prend aussi du temps. Avec un plan lu avant de monter, la corde est sous la main.";
+    RescueLate, "Later than the {contact} minutes. A plan read before the climb has the kit at hand, and what does not work costs time.", "Plus tard que les {contact} minutes : ce qui ne marche pas prend aussi du temps. Avec un plan lu avant de monter, la corde est sous la main.";
     RescueNoCall, "Nobody called the emergency services. Anyone who hung needs to be looked at.", "Personne n’a appelé les secours. Une personne qui est restée suspendue doit être examinée.";
     StrapsFrom, "Feet in the relief straps from minute {minute}: moving the legs keeps the blood going (common practice).", "Pieds dans les sangles dès la minute {minute} : les jambes font circuler le sang (pratique courante).";
     StrapsNone, "No relief straps were used. Hanging still is what does the harm.", "Pas de sangles de soulagement; ce qui nuit, c’est de rester immobile.";

@@ -82,7 +82,10 @@ pub fn Crew() -> impl IntoView {
                     words = format!("{words} {}", r.f(W::CrewTooMany, &[("n", &over.to_string())]));
                 }
                 tell(words);
-                let _ = pasted.try_set(String::new());
+                // What did not fit stays to be seen.
+                if over == 0 {
+                    let _ = pasted.try_set(String::new());
+                }
             });
         });
     };
@@ -243,7 +246,11 @@ pub fn Crew() -> impl IntoView {
                             }>{r.t(Key::Print)}</button>
                         } })}
                         {mine.is_empty().then(|| view! {
-                            <button type="button" on:click=move |_| desk.remove_crew(name.clone())>{r.t(Key::CrewRemove)}</button>
+                            <button type="button" aria-label=format!("{}{}{}", r.t(Key::CrewRemove), r.colon(), name)
+                                on:click=move |_| {
+                                    tell(settings.reader_now().f(W::CrewRemoved, &[("who", &name)]));
+                                    desk.remove_crew(name.clone());
+                                }>{r.t(Key::CrewRemove)}</button>
                         })}
                         </div></li>
                 }

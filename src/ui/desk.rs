@@ -100,6 +100,8 @@ pub struct Desk {
     /// The record just sealed.
     pub done: RwSignal<Option<Record>>,
     pub note: RwSignal<Note>,
+    /// A form is being drawn.
+    pub drawing: RwSignal<bool>,
     /// Whether the open form has been kept at least once.
     was_kept: StoredValue<bool>,
     /// Records that the device would not keep: held as long as the page is open.
@@ -141,6 +143,7 @@ pub fn provide_desk() -> Desk {
         told: RwSignal::new(false),
         done: RwSignal::new(None),
         note: RwSignal::new(Note::None),
+        drawing: RwSignal::new(false),
         was_kept: StoredValue::new(false),
         loose: StoredValue::new(HashSet::new()),
         channel: StoredValue::new_local(BroadcastChannel::new("shortfall").ok()),
@@ -316,10 +319,15 @@ impl Desk {
         mode: Mode,
         cut: f64,
     ) {
+        if self.drawing.get_untracked() {
+            return;
+        }
+        self.drawing.set(true);
         let from = Blueprint { seed, place, again: self.missed_by(&who) };
         self.done.set(None);
         let started = now();
         engine::ask(&Ask::Form(from.clone()), move |answer| {
+            self.drawing.set(false);
             let Some(Answer::Form(f)) = answer else { return self.note.set(Note::NoEngine) };
             let cut = if cut > 0.0 { cut } else { CUT_SHARE };
             let header = Header::new(&who, &trainer, lang, from, f.items.len() as u32, cut, &started);

@@ -135,6 +135,12 @@ pub fn to_bench(s: &Scenario) {
     window().scroll_to_with_x_and_y(0.0, 0.0);
 }
 
+/// Puts a set-up into the address, without a new step of history.
+pub fn show_link(s: &Scenario) {
+    let hash = format!("#{}", fragment(s));
+    let _ = window().history().map(|h| h.replace_state_with_url(&JsValue::NULL, "", Some(&hash)));
+}
+
 /// Takes a set-up out of the address, if one is there.
 pub fn forget_link() {
     if !crate::link::holds_set_up(&window().location().hash().unwrap_or_default()) {

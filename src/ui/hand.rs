@@ -41,6 +41,10 @@ fn told(part: Held, r: say::Reader, s: &Scenario, how: W) -> String {
 /// In the middle of a sentence; names like D-ring keep their capital.
 pub fn lower_first(text: &str) -> String {
     let mut letters = text.chars();
+    // A word in capitals is a signal word.
+    if text.chars().nth(1).is_some_and(char::is_uppercase) {
+        return text.to_owned();
+    }
     letters.next().map_or(String::new(), |c| c.to_lowercase().chain(letters).collect())
 }
 

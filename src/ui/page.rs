@@ -14,6 +14,7 @@ use super::state::{Phase, Theme, bench, provide_bench, provide_settings, setting
 use super::verdict::{Changes, Findings, LockedLine, Predict, Verdict};
 use crate::file::{Fault, LARGEST_FILE_BYTES, read_whole};
 use crate::link::fragment;
+use crate::physics::trace::Outcome;
 use crate::rules::{place, places};
 use crate::texts::words::Bench as W;
 use crate::texts::{Key, Lang, say};
@@ -38,6 +39,14 @@ pub fn App() -> impl IntoView {
         }
     });
     let shown = move || bench.phase.get() == Phase::Shown;
+    // A run that fails its own check shows no figure of it.
+    let graded = move || shown() && bench.run.with(|r| r.as_ref().is_some_and(|r| r.trace.is_sound()));
+    let held =
+        move || graded() && bench.run.with(|r| r.as_ref().is_some_and(|r| r.trace.outcome != Outcome::LetGo));
+    // Where nothing stopped the worker there is no swing to work out.
+    let stopped = move || {
+        graded() && bench.run.with(|r| r.as_ref().is_some_and(|r| r.trace.outcome == Outcome::Stopped))
+    };
     let played = move || matches!(bench.phase.get(), Phase::Playing | Phase::Shown);
     let words = move || {
         let r = settings.reader();
@@ -67,7 +76,7 @@ pub fn App() -> impl IntoView {
                     <Drawing />
                 </section>
                 <div class="under">
-                    <Show when=move || bench.mine.with(Option::is_some)>
+                    <Show when=move || bench.mine.with(|m| !m.is_empty())>
                         <div class="bar" id="by-link"><p>{settings.s(W::CameByLink)}</p>
                             <button type="button" id="back-to-mine" on:click=move |_| bench.back_to_mine()>{settings.s(W::BackToMine)}</button>
                             <button type="button" class="plain" id="keep-this" on:click=move |_| bench.keep_this_one()>{settings.s(W::KeepThisOne)}</button></div>
@@ -80,8 +89,8 @@ pub fn App() -> impl IntoView {
                     <Show when=played><Controls /></Show>
                     <Show when=shown>
                         <div class="still"><Storyboard /></div>
-                        <Plot />
                     </Show>
+                    <Show when=graded><Plot /></Show>
                 </div>
                 <details class="words">
                     <summary>{settings.s(Key::StateHeading)}</summary>
@@ -91,7 +100,9 @@ pub fn App() -> impl IntoView {
                 </details>
             </div>
             <div class="side-col">
-                <Show when=shown><Findings /><Changes /><Sideways /><RoomMap /><Spread /></Show>
+                <Show when=graded><Findings /><Changes /></Show>
+                <Show when=stopped><Sideways /></Show>
+                <Show when=held><RoomMap /><Spread /></Show>
                 <SetUp />
                 <Files />
                 <PlaceRules />
@@ -221,7 +232,7 @@ fn Files() -> impl IntoView {
                 Err(Fault::TooLarge.into())
             } else {
                 match JsFuture::from(file.text()).await.ok().and_then(|t| t.as_string()) {
-                    Some(t) => read_whole(&t),
+                    Some(t) => super::storage::known(read_whole(&t)),
                     None => Err(Fault::NotText.into()),
                 }
             };
@@ -257,7 +268,11 @@ fn Files() -> impl IntoView {
                 {settings.s(Key::OpenFile)}</label>
             <button type="button" on:click=copy>{settings.s(Key::CopyLink)}</button>
             <p class="hint" role="status">{move || bench.notice.get()}" "
-                {move || settings.t(if bench.kept.get() { Key::Kept } else { Key::NotKept })}</p>
+                {move || if bench.is_looked_at() {
+                    settings.t(W::NotKeptYet)
+                } else {
+                    settings.t(if bench.kept.get() { Key::Kept } else { Key::NotKept })
+                }}</p>
         </section>
     }
 }
@@ -272,7 +287,7 @@ fn Thumbs() -> impl IntoView {
             .into_iter()
             .map(|t| {
                 let (says, fares, told) = say::thumb(r, t);
-                view! { <li><p><strong>{says}</strong>" "<span class="sev">{fares}</span></p><p>{told}</p></li> }
+                view! { <li><p><strong>{fares}</strong>" "<q>{says}</q></p><p>{told}</p></li> }
             })
             .collect_view()
     };
@@ -303,8 +318,9 @@ fn PlaceRules() -> impl IntoView {
         let duties = p.duties.iter().map(|d| {
             view! { <li><p><strong>{r.t(say::duty_name(d.what))}</strong></p><p class="source">{r.duty(d)}</p></li> }
         });
+        let name = view! { <p><strong>{r.lang.of(&p.name).to_owned()}</strong></p> };
         let note = p.note.as_ref().map(|n| view! { <p>{r.lang.of(n).to_owned()}</p> });
-        Some(view! { {note}<ul>{limits.collect_view()}{duties.collect_view()}</ul> })
+        Some(view! { {name}{note}<ul>{limits.collect_view()}{duties.collect_view()}</ul> })
     };
     view! {
         <details class="part place-rules">

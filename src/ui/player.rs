@@ -327,7 +327,7 @@ pub fn Controls() -> impl IntoView {
                 <div class="buttons">
                     <button type="button" on:click=move |_| player.again(false)>
                         {move || format!("{}, {}", settings.t(Key::PlayAgain), settings.t(Key::TruePlay))}</button>
-                    <Show when=move || bench.run.with(|r| r.as_ref().is_some_and(|r| r.trace.outcome == Outcome::Stopped))>
+                    <Show when=move || bench.run.with(|r| r.as_ref().is_some_and(|r| r.trace.is_sound() && r.trace.outcome == Outcome::Stopped))>
                         <button type="button" id="to-rescue" on:click=move |_| door::go(View::Rescue)>
                             <b aria-hidden="true">"→ "</b>{settings.s(W::AfterTheStop)}</button></Show>
                     <button type="button" id="leave-fall" on:click=move |_| { bench.leave_fall(); to_view("scene") }>

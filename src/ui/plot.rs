@@ -63,7 +63,9 @@ pub fn Plot() -> impl IntoView {
         let area = format!("{curve}L{:.1} {:.1}L{LEFT} {:.1}Z", ax.x(ax.end_s), ax.y(0.0), ax.y(0.0));
         let peak = run.trace.peak_force_n;
         let peak_t = run.trace.time_of(crate::physics::trace::EventKind::PeakForce);
+        let let_go = run.trace.outcome == crate::physics::trace::Outcome::LetGo;
         let title = match limit_n {
+            _ if let_go => r.f(Key::PlotTitleLetGo, &[("value", &r.q(Quantity::Force, peak, Rounding::Up))]),
             Some(l) => {
                 let value = quantity_against(r.lang, r.units, Quantity::Force, peak, l, Rounding::Up);
                 let lim = limit_quantity(r.lang, r.units, Quantity::Force, l);

@@ -154,7 +154,8 @@ fn Begin() -> impl IntoView {
                     <input type="text" inputmode="numeric" id="seed" prop:value=move || seed.get().to_string()
                         on:change=move |ev| seed.set(event_target_value(&ev).trim().parse().unwrap_or_else(|_| fresh_seed())) /></label>
                 <p class="hint">{settings.s(Key::QuizSeedHint)}" "{move || settings.reader().f(Key::QuizPlace, &[("place", &place_name())])}</p>
-                <button type="submit" class="main" id="begin">{settings.s(Key::QuizBegin)}</button>
+                <button type="submit" class="main" id="begin" aria-disabled=move || desk.drawing.get().to_string()>
+                    {move || settings.t(if desk.drawing.get() { Key::RoomsComing } else { Key::QuizBegin })}</button>
             </form>
             <p class="fine">{settings.s(Key::QuizNotCertificate)}</p>
         </section>

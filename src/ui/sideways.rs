@@ -211,7 +211,7 @@ fn Along(id: &'static str, label: Key, value: RwSignal<f64>, range: (f64, f64)) 
     let shown = move || settings.reader().q(Quantity::Length, value.get(), Rounding::Nearest);
     view! {
         <div class="number">
-            <label for=id>{settings.s(label)}": "{shown}</label>
+            <label for=id>{settings.s(label)}{move || settings.reader().colon()}{shown}</label>
             <div class="row">
                 <button type="button" class="step" on:click=move |_| to(value.get_untracked() - STEP_M)
                     aria-label=move || format!("{} −", settings.t(label))>"−"</button>

@@ -144,8 +144,8 @@ pub struct Bench {
     pub kept: RwSignal<bool>,
     /// The set-up on the bench came by a link and is only looked at: it is not kept until it is edited.
     looked_at: RwSignal<bool>,
-    /// The set-up that a link took the place of.
-    pub mine: RwSignal<Option<Scenario>>,
+    /// The set-ups that links took the place of, the last one last.
+    pub mine: RwSignal<Vec<Scenario>>,
     pub problems: Memo<Vec<Problem>>,
     /// The last geometry that could be built.
     pub geometry: Memo<Option<Geometry>>,
@@ -204,14 +204,19 @@ pub fn provide_bench(s: Settings) -> Bench {
         let kept = bench.drawn.with(storage::save_scenario);
         bench.kept.set(kept);
     });
-    Effect::new(move |_| bench.mine.with(|m| storage::save_mine(m.as_ref())));
+    Effect::new(move |_| bench.mine.with(|m| storage::save_mine(m)));
     // The rooms read what is drawn and how this reader sees it.
     Effect::new(move |_| bench.drawn.with(|now| door::post(s, now)));
-    door::take_set_ups(scenario, move |found| match found {
+    door::take_set_ups(scenario, move |found| match storage::known(found) {
         Ok(fresh) => bench.look_at(fresh),
         Err(e) => {
             bench.notice.set(say::file_error(s.reader_now(), &e));
-            door::forget_link();
+            // The address is again that of what is on the bench.
+            if bench.looked_at.get_untracked() {
+                door::show_link(&bench.scenario.get_untracked());
+            } else {
+                door::forget_link();
+            }
         }
     });
     bench
@@ -230,23 +235,32 @@ impl Bench {
         if fresh == before {
             return;
         }
-        self.edit(|now| *now = fresh);
-        if self.mine.with_untracked(Option::is_none) {
-            self.mine.set(Some(before));
+        // One that was itself only looked at is not one's own.
+        if !self.looked_at.get_untracked() && self.mine.with_untracked(|m| m.last() != Some(&before)) {
+            self.mine.update(|m| m.push(before));
         }
+        // Not by the edit: the address now holds the new one.
+        self.looked_at.set(false);
+        self.edit(|now| *now = fresh);
         self.looked_at.set(true);
+    }
+
+    /// Whether what is on the bench came by a link and is not kept yet.
+    pub fn is_looked_at(self) -> bool {
+        self.looked_at.get()
     }
 
     /// Goes back to the set-up that a link took the place of.
     pub fn back_to_mine(self) {
-        let Some(mine) = self.mine.get_untracked() else { return };
+        let Some(mine) = self.mine.with_untracked(|m| m.last().cloned()) else { return };
+        self.mine.update(|m| drop(m.pop()));
         self.edit(|now| *now = mine);
-        self.keep_this_one();
+        self.make_own();
     }
 
     /// Keeps the set-up on the bench; what it took the place of can still be had by undo.
     pub fn keep_this_one(self) {
-        self.mine.set(None);
+        self.mine.set(vec![]);
         self.make_own();
     }
 

@@ -1,7 +1,7 @@
 //! What is kept on the device: settings and the set-up, in localStorage. Nothing leaves it.
 
 use super::state::{Settings, Theme};
-use crate::file::read_whole;
+use crate::file::{Fault, FileError, read_whole};
 use crate::lessons::{Ending, Lesson};
 use crate::link::read_fragment;
 use crate::scenario::Scenario;
@@ -77,8 +77,8 @@ fn read(from: Option<web_sys::Storage>, key: &str) -> Option<Scenario> {
 pub struct Opened {
     /// The set-up.
     pub now: Scenario,
-    /// The one that it takes the place of, if it came by a link.
-    pub mine: Option<Scenario>,
+    /// The ones that links took the place of, the last one last.
+    pub mine: Vec<Scenario>,
     /// Whether `now` is only looked at, and not kept yet.
     pub looked_at: bool,
     /// A sentence on a link that cannot be read.
@@ -90,18 +90,42 @@ pub struct Opened {
 pub fn load_scenario(s: Settings) -> Opened {
     let hash = window().location().hash().unwrap_or_default();
     let kept = read(tab(), SCENARIO).or_else(|| read(store(), SCENARIO));
-    let mine = read(tab(), MINE);
-    match read_fragment(&hash) {
+    let mut mine = load_mine();
+    let (now, looked_at, notice) = match read_fragment(&hash).map(known) {
         Some(Ok(now)) if kept.as_ref() != Some(&now) => {
-            Opened { now, mine: kept.or(mine), looked_at: true, notice: String::new() }
+            if let Some(own) = kept.filter(|k| mine.last() != Some(k)) {
+                mine.push(own);
+            }
+            (now, true, String::new())
         }
         Some(Err(e)) => {
             super::door::forget_link();
-            let notice = say::file_error(s.reader_now(), &e);
-            Opened { now: kept.unwrap_or_default(), mine, looked_at: false, notice }
+            (kept.unwrap_or_default(), false, say::file_error(s.reader_now(), &e))
         }
-        _ => Opened { now: kept.unwrap_or_default(), mine, looked_at: false, notice: String::new() },
+        _ => (kept.unwrap_or_default(), false, String::new()),
+    };
+    // What is on the bench itself is not something to go back to.
+    while mine.last() == Some(&now) {
+        mine.pop();
     }
+    Opened { now, mine, looked_at, notice }
+}
+
+/// A set-up whose place this version knows.
+pub fn known(read: Result<Scenario, FileError>) -> Result<Scenario, FileError> {
+    read.and_then(|s| match crate::rules::place(&s.place) {
+        Some(_) => Ok(s),
+        None => Err(FileError { path: "place".to_owned(), ..Fault::WrongValue.into() }),
+    })
+}
+
+/// Set-ups that links took the place of, as many as are kept.
+const MOST_MINE: usize = 5;
+
+fn load_mine() -> Vec<Scenario> {
+    let text = [tab(), store()].into_iter().flatten().find_map(|s| s.get_item(MINE).ok().flatten());
+    let all: Vec<serde_json::Value> = text.and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default();
+    all.iter().filter_map(|v| read_whole(&v.to_string()).ok()).collect()
 }
 
 /// Keeps the set-up, for this tab and for the next one opened; false when the device keeps nothing.
@@ -111,13 +135,16 @@ pub fn save_scenario(s: &Scenario) -> bool {
     put(SCENARIO, &text) && here
 }
 
-/// Keeps the set-up that a link took the place of, or lets it go.
-pub fn save_mine(mine: Option<&Scenario>) {
-    let Some(t) = tab() else { return };
-    let _ = match mine.and_then(|s| serde_json::to_string(s).ok()) {
-        Some(text) => t.set_item(MINE, &text),
-        None => t.remove_item(MINE),
-    };
+/// Keeps the set-ups that links took the place of: for this tab, and for the next one, since a link
+/// opens in a tab of its own.
+pub fn save_mine(mine: &[Scenario]) {
+    let last = &mine[mine.len().saturating_sub(MOST_MINE)..];
+    for s in [tab(), store()].into_iter().flatten() {
+        let _ = match serde_json::to_string(last) {
+            Ok(text) if !last.is_empty() => s.set_item(MINE, &text),
+            _ => s.remove_item(MINE),
+        };
+    }
 }
 
 /// The lessons done on this device.

@@ -292,7 +292,7 @@ pub fn Changes() -> impl IntoView {
                 view! {
                     <li>
                         {(i == 0).then(|| view! { <p class="sev">{r.t(Key::ChangesBest)}</p> })}
-                        <p>{line}" "<span class=class aria-hidden="true">{shape}</span>
+                        <p>{line}" "<span class=class aria-hidden="true">{shape}</span>" "
                             {r.t(if e.passes { Key::ChangesPass } else { Key::ChangesFail })}</p>
                         <button type="button" aria-label=label on:click=move |_| bench.edit(|s| e.change.apply(s))>
                             {r.t(Key::ChangesMake)}</button>

@@ -299,7 +299,7 @@ fn other_version(from: &Path, to: &Path) -> Res {
     let fresh = "0123456789abcdef";
     let names: Vec<String> =
         fs::read_dir(to)?.flatten().map(|e| e.file_name().to_string_lossy().into_owned()).collect();
-    let mut swap = |text: String| text.replace(&version, fresh);
+    let swap = |text: String| text.replace(&version, fresh);
     let (mut index, mut worker) = (swap(index), swap(worker));
     for n in names.iter().filter(|n| n.starts_with("shortfall-")) {
         let new = n.replace("shortfall-", "shortfall-2");

@@ -678,3 +678,53 @@ async fn falls_give_their_memory_back() -> Res {
     assert!(grown.0 < 3_000.0 && grown.1 < 7_000.0, "{grown:?}: {before:?} {after:?}");
     finish(page).await
 }
+
+/// Three bugs that a hostile tester found: a link in a new tab took the place of one's own set-up for good,
+/// a second link over an edited first lost the one or the other at a reload, and a broken link left the
+/// page saying that one's own set-up came by a link.
+#[tokio::test]
+async fn links_upon_links_in_new_tabs_lose_nothing() -> Res {
+    let page = Page::open(LAPTOP).await?;
+    let grab = async || -> Res<String> {
+        let v = page.js("return document.getElementById('f-grab-above_dring_m').value").await?;
+        Ok(v.as_str().unwrap_or_default().to_owned())
+    };
+    let more =
+        "document.querySelector('#f-grab-above_dring_m').nextElementSibling.nextElementSibling.click()";
+    page.js(more).await?;
+    let mine = grab().await?;
+    assert_eq!(mine, "0.40");
+    // In a new tab, edited there, and the app opened anew in a third.
+    let second = page.driver.new_tab().await?;
+    page.driver.switch_to_window(second).await?;
+    page.go(&link(r#"{"grab":{"above_dring_m":-0.5}}"#)).await?;
+    page.wait("#back-to-mine").await?;
+    assert!(page.text(".files .hint").await?.contains("not kept yet"));
+    page.js(more).await?;
+    let theirs = grab().await?;
+    let third = page.driver.new_tab().await?;
+    page.driver.switch_to_window(third).await?;
+    page.go("").await?;
+    page.wait("#back-to-mine").await?;
+    assert_eq!(grab().await?, theirs);
+    // Another link over that, reloaded: first back to the edited one, then to the first of all.
+    page.go(&link(r#"{"grab":{"above_dring_m":0.1}}"#)).await?;
+    page.driver.refresh().await?;
+    page.wait("#back-to-mine").await?;
+    assert_eq!(grab().await?, "0.10");
+    // A broken one changes nothing, also not what a reload shows.
+    page.go("#s=[]").await?;
+    page.wait_text(".files .hint", "Not opened").await?;
+    page.driver.refresh().await?;
+    page.wait("#back-to-mine").await?;
+    assert_eq!(grab().await?, "0.10");
+    page.click("#back-to-mine").await?;
+    assert_eq!(grab().await?, theirs);
+    page.click("#back-to-mine").await?;
+    assert_eq!(grab().await?, mine);
+    assert!(page.driver.find_all(By::Css("#back-to-mine")).await?.is_empty());
+    page.driver.refresh().await?;
+    page.wait("#scene").await?;
+    assert_eq!(grab().await?, mine);
+    finish(page).await
+}

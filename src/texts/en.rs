@@ -1455,6 +1455,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PlotTitleLetGo => {
             "The line pulled {value} at most before it let go; what comes after is not in this graph"
         }
+        Key::PlotTitleStrikes => "Up to the blow below, the line pulled {value} at most",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

@@ -27,7 +27,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Lettering => "Taille du texte",
         Key::LetteringPage => "normale",
         Key::LetteringRoom => "projecteur",
-        Key::Options => "Règlement et unités",
+        Key::Options => "Règles, unités",
         Key::SetUpHeading => "Le montage, en partant de l’ancrage",
         Key::SceneHeading => "La scène",
         Key::SceneRegion => "Dessin de la maison en coupe",
@@ -1521,6 +1521,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PlotTitleLetGo => {
             "La liaison a tiré {value} au plus avant de lâcher; la suite n’est pas dans ce graphique"
         }
+        Key::PlotTitleStrikes => "Jusqu’au choc en bas, la liaison a tiré {value} au plus",
         // A code that needs no second sentence says the first.
         Key::SaysMet(code) => text(Key::Says(code)),
     }

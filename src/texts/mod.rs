@@ -111,6 +111,7 @@ keys! {
     WhyWireUnknown
     ChClip ChTie ChInLine
     StrengthJudgeStack StrengthJudgeAny PlotTitleLetGo
+    PlotTitleStrikes
     SaveFile OpenFile CopyLink LinkCopied FileBad Kept NotKept
 }
 

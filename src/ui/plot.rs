@@ -2,6 +2,7 @@
 
 use super::player::player;
 use super::state::{bench, settings};
+use crate::physics::trace::Outcome;
 use crate::report::Report;
 use crate::rules::{LimitKind, place};
 use crate::texts::{Key, limit_quantity, number, quantity_against};
@@ -63,16 +64,21 @@ pub fn Plot() -> impl IntoView {
         let area = format!("{curve}L{:.1} {:.1}L{LEFT} {:.1}Z", ax.x(ax.end_s), ax.y(0.0), ax.y(0.0));
         let peak = run.trace.peak_force_n;
         let peak_t = run.trace.time_of(crate::physics::trace::EventKind::PeakForce);
-        let let_go = run.trace.outcome == crate::physics::trace::Outcome::LetGo;
-        let title = match limit_n {
-            _ if let_go => r.f(Key::PlotTitleLetGo, &[("value", &r.q(Quantity::Force, peak, Rounding::Up))]),
-            Some(l) => {
+        // Where nothing stopped the worker, a force under its limit is no good news.
+        let failed = match run.trace.outcome {
+            Outcome::LetGo => Some(Key::PlotTitleLetGo),
+            Outcome::Strikes => Some(Key::PlotTitleStrikes),
+            Outcome::Stopped => None,
+        };
+        let title = match (failed, limit_n) {
+            (Some(key), _) => r.f(key, &[("value", &r.q(Quantity::Force, peak, Rounding::Up))]),
+            (None, Some(l)) => {
                 let value = quantity_against(r.lang, r.units, Quantity::Force, peak, l, Rounding::Up);
                 let lim = limit_quantity(r.lang, r.units, Quantity::Force, l);
                 let key = if peak <= l { Key::PlotTitleUnder } else { Key::PlotTitleOver };
                 r.f(key, &[("value", &value), ("limit", &lim)])
             }
-            None => r.f(Key::PlotTitleNone, &[("value", &r.q(Quantity::Force, peak, Rounding::Up))]),
+            (None, None) => r.f(Key::PlotTitleNone, &[("value", &r.q(Quantity::Force, peak, Rounding::Up))]),
         };
         let k = Quantity::Force.shown_per_si(r.units);
         let step = tick(ax.top_n * k);

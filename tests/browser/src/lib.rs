@@ -362,6 +362,39 @@ fn send(method: &str, base: &str, path: &str, body: &Value) -> Res<Value> {
     Ok(v["value"].clone())
 }
 
+/// Begins a form under a name: practice, or an assessment that ends in a record.
+///
+/// # Errors
+/// When the quiz is not open or does not begin.
+pub async fn begin_form(page: &Page, who: &str, assess: bool, seed: u32) -> Res {
+    page.wait("#begin").await?;
+    if assess {
+        page.js("document.querySelectorAll('input[name=mode]')[1].click()").await?;
+    }
+    page.wait("#who").await?.send_keys(who).await?;
+    page.js(&format!(
+        "const s = document.querySelector('#seed'); s.value = '{seed}'; s.dispatchEvent(new Event('change'))"
+    ))
+    .await?;
+    page.click("#begin").await?;
+    page.wait("#stem").await?;
+    Ok(())
+}
+
+/// Answers the open question with its first choice, by mouse.
+///
+/// # Errors
+/// When no question is open.
+pub async fn answer_first(page: &Page) -> Res {
+    page.wait("#lock").await?;
+    if !page.driver.find_all(By::Css("input[name=option]")).await?.is_empty() {
+        page.click("input[name=option]").await?;
+    } else if !page.driver.find_all(By::Css("#grab-at")).await?.is_empty() {
+        page.click(".question .number .step:last-child").await?;
+    }
+    page.click("#lock").await
+}
+
 /// The source of axe-core, as the set-up fetched it.
 ///
 /// # Errors

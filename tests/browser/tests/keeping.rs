@@ -1,7 +1,7 @@
 //! Nothing lost, nothing falsified, no dead end: full storage, two tabs, links, updates, a network that
 //! fails, numbers that cannot be, and what is drawn from seeds, in a real browser.
 
-use browser_tests::{LAPTOP, Page, Res, Window, root};
+use browser_tests::{LAPTOP, Page, Res, Window, answer_first, begin_form, root};
 use serde_json::{Value, json};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -38,32 +38,13 @@ async fn kept(page: &Page, shelf: &str) -> Res<Vec<(String, String)>> {
 }
 
 async fn begin(page: &Page, who: &str, seed: u32) -> Res {
-    page.wait("#begin").await?;
-    page.js("document.querySelectorAll('input[name=mode]')[1].click()").await?;
-    page.wait("#who").await?.send_keys(who).await?;
-    page.js(&format!(
-        "const s = document.querySelector('#seed'); s.value = '{seed}'; s.dispatchEvent(new Event('change'))"
-    ))
-    .await?;
-    page.click("#begin").await?;
-    page.wait("#stem").await?;
-    Ok(())
-}
-
-async fn answer(page: &Page) -> Res {
-    page.wait("#lock").await?;
-    if !page.driver.find_all(By::Css("input[name=option]")).await?.is_empty() {
-        page.click("input[name=option]").await?;
-    } else if !page.driver.find_all(By::Css("#grab-at")).await?.is_empty() {
-        page.click(".question .number .step:last-child").await?;
-    }
-    page.click("#lock").await
+    begin_form(page, who, true, seed).await
 }
 
 async fn answer_from(page: &Page, first: usize, last: usize) -> Res {
     for n in first..=last {
         page.wait_text("#progress", &format!("Question {n} of")).await?;
-        answer(page).await?;
+        answer_first(page).await?;
     }
     Ok(())
 }
@@ -106,7 +87,7 @@ async fn a_form_answered_whole_but_not_ended_ends_on_going_on() -> Res {
     answer_from(&page, 1, 11).await?;
     page.wait_text("#progress", "Question 12 of").await?;
     page.js("const put = IDBObjectStore.prototype.put; IDBObjectStore.prototype.put = function (...a) { if (this.name === 'records') throw new DOMException('full', 'QuotaExceededError'); return put.apply(this, a); }").await?;
-    answer(&page).await?;
+    answer_first(&page).await?;
     page.wait("#outcome").await?;
     page.wait_text("#note", "does not keep").await?;
     let outcome = page.text("#outcome").await?;
@@ -140,7 +121,7 @@ async fn one_sitting_in_two_tabs_is_one_record() -> Res {
     page.wait_text("#progress", "Question 12 of").await?;
     page.js("BroadcastChannel.prototype.postMessage = () => {}; window.stop; EventTarget.prototype.addEventListener.call(window, 'message', () => {})").await?;
     page.driver.switch_to_window(second.clone()).await?;
-    answer(&page).await?;
+    answer_first(&page).await?;
     page.wait("#outcome").await?;
     page.driver.switch_to_window(first).await?;
     page.wait_text("#note", "finished or dropped in another tab").await?;
@@ -647,7 +628,8 @@ async fn large_lettering_fits_a_small_phone() -> Res {
 }
 
 /// A bug: each fall kept 13 kB of the page's memory for good. What is left, some 5 kB, are readers that
-/// the library's signals remember of views that are gone.
+/// the library's signals remember of views that are gone; the module's memory grows half a megabyte at a
+/// time, so it is counted over many falls.
 #[tokio::test]
 async fn falls_give_their_memory_back() -> Res {
     let page = Page::blank(LAPTOP, &root().join("target/dist"), "no-cache").await?;
@@ -671,11 +653,11 @@ async fn falls_give_their_memory_back() -> Res {
         let linear = page.js("return window.module.memory.buffer.byteLength").await?.as_f64().unwrap_or(0.0);
         Ok((heap, linear))
     };
-    let before = falls(15).await?;
-    let after = falls(30).await?;
-    let grown = ((after.0 - before.0) / 30.0, (after.1 - before.1) / 30.0);
+    let before = falls(20).await?;
+    let after = falls(90).await?;
+    let grown = ((after.0 - before.0) / 90.0, (after.1 - before.1) / 90.0);
     println!("a fall keeps {:.0} bytes of heap, {:.0} of the module's memory", grown.0, grown.1);
-    assert!(grown.0 < 3_000.0 && grown.1 < 7_000.0, "{grown:?}: {before:?} {after:?}");
+    assert!(grown.0 < 3_000.0 && grown.1 < 11_000.0, "{grown:?}: {before:?} {after:?}");
     finish(page).await
 }
 

@@ -2,34 +2,13 @@
 //! storage full; the printed page by its text; files in and out.
 
 use base64::Engine;
-use browser_tests::{LAPTOP, Page, Res, Window};
+use browser_tests::{LAPTOP, Page, Res, Window, answer_first, begin_form};
 use serde_json::{Value, json};
 use thirtyfour::TypingData;
 use thirtyfour::prelude::*;
 
 async fn begin(page: &Page, assess: bool, seed: u32) -> Res {
-    page.wait("#begin").await?;
-    if assess {
-        page.js("document.querySelectorAll('input[name=mode]')[1].click()").await?;
-    }
-    page.wait("#who").await?.send_keys("Noor Field").await?;
-    page.js(&format!(
-        "const s = document.querySelector('#seed'); s.value = '{seed}'; s.dispatchEvent(new Event('change'))"
-    ))
-    .await?;
-    page.click("#begin").await?;
-    page.wait("#stem").await?;
-    Ok(())
-}
-
-/// Answers the open question with its first choice, by mouse.
-async fn answer(page: &Page) -> Res {
-    if !page.driver.find_all(By::Css("input[name=option]")).await?.is_empty() {
-        page.click("input[name=option]").await?;
-    } else if !page.driver.find_all(By::Css("#grab-at")).await?.is_empty() {
-        page.click(".question .number .step:last-child").await?;
-    }
-    page.click("#lock").await
+    begin_form(page, "Noor Field", assess, seed).await
 }
 
 async fn progress(page: &Page, number: usize, word: &str) -> Res {
@@ -57,7 +36,7 @@ async fn a_quiz_by_mouse_ends_in_a_record_that_prints_and_replays() -> Res {
     begin(&page, true, 7).await?;
     for n in 1..=12 {
         progress(&page, n, "of").await?;
-        answer(&page).await?;
+        answer_first(&page).await?;
     }
     let outcome = {
         page.wait("#outcome").await?;
@@ -146,7 +125,7 @@ async fn in_french_a_reload_in_the_middle_goes_on_at_the_same_question() -> Res 
     begin(&page, true, 11).await?;
     for n in 1..=4 {
         progress(&page, n, "sur").await?;
-        answer(&page).await?;
+        answer_first(&page).await?;
     }
     progress(&page, 5, "sur").await?;
     let stem = page.text("#stem").await?;
@@ -158,7 +137,7 @@ async fn in_french_a_reload_in_the_middle_goes_on_at_the_same_question() -> Res 
     for n in 5..=12 {
         progress(&page, n, "sur").await?;
         assert!(!page.text(".question").await?.contains('{'));
-        answer(&page).await?;
+        answer_first(&page).await?;
     }
     page.wait_text("#outcome", "des points").await?;
     assert!(page.text(".result").await?.contains("Ce n’est pas une attestation"));
@@ -179,7 +158,7 @@ async fn with_storage_full_the_person_is_told_and_can_still_save() -> Res {
     begin(&page, true, 13).await?;
     for n in 1..=12 {
         progress(&page, n, "of").await?;
-        answer(&page).await?;
+        answer_first(&page).await?;
     }
     page.wait("#outcome").await?;
     page.wait_text("#note", "does not keep").await?;
@@ -288,7 +267,7 @@ async fn quiz_and_crew_fit_a_small_phone_and_axe_finds_nothing() -> Res {
             let wide = page.js("return [document.documentElement.scrollWidth, document.querySelector('#stem').innerText]").await?;
             assert!(wide[0].as_f64().unwrap_or(999.0) <= 320.0, "{lang}: {wide}");
             browser_tests::axe_clean(&page, &axe, "quiz").await?;
-            answer(&page).await?;
+            answer_first(&page).await?;
             page.wait("#on").await?;
             page.click("#on").await?;
         }
@@ -315,7 +294,7 @@ async fn quiz_and_crew_fit_a_small_phone_and_axe_finds_nothing() -> Res {
 async fn a_second_tab_further_on_is_not_overwritten() -> Res {
     let page = Page::open_at(LAPTOP, "#quiz").await?;
     begin(&page, true, 17).await?;
-    answer(&page).await?;
+    answer_first(&page).await?;
     progress(&page, 2, "of").await?;
     let first = page.driver.window().await?;
     let second = page.driver.new_tab().await?;
@@ -325,11 +304,11 @@ async fn a_second_tab_further_on_is_not_overwritten() -> Res {
     page.click(".resume").await?;
     for n in 2..=4 {
         progress(&page, n, "of").await?;
-        answer(&page).await?;
+        answer_first(&page).await?;
     }
     progress(&page, 5, "of").await?;
     page.driver.switch_to_window(first).await?;
-    answer(&page).await?;
+    answer_first(&page).await?;
     page.wait_text("#note", "another tab").await?;
     progress(&page, 5, "of").await?;
     finish(page).await
@@ -350,7 +329,7 @@ async fn a_clock_set_back_is_told_and_recorded() -> Res {
         assert!(if back { (13..=18).contains(&all) } else { all == 12 }, "{told}");
         for n in 1..=all {
             page.wait_text("#progress", &format!("Question {n} of {all}")).await?;
-            answer(&page).await?;
+            answer_first(&page).await?;
         }
         page.wait("#outcome").await?;
     }

@@ -121,7 +121,7 @@ async fn the_lens_turns_the_grab_over_and_unclips_the_lanyard() -> Res {
     page.wait("#verdict").await?;
     assert!(page.text(".findings").await?.contains("Not clipped in"));
     // The sentence tells of the ground; the mark's own reason stands under it where it is another.
-    assert!(page.text("#verdict").await?.contains("down"));
+    assert!(page.text("#verdict").await?.contains("strikes what is below"));
     // And back without changing anything.
     page.click("#leave-fall").await?;
     page.wait("#play").await?;

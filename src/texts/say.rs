@@ -682,7 +682,7 @@ pub fn duty_name(k: DutyKind) -> W {
 }
 
 /// Words of the trade, each with one line that says what it is.
-pub const GLOSSARY: [(W, W); 16] = [
+pub const GLOSSARY: [(W, W); 18] = [
     (W::WordAnchor, W::ToldAnchor),
     (W::WordLifeline, W::ToldLifeline),
     (W::WordGrab, W::ToldGrab),
@@ -699,4 +699,6 @@ pub const GLOSSARY: [(W, W); 16] = [
     (W::WordEnergy, W::ToldEnergy),
     (W::WordCompetent, W::ToldCompetent),
     (W::WordQualified, W::ToldQualified),
+    (W::WordArrest, W::ToldArrest),
+    (W::WordRestraint, W::ToldRestraint),
 ];

@@ -161,7 +161,7 @@ words! {
     WordAbsorber, "Energy absorber", "Absorbeur d’énergie";
     ToldAbsorber, "A folded strap that tears open in a hard stop and makes the stop softer. It works once.", "Une sangle pliée qui se déchire dans un arrêt dur et l’adoucit. Elle sert une fois.";
     WordGrab, "Rope grab", "Coulisseau";
-    ToldGrab, "The clamp that slides along the lifeline and locks when it is pulled.", "La pince qui glisse sur la corde et se bloque quand on tire.";
+    ToldGrab, "The clamp that slides along the lifeline and locks when it is pulled.", "La pince qui glisse sur la corde et se bloque quand on tire. En Ontario, on dit aussi « coulisseau de sécurité ».";
     WordFreeFall, "Free fall", "Chute libre";
     ToldFreeFall, "How far one falls before the line is tight.", "De combien on tombe avant que la liaison se tende.";
     WordClearance, "Clearance", "Dégagement";
@@ -172,6 +172,10 @@ words! {
     ToldCompetent, "Somebody who knows the hazards and the rules, and may stop the work.", "Quelqu’un qui connaît les dangers et les règles, et peut arrêter le travail.";
     WordQualified, "Qualified person", "Personne qualifiée";
     ToldQualified, "An engineer, or somebody with similar proof of what they know.", "Un ingénieur, ou quelqu’un avec ce genre de preuve.";
+    WordArrest, "Fall arrest system", "Système d’arrêt de chute";
+    ToldArrest, "The five parts that stop a fall once it has begun.", "Les cinq éléments qui arrêtent une chute déjà commencée. Terme du Québec; le règlement de l’Ontario dit « dispositif antichute ».";
+    WordRestraint, "Travel restraint system", "Système de limitation de déplacement";
+    ToldRestraint, "A line so short that you cannot reach the edge to fall from it.", "Une liaison si courte qu’on n’atteint pas le bord. Terme du Québec; le règlement de l’Ontario dit « limiteur de déplacement ».";
     KeysChoosing, "Before the fall, with the drawing in focus: arrow keys go from part to part, Enter picks one up and puts it down, arrow keys move it (Shift finer, Page keys coarser), Escape puts it back.", "Avant la chute, le dessin étant actif : les flèches vont d’une pièce à l’autre, Entrée la prend en main et la pose, les flèches la déplacent (Maj plus fin, Page plus large), Échap la remet.";
 }
 

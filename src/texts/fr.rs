@@ -168,7 +168,7 @@ pub fn text(key: Key) -> &'static str {
         Key::PlotPeak => "maximum {value}",
         Key::PlotRegion => "Force sur le corps en fonction du temps",
         Key::DimFreeFall => "chute libre {value}",
-        Key::DimClearance => "dégagement restant {value}",
+        Key::DimClearance => "reste {value}",
         Key::DimStanding => "pieds à {value}",
         Key::DimMissing => "dégagement manquant {value}",
         Key::LabelDeck => "terrasse",

@@ -52,6 +52,11 @@ impl Checked {
     }
 }
 
+/// The crew's list as it is kept.
+fn crew_of(kept: Option<String>) -> Vec<String> {
+    kept.and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default()
+}
+
 impl Sitting {
     fn key(&self) -> String {
         format!("{HALF}{} {}", self.header.started, self.header.from.seed)
@@ -220,7 +225,7 @@ impl Desk {
         });
         self.unread.set(unread);
         let find = |name: &str| kept.iter().find(|(k, _)| k == name).map(|(_, v)| v.clone());
-        self.crew.set(find(CREW).and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default());
+        self.crew.set(crew_of(find(CREW)));
         self.mid_season.set(find(MID_SEASON).unwrap_or_default());
         self.doubts.update(|now| {
             for (id, d) in Checked::read(find(CHECKED)).by_id {
@@ -241,8 +246,7 @@ impl Desk {
     pub fn add_crew(self, names: Names, then: impl FnOnce(Option<(u32, u32)>) + 'static) {
         spawn_local(async move {
             let edit = |old: Option<String>| {
-                let mut list: Vec<String> =
-                    old.and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default();
+                let mut list = crew_of(old);
                 let mut seen: HashSet<String> = list.iter().cloned().collect();
                 let (mut added, mut over) = (0, names.left_out);
                 for n in names.names {
@@ -274,8 +278,7 @@ impl Desk {
     pub fn remove_crew(self, name: String) {
         spawn_local(async move {
             let edit = |old: Option<String>| {
-                let mut list: Vec<String> =
-                    old.and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default();
+                let mut list = crew_of(old);
                 list.retain(|n| *n != name);
                 (serde_json::to_string(&list).ok(), list)
             };

@@ -202,14 +202,14 @@ fn dimension(
     let (a, b) = (y0.max(y1), y0.min(y1));
     // Lettering for a room is longer than a short line.
     let long = a - b > if room { 3.4 } else { 1.9 };
-    // What would run out at the edge ends there.
+    // What would run out at the edge ends there, over the upper extension line.
     let fits = x + 0.14 + label.chars().count() as f64 * if room { 0.22 } else { 0.19 } < edge;
     let place = if long {
         format!("translate({},{}) rotate(-90)", cm(x - 0.09), cm(-(a + b) / 2.0))
     } else if fits {
         format!("translate({},{})", cm(x + 0.14), cm(-(a + b) / 2.0 + 0.09))
     } else {
-        format!("translate({},{})", cm(edge - 0.05), cm(-(a + b) / 2.0 + 0.09))
+        format!("translate({},{})", cm(edge - 0.05), cm(-a - 0.1))
     };
     let anchor = if long {
         "middle"

@@ -5,8 +5,8 @@
 
 use crate::report::Report;
 use crate::scenario::{
-    Absorber, AnchorChosenBy, AnchorKind, Arrow, Bolt, Gear, HarnessFit, Latch, RescuePlan, RopeEnd,
-    Scenario, Stance,
+    Absorber, AnchorChosenBy, AnchorKind, Arrow, Bolt, Gear, HarnessFit, Latch, RescuePlan, RopeEdge,
+    RopeEnd, Scenario, Stance,
 };
 use crate::scoring::Grade;
 use serde::{Deserialize, Serialize};
@@ -35,6 +35,8 @@ changes! {
     Rated, "A rated anchor.",
         |s| s.anchor.kind = AnchorKind::RatedEye;
     RopeEnd, "The maker's stop at the rope's end.", |s| s.lifeline.end = RopeEnd::MakersStop;
+    NoSlack, "The slack taken out of the lifeline.", |s| s.lifeline.slack_m = 0.0;
+    PadEdge, "A pad on the roof's edge.", |s| s.lifeline.edge = RopeEdge::Padded;
     GrabUp, "The grab as high as the lanyard reaches.", raise_grab;
     ArrowUp, "The grab's arrow to the anchor.", |s| s.grab.arrow = Arrow::Up;
     BoltTight, "The grab's bolt tight.", |s| s.grab.bolt = Bolt::Tight;

@@ -88,7 +88,7 @@ fn rope_m(s: &Scenario) -> Option<f64> {
 fn trail(before: &Scenario, s: &mut Scenario) {
     if core::mem::discriminant(&before.stance) != core::mem::discriminant(&s.stance) {
         // Stepping over the eave, a worker sets the grab anew.
-        s.grab.above_dring_m = 0.3_f64.min(s.lanyard.length_m);
+        s.grab.above_dring_m = 0.15_f64.min(s.lanyard.length_m);
         return;
     }
     let Some(want_m) = rope_m(before) else { return };

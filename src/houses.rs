@@ -103,7 +103,7 @@ impl HouseKind {
         s.anchor = Anchor { kind: AnchorKind::RidgePlateInFraming, from_ridge_m: 0.0, ..s.anchor };
         let along_m = (house.half_span_m + house.overhang_m) / libm::cos(house.roof_pitch_rad);
         s.lifeline = Lifeline { length_m: (along_m + house.eave_height_m + 2.0).ceil(), ..s.lifeline };
-        s.grab = RopeGrab { above_dring_m: 0.3, ..s.grab };
+        s.grab = RopeGrab { above_dring_m: 0.15, ..s.grab };
     }
 
     /// The house of a set-up, when it is still one of the five.

@@ -27,7 +27,7 @@ macro_rules! lessons {
 }
 
 lessons! {
-    GrabHeight, "The grab high or low.", |s| s.grab.above_dring_m = -0.6;
+    GrabHeight, "The grab high or low.", |s| s.grab.above_dring_m = -0.45;
     GrabArrow, "The grab's arrow up or down.", |s| s.grab.arrow = Arrow::Down;
     BoltAndLatch, "The grab's latch closed or open.", |s| s.grab.latch = Latch::Open;
     GrabBolt, "The grab's bolt tight or worked loose.", |s| s.grab.bolt = Bolt::Loose;
@@ -35,7 +35,7 @@ lessons! {
     AnchorGround, "An anchor in the framing or in the sheathing.", |s| s.anchor.kind = AnchorKind::RidgePlateInSheathing;
     AnchorChimney, "An anchor in the framing or a sling round a chimney.", |s| s.anchor.kind = AnchorKind::ChimneySling;
     RoomToStop, "The same gear high up or low down.", |s| s.stance = Stance::Ladder { standing_height_m: 1.2 };
-    SlackOnTheRoof, "On the roof, the grab moved up or left behind.", |s| s.grab.above_dring_m = -0.8;
+    SlackOnTheRoof, "On the roof, the line drawn straight or left slack.", |s| s.lifeline.slack_m = 1.0;
     AlongTheWall, "Under the anchor or along the wall: the set-up stays, the place changes.", |_| ();
 }
 
@@ -52,12 +52,12 @@ impl Lesson {
                 a.grab.above_dring_m = -0.4;
             }
             Lesson::AnchorGround | Lesson::AnchorChimney | Lesson::BoltAndLatch => {
-                a.grab.above_dring_m = -0.6
+                a.grab.above_dring_m = -0.45
             }
             Lesson::GrabBolt => {
                 // A loose bolt is a brake that slips: it shows in the room it takes.
                 a.worker.mass_kg = 110.0;
-                a.grab.above_dring_m = -0.5;
+                a.grab.above_dring_m = -0.45;
                 a.stance = Stance::Ladder { standing_height_m: 2.6 };
             }
             Lesson::RoomToStop => a.grab.above_dring_m = -0.3,
@@ -238,11 +238,11 @@ mod tests {
             |s| {
                 s.grab.arrow = Arrow::Down;
                 s.house.below = ORDINARY_OBSTACLE;
-                s.ladder.foot_distance_m = 1.6;
+                s.ladder.foot_distance_m = 1.45;
             },
             |s| {
                 s.grab.latch = Latch::Open;
-                s.grab.above_dring_m = -0.6;
+                s.grab.above_dring_m = -0.4;
             },
             |s| s.anchor.kind = AnchorKind::VentPipe,
             |s| s.gear.rope = RopeState::Frayed,

@@ -105,7 +105,8 @@ pub fn cell_scenario(s: &Scenario, kind: MapKind, pair: (f64, f64)) -> Scenario 
 pub fn quick_room_m(s: &Scenario) -> Option<f64> {
     let g = Geometry::of(s).filter(|_| s.problems().is_empty())?;
     let line = LineParams::of(s);
-    let free_m = (s.lanyard.length_m - s.grab.above_dring_m).max(0.0);
+    let free_m =
+        (s.lanyard.length_m - s.grab.above_dring_m).max(0.0) + s.lifeline.slack_m + line.grab.dead_travel_m;
     let drop_m = free_m + stretch_m(&line, s.worker.mass_kg * G_M_S2, free_m, g.grab_rope_m)?;
     Some(g.soles.y - g.surface_below_m(g.soles.x, 0.25) - drop_m)
 }
@@ -149,7 +150,7 @@ fn stretch_m(line: &LineParams, weight_n: f64, free_m: f64, rope_m: f64) -> Opti
             continue;
         }
         // The grab's grip rises over its locking travel: so much slip for so much force.
-        let slip = line.grab.locking_travel_m / (line.grab.grip_n - line.grab.drag_n).max(1.0);
+        let slip = line.grab.bite_m / (line.grab.grip_n - line.grab.drag_n).max(1.0);
         let by_m = (c + slip) * step_n;
         out_m += by_m;
         work_j += (force_n + step_n / 2.0) * by_m;
@@ -480,7 +481,7 @@ mod tests {
     fn a_map_agrees_with_whole_runs_or_does_not_show_the_place() {
         let mut deck = Scenario::default();
         deck.house.below = ORDINARY_OBSTACLE;
-        deck.ladder.foot_distance_m = 1.6;
+        deck.ladder.foot_distance_m = 1.45;
         let mut heavy = Scenario::default();
         heavy.worker.mass_kg = 120.0;
         heavy.lanyard.length_m = 1.5;

@@ -85,6 +85,7 @@ pub fn outcome_json(s: &Scenario) -> Value {
                 "rope_stretch_m": t.rope_stretch_m,
                 "grab_slip_m": t.grab_slip_m,
                 "harness_slide_m": t.harness_slide_m,
+                "neighbours": t.neighbours,
                 "lowest_point_m": t.lowest_point_m,
                 "clearance_margin_m": t.clearance_margin_m,
                 "impacts": impacts,

@@ -10,7 +10,8 @@ use serde::{Deserialize, Serialize};
 /// The file format's number. Older files keep loading: a missing field takes its default.
 ///
 /// 5: the rope by its kind, what stops at its end, the wire's voltage, work from the ground or a platform.
-pub const SCHEMA: u32 = 5;
+/// 6: slack above the grab, what the rope runs over at the eave.
+pub const SCHEMA: u32 = 6;
 
 /// A whole set-up.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -332,6 +333,16 @@ choices! {
 }
 
 choices! {
+    /// What the lifeline runs over at the roof's edge.
+    RopeEdge {
+        /// An edge pad, a roller or a sleeve.
+        Padded,
+        /// The bare edge: drip edge, fascia metal, shingles.
+        Bare,
+    }
+}
+
+choices! {
     /// The weather, as far as gear and footing feel it.
     Weather {
         /// Dry.
@@ -538,6 +549,10 @@ pub struct Lifeline {
     #[serde(alias = "end_knot", deserialize_with = "rope_end")]
     #[cfg_attr(feature = "headless", schemars(with = "RopeEnd"))]
     pub end: RopeEnd,
+    /// Rope that hangs or lies slack between the anchor and the grab, m.
+    pub slack_m: f64,
+    /// What it runs over at the eave.
+    pub edge: RopeEdge,
 }
 
 fn stated_rope() -> RopeKind {
@@ -765,19 +780,22 @@ impl Default for Lifeline {
             kind: RopeKind::PolyBlend16,
             modulus_n: 80_000.0,
             end: RopeEnd::MakersStop,
+            slack_m: 0.0,
+            edge: RopeEdge::Padded,
         }
     }
 }
 
 impl Default for RopeGrab {
     fn default() -> Self {
-        RopeGrab { above_dring_m: 0.3, arrow: Arrow::Up, bolt: Bolt::Tight, latch: Latch::Closed }
+        RopeGrab { above_dring_m: 0.15, arrow: Arrow::Up, bolt: Bolt::Tight, latch: Latch::Closed }
     }
 }
 
 impl Default for Lanyard {
     fn default() -> Self {
-        Lanyard { length_m: 0.9, absorber: Some(Absorber::default()), clipped: true }
+        // Within the length that one account of the Canadian standard gives for the link on a grab (0.76 m).
+        Lanyard { length_m: 0.75, absorber: Some(Absorber::default()), clipped: true }
     }
 }
 
@@ -855,6 +873,8 @@ fields! {
         get |s| chimney(s).map(|c| c.weight_n_per_m), set |s, v| s.anchor.chimney.weight_n_per_m = v;
     LifelineLength, "lifeline.length_m", 1.0, 40.0, 0.5, "Lifeline length, m.",
         get |s| Some(s.lifeline.length_m), set |s, v| s.lifeline.length_m = v;
+    LifelineSlack, "lifeline.slack_m", 0.0, 2.0, 0.1, "Slack between anchor and grab, m.",
+        get |s| Some(s.lifeline.slack_m), set |s, v| s.lifeline.slack_m = v;
     LifelineModulus, "lifeline.modulus_n", 5_000.0, 200_000.0, 1_000.0, "Lifeline modulus, N.",
         get |s| (s.lifeline.kind == RopeKind::Stated).then_some(s.lifeline.modulus_n),
         set |s, v| s.lifeline.modulus_n = v;

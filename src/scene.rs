@@ -90,7 +90,7 @@ pub fn sag(from: P, to: P, length_m: f64) -> Sag {
 
 /// The scene before the slip.
 pub fn standing_scene(s: &Scenario, g: &Geometry) -> Scene {
-    let pose = standing(g.soles, s.worker.stature_m, &s.stance);
+    let pose = standing(g.soles, s.worker.stature_m, &s.stance, s.house.roof_pitch_rad);
     let dring = pose[0].place(dring_on_torso(s.worker.stature_m));
     build(
         s,
@@ -103,7 +103,7 @@ pub fn standing_scene(s: &Scenario, g: &Geometry) -> Scene {
             grab: g.grab,
             force_n: 0.0,
             anchor_n: 0.0,
-            grab_rope_m: g.grab_rope_m,
+            grab_rope_m: g.grab_rope_m + s.lifeline.slack_m,
             below_grab_m: s.lanyard.length_m,
             absorber_m: 0.0,
             holds: true,
@@ -127,7 +127,7 @@ pub fn build(s: &Scenario, g: &Geometry, q: &Sample) -> Scene {
         if q.on_rope || !s.lanyard.clipped { q.grab } else { p(g.eave.x + 0.05, (g.eave.y - 1.0).max(0.2)) };
     let full = taut_path(g.anchor, &g.corners, at);
     let (rope, last) = if anchored {
-        (full[..full.len() - 1].to_vec(), full[full.len() - 2])
+        lying(s, g, &full, q.grab_rope_m)
     } else {
         // The anchor has let go: the rope trails from the grab.
         (vec![], p(at.x - 0.25, at.y + 0.9))
@@ -165,6 +165,28 @@ pub fn build(s: &Scenario, g: &Geometry, q: &Sample) -> Scene {
         anchored,
         on_rope: q.on_rope,
     }
+}
+
+/// The points of the rope before its last stretch to the grab, and the last of them. Slack above a worker
+/// on the roof lies on the shingles, with its bight down the slope.
+fn lying(s: &Scenario, g: &Geometry, full: &[P], rope_m: f64) -> (Vec<P>, P) {
+    let mut rope = full[..full.len() - 1].to_vec();
+    let (last, end) = (full[full.len() - 2], full[full.len() - 1]);
+    let used_m = path_length(&rope);
+    let left_m = rope_m - used_m;
+    let w = p(last.x - end.x, last.y - end.y);
+    let slack = left_m > end.dist(last) + 0.02;
+    let on_slope = last.x < g.eave.x && end.x < g.eave.x && end.y > g.eave.y;
+    if slack && on_slope && matches!(s.stance, Stance::Roof { .. }) {
+        // |w + t d| = left - t, down the slope by t.
+        let d = g.down_slope;
+        let t =
+            (left_m * left_m - w.x * w.x - w.y * w.y) / (2.0 * (left_m + w.x * d.x + w.y * d.y)).max(1e-9);
+        let t = t.clamp(0.0, last.dist(g.eave));
+        rope.push(p(last.x + t * d.x, last.y + t * d.y));
+    }
+    let last = rope.last().copied().unwrap_or(last);
+    (rope, last)
 }
 
 /// Rope below the grab: down to the roof or the ladder's rungs, over the eave, to the ground.
@@ -224,6 +246,23 @@ mod tests {
         };
         let l: f64 = (0..1000).map(|i| at(f64::from(i) / 1e3).dist(at(f64::from(i + 1) / 1e3))).sum();
         assert!((l - 2.2).abs() < 0.03, "{l}");
+    }
+
+    #[test]
+    fn slack_above_the_grab_lies_on_the_shingles_at_its_length() {
+        let mut s = Scenario { stance: Stance::Roof { from_eave_m: 2.5 }, ..Scenario::default() };
+        s.lifeline.slack_m = 0.8;
+        let g = Geometry::of(&s).expect("stands");
+        let q = standing_scene(&s, &g);
+        let bight = *q.rope.last().expect("lies");
+        // On the line from ridge to eave, to a tenth of a millimetre.
+        assert!(turned(g.ridge, g.eave, bight).abs() < 1e-4, "{bight:?}");
+        let long_m = path_length(&q.rope) + bight.dist(q.grab);
+        assert!((long_m - g.grab_rope_m - 0.8).abs() < 1e-6, "{long_m}");
+    }
+
+    fn turned(a: P, b: P, c: P) -> f64 {
+        (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x)
     }
 
     #[test]

@@ -6,10 +6,11 @@
 
 use crate::draw::Draw;
 use crate::physics::equipment::{
-    ABSORBER_SHARE, ABSORBER_SHARE_MIDDLE, AbsorberParams, LineParams, rope_modulus_n,
+    ABSORBER_SHARE, ABSORBER_SHARE_MIDDLE, AbsorberParams, GRAB_DEAD_TRAVEL_M, GRAB_DEAD_TRAVELS_M,
+    GRAB_GRIP_N, GRAB_GRIPS_N, LineParams, ROOF_SLIP_FRICTION, rope_modulus_n,
 };
 use crate::physics::trace::Outcome;
-use crate::physics::{Settled, settle};
+use crate::physics::{Settled, Start, settle};
 use crate::scenario::{AbsorberClass, RopeKind, Scenario};
 use crate::strength;
 use serde::{Deserialize, Serialize};
@@ -29,23 +30,35 @@ pub enum Uncertain {
     AbsorberForce,
     /// Rope modulus: two thirds to four thirds, the span of EN 1891's limits about their middle.
     RopeModulus,
-    /// Travel before the grab grips: 0.03 to 0.2 m (assumed).
-    LockingTravel,
+    /// How far the grab runs before it bites: 0.05 to 0.3 m (assumed).
+    DeadTravel,
+    /// Force at which it then slips: 3 to 8 kN (assumed).
+    GrabGrip,
     /// Friction over the roof's edge: 0.2 to 0.4 (assumed).
     EdgeFriction,
     /// Strength of the anchor: normal about its mean.
     AnchorStrength,
+    /// Speed with which the slip begins: half to one and a half of the assumed one (assumed).
+    SlipSpeed,
+    /// Friction of the body on the roof: 0.15 to 0.5 (assumed: wet and dusty to dry).
+    RoofFriction,
 }
+
+/// Number of inputs that are not known exactly.
+pub const INPUTS: usize = 9;
 
 impl Uncertain {
     /// All, in the order of a draw.
-    pub const ALL: [Uncertain; 6] = [
+    pub const ALL: [Uncertain; INPUTS] = [
         Uncertain::Mass,
         Uncertain::AbsorberForce,
         Uncertain::RopeModulus,
-        Uncertain::LockingTravel,
+        Uncertain::DeadTravel,
+        Uncertain::GrabGrip,
         Uncertain::EdgeFriction,
         Uncertain::AnchorStrength,
+        Uncertain::SlipSpeed,
+        Uncertain::RoofFriction,
     ];
 }
 
@@ -53,7 +66,7 @@ impl Uncertain {
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct SpreadFall {
     /// Its draw, in the order of [`Uncertain::ALL`], each as a share of its middle.
-    pub draw: [f64; 6],
+    pub draw: [f64; INPUTS],
     /// How it ended.
     pub settled: Settled,
 }
@@ -83,22 +96,29 @@ pub fn fall(s: &Scenario, seed: u64, number: u32) -> Option<SpreadFall> {
         let share = tear_share / ABSORBER_SHARE_MIDDLE;
         (a.opening_n, a.force_n) = (a.opening_n * share, a.force_n * share);
     }
-    line.grab.locking_travel_m = between(&mut pick, 0.03, 0.2);
+    line.grab.dead_travel_m = between(&mut pick, GRAB_DEAD_TRAVELS_M.0, GRAB_DEAD_TRAVELS_M.1);
+    let grip_n = between(&mut pick, GRAB_GRIPS_N.0, GRAB_GRIPS_N.1);
+    line.grab.grip_n = line.grab.grip_n.min(grip_n);
     line.edge_friction = between(&mut pick, 0.2, 0.4);
     let anchor = strength::anchor(&drawn);
     // One in twenty lies 1.645 standard deviations under the mean.
     let spread_n = (anchor.mean.0 - anchor.low.0) / 1.645;
     let anchor_n = (anchor.mean.0 + spread_n * normal(&mut pick)).max(0.1 * anchor.mean.0);
     line.anchor_capacity_n = anchor_n;
+    let start =
+        Start { slip_share: between(&mut pick, 0.5, 1.5), roof_friction: between(&mut pick, 0.15, 0.5) };
     let draw = [
         drawn.worker.mass_kg / s.worker.mass_kg,
         tear_share / ABSORBER_SHARE_MIDDLE,
         modulus_share,
-        line.grab.locking_travel_m / 0.115,
+        line.grab.dead_travel_m / GRAB_DEAD_TRAVEL_M,
+        grip_n / GRAB_GRIP_N,
         line.edge_friction / 0.3,
         anchor_n / anchor.mean.0,
+        start.slip_share,
+        start.roof_friction / ROOF_SLIP_FRICTION,
     ];
-    Some(SpreadFall { draw, settled: settle(&drawn, line)? })
+    Some(SpreadFall { draw, settled: settle(&drawn, line, start)? })
 }
 
 /// `count` falls of a spread from number `first` on.
@@ -227,7 +247,7 @@ mod tests {
     fn a_settled_fall_is_the_whole_fall() {
         for (change, what) in [
             ((|_| {}) as fn(&mut Scenario), "plain"),
-            (|s| s.grab.above_dring_m = -0.6, "low"),
+            (|s| s.grab.above_dring_m = -0.4, "low"),
             (|s| s.grab.arrow = Arrow::Down, "reversed"),
             (|s| s.anchor.kind = AnchorKind::VentPipe, "vent"),
             (|s| s.stance = crate::scenario::Stance::Roof { from_eave_m: 1.0 }, "roof"),
@@ -235,7 +255,7 @@ mod tests {
             let mut s = Scenario::default();
             change(&mut s);
             let whole = simulate(&s).expect("falls");
-            let settled = settle(&s, LineParams::of(&s)).expect("falls");
+            let settled = settle(&s, LineParams::of(&s), Start::default()).expect("falls");
             assert_eq!(settled.outcome, whole.outcome, "{what}");
             if settled.outcome == Outcome::Stopped {
                 assert!((settled.peak_force_n / whole.peak_force_n - 1.0).abs() < 1e-9, "{what}");
@@ -252,7 +272,7 @@ mod tests {
         assert_eq!((plain.struck, plain.let_go), (0, 0));
         assert!(plain.room_m.is_some_and(|b| b.low < b.middle && b.middle < b.high));
         s.house.below = crate::scenario::ORDINARY_OBSTACLE;
-        s.ladder.foot_distance_m = 1.6;
+        s.ladder.foot_distance_m = 1.45;
         s.lanyard.length_m = 1.8;
         s.grab.above_dring_m = -1.4;
         assert!(summary(&falls(&s, 5, 0, 40)).struck > 0);

@@ -2,7 +2,7 @@
 //! engine's own figures, a closed form, or a published rule. Every number is computed here.
 
 use crate::physics::equipment::{
-    GRAB_DRAG_N, GRAB_GRIP_N, GRAB_LOCKING_TRAVEL_M, GRAB_LOOSE_GRIP_N, HARNESS_COMPLIANCE_M_PER_N,
+    GRAB_BITE_M, GRAB_DEAD_TRAVEL_M, GRAB_DRAG_N, GRAB_GRIP_N, GRAB_LOOSE_GRIP_N, HARNESS_COMPLIANCE_M_PER_N,
     HARNESS_SLIDE_SNUG_M,
 };
 use crate::rules::clearance::free_fall_m;
@@ -119,7 +119,8 @@ impl Thumb {
         use Rounding::{Down, Nearest, Up};
         let n = |name, quantity, si, rounding| Named { name, quantity, si, rounding };
         let force = |name, si| n(name, Force, si, Down);
-        let slip_m = GRAB_LOCKING_TRAVEL_M + HARNESS_SLIDE_SNUG_M + HARNESS_COMPLIANCE_M_PER_N * 4.0 * KN_N;
+        let slip_m =
+            GRAB_DEAD_TRAVEL_M + GRAB_BITE_M + HARNESS_SLIDE_SNUG_M + HARNESS_COMPLIANCE_M_PER_N * 4.0 * KN_N;
         match self {
             Thumb::Harness => vec![
                 n("ten", Length, 10.0 * FT_M, Nearest),
@@ -231,6 +232,7 @@ mod tests {
         let free_fall = |above_m: f64| {
             let mut s = Scenario::default();
             s.grab.above_dring_m = above_m;
+            s.lanyard.length_m = 0.9;
             s.house.eave_height_m = 7.6;
             s.ladder.length_m = 8.8;
             s.ladder.foot_distance_m = 1.9;

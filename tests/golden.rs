@@ -16,9 +16,9 @@ fn scenes() -> Vec<(&'static str, Scenario)> {
     let mut vent = base.clone();
     vent.anchor.kind = AnchorKind::VentPipe;
     let mut low = base.clone();
-    low.grab.above_dring_m = -0.7;
+    low.grab.above_dring_m = -0.4;
     low.house.below = ORDINARY_OBSTACLE;
-    low.ladder.foot_distance_m = 1.6;
+    low.ladder.foot_distance_m = 1.45;
     vec![("plain", base), ("reversed", reversed), ("roof", roof), ("vent", vent), ("low_deck", low)]
 }
 

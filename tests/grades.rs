@@ -13,8 +13,8 @@ type Change = fn(&mut Scenario);
 /// One name and one change each, from the default set-up.
 const SET_UPS: [(&str, Change); 40] = [
     ("as it comes", |_| {}),
-    ("grab high", |s| s.grab.above_dring_m = 0.4),
-    ("grab low", |s| s.grab.above_dring_m = -0.7),
+    ("grab high", |s| s.grab.above_dring_m = 0.2),
+    ("grab low", |s| s.grab.above_dring_m = -0.4),
     ("grab reversed", |s| s.grab.arrow = Arrow::Down),
     ("reversed, no knot", |s| {
         s.grab.arrow = Arrow::Down;
@@ -25,7 +25,7 @@ const SET_UPS: [(&str, Change); 40] = [
     ("no absorber", |s| s.lanyard.absorber = None),
     ("no absorber, grab low", |s| {
         s.lanyard.absorber = None;
-        s.grab.above_dring_m = -0.7;
+        s.grab.above_dring_m = -0.4;
     }),
     ("long lanyard", |s| s.lanyard.length_m = 1.8),
     ("short lanyard", |s| {
@@ -37,12 +37,12 @@ const SET_UPS: [(&str, Change); 40] = [
     ("light worker", |s| s.worker.mass_kg = 52.0),
     ("over a deck", |s| {
         s.house.below = ORDINARY_OBSTACLE;
-        s.ladder.foot_distance_m = 1.6;
+        s.ladder.foot_distance_m = 1.45;
     }),
     ("over a deck, grab low", |s| {
         s.house.below = ORDINARY_OBSTACLE;
-        s.ladder.foot_distance_m = 1.6;
-        s.grab.above_dring_m = -0.7;
+        s.ladder.foot_distance_m = 1.45;
+        s.grab.above_dring_m = -0.4;
     }),
     ("bungalow", |s| {
         s.house.eave_height_m = 3.4;
@@ -94,7 +94,7 @@ const SET_UPS: [(&str, Change); 40] = [
     ("a guardrail would do", |s| s.plan.other_method = OtherMethod::Guardrail),
     ("Quebec, grab low", |s| {
         s.place = "qc".to_owned();
-        s.grab.above_dring_m = -0.7;
+        s.grab.above_dring_m = -0.4;
     }),
     ("US construction, nine kilonewton eye, engineered", |s| {
         s.place = "us_construction".to_owned();
@@ -110,7 +110,7 @@ const SET_UPS: [(&str, Change); 40] = [
     ("Europe, long lanyard, grab low", |s| {
         s.place = "eu".to_owned();
         s.lanyard.length_m = 1.6;
-        s.grab.above_dring_m = -0.7;
+        s.grab.above_dring_m = -0.4;
     }),
 ];
 

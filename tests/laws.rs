@@ -7,7 +7,7 @@ use shortfall::physics::equipment::{AbsorberParams, LineParams};
 use shortfall::physics::geometry::{Geometry, p, path_length, taut_path};
 use shortfall::physics::trace::{EventKind, Outcome, Trace};
 use shortfall::physics::world::World;
-use shortfall::physics::{Run, settled_trace, simulate};
+use shortfall::physics::{Run, Start, settled_trace, simulate};
 use shortfall::scenario::*;
 use shortfall::units::G_M_S2;
 use std::cell::Cell;
@@ -32,7 +32,7 @@ prop_compose! {
         on_ladder in prop::bool::weighted(0.7), at in (0.4..7.0f64, 0.3..4.0f64),
         worker in (50.0..140.0f64, 1.5..2.0f64, any::<bool>()),
         anchor in (0usize..AnchorKind::ALL.len(), -2.0..3.0f64),
-        rope in (5.0..25.0f64, 20e3..45e3f64, any::<bool>()),
+        rope in (5.0..25.0f64, 20e3..45e3f64, any::<bool>(), prop_oneof![Just(0.0), 0.0..1.5f64]),
         grab in (-1.2..1.2f64, prop::bool::weighted(0.8), prop::bool::weighted(0.8), prop::bool::weighted(0.8)),
         lanyard in (0.4..1.8f64, prop::option::of((2e3..6e3f64, 0.3..1.6f64, 0usize..3)), prop::bool::weighted(0.95)),
         below in prop::option::of((0.2..1.5f64, 0.0..3.0f64, 0.4..1.6f64)),
@@ -50,6 +50,8 @@ prop_compose! {
                 kind: RopeKind::Stated,
                 modulus_n: rope.1,
                 end: if rope.2 { RopeEnd::Knot } else { RopeEnd::Nothing },
+                slack_m: rope.3,
+                edge: RopeEdge::Bare,
             },
             grab: RopeGrab { above_dring_m: grab.0,
                 arrow: if grab.1 { Arrow::Up } else { Arrow::Down },
@@ -139,10 +141,10 @@ proptest! {
     fn joints_do_not_push_the_whole_worker(mass in 50.0..140.0f64, stature in 1.5..2.0f64, steps in 20usize..200) {
         let s = Scenario { worker: Worker { mass_kg: mass, stature_m: stature, ..Worker::default() }, ..Scenario::default() };
         let g = shortfall::physics::geometry::Geometry::of(&s).expect("stands");
-        let mut w = World::worker(&s, &g, false);
+        let mut w = World::worker(&s, &g, false, Start::default(), DT_S);
         let before = w.momentum();
         let steps = steps.min(120);
-        for _ in 0..steps { w.step(p(0.0, 0.0)); }
+        for _ in 0..steps { w.step(p(0.0, 0.0), DT_S); }
         let after = w.momentum();
         let fell = -mass * G_M_S2 * DT_S * steps as f64;
         prop_assert!((after.y - before.y - fell).abs() < 1e-3 * fell.abs(), "{} {}", after.y - before.y, fell);

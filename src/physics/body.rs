@@ -57,6 +57,12 @@ impl Part {
         matches!(self, Part::ShinLeft | Part::ShinRight)
     }
 
+    /// Whether it whips about its joint like a flail for want of muscles: against house and ladder that is
+    /// a kick, and says nothing of the blow that the body takes.
+    pub fn whips(self) -> bool {
+        self.is_shin() || self == Part::Head
+    }
+
     /// Whether it is an arm: arms start against the house and collide with the ground alone.
     pub fn is_arm(self) -> bool {
         matches!(self, Part::UpperArms | Part::Forearms)
@@ -188,8 +194,32 @@ pub fn hinges(stature_m: f64) -> [Hinge; PARTS - 1] {
     ]
 }
 
-/// The posture before the slip: standing at `soles`, arms out to the work.
-pub fn standing(soles: P, stature_m: f64, stance: &Stance) -> [Pose; PARTS] {
+/// How far before the left foot the right one stands on a ladder, and how much higher, as shares of stature.
+const LADDER_STEP_SHARE: f64 = 0.045;
+const LADDER_STEP_UP_SHARE: f64 = 0.005;
+/// How far the right foot stands before the left on a roof, as a share of stature.
+const STEP_SHARE: f64 = 0.085;
+
+/// Angles of thigh and shin, degrees, that bring the round end of a foot to a place `forward` and `up`
+/// from where it is on a straight leg (shares of stature), the knee in front.
+fn bent_leg_deg(forward: f64, up: f64) -> (f64, f64) {
+    let (thigh, shin) = (SEGMENTS[5].length, SEGMENTS[6].length - SEGMENTS[6].radius);
+    let (x, y) = (forward, thigh + shin - up);
+    let d = libm::sqrt(x * x + y * y).clamp(1e-6, thigh + shin - 1e-6);
+    let corner = |a: f64, b: f64, opposite: f64| {
+        libm::acos(((a * a + b * b - opposite * opposite) / (2.0 * a * b)).clamp(-1.0, 1.0))
+    };
+    // From straight down to the foot, forward is negative; the thigh stands further forward.
+    let to_foot = -libm::atan2(x, y);
+    let at_hip = corner(thigh, d, shin);
+    let at_knee = corner(thigh, shin, d);
+    let thigh_rad = to_foot - at_hip;
+    (thigh_rad.to_degrees(), (thigh_rad + core::f64::consts::PI - at_knee).to_degrees())
+}
+
+/// The posture before the slip: standing at `soles`, arms out to the work; on a roof of `pitch_rad`
+/// both feet on the slope, the right one higher.
+pub fn standing(soles: P, stature_m: f64, stance: &Stance, pitch_rad: f64) -> [Pose; PARTS] {
     // Angles of each part in the world, degrees. One knee a little bent; arms reach to the wall
     // from a ladder, hang forward on a roof.
     let arms = match stance {
@@ -214,8 +244,13 @@ pub fn standing(soles: P, stature_m: f64, stance: &Stance) -> [Pose; PARTS] {
     put(Part::Forearms, elbow, arms.1);
     let knee = put(Part::ThighLeft, hip, 0.0);
     put(Part::ShinLeft, knee, 0.0);
-    let knee = put(Part::ThighRight, hip, -28.0);
-    put(Part::ShinRight, knee, 6.0);
+    let (thigh, shin) = match stance {
+        // On the next rung, knee nearly straight, so that neither knee nor shin is in the rails.
+        Stance::Ladder { .. } => bent_leg_deg(LADDER_STEP_SHARE, LADDER_STEP_UP_SHARE),
+        Stance::Roof { .. } => bent_leg_deg(STEP_SHARE, STEP_SHARE * libm::tan(pitch_rad)),
+    };
+    let knee = put(Part::ThighRight, hip, thigh);
+    put(Part::ShinRight, knee, shin);
     pose
 }
 
@@ -236,12 +271,19 @@ mod tests {
     #[test]
     fn the_standing_posture_closes_every_hinge_within_its_limits() {
         for stance in [Stance::Ladder { standing_height_m: 2.0 }, Stance::Roof { from_eave_m: 1.0 }] {
-            let pose = standing(p(1.0, 2.0), 1.8, &stance);
+            let pose = standing(p(1.0, 2.0), 1.8, &stance, 0.46);
             for h in hinges(1.8) {
                 let (a, b) = (pose[h.parent as usize], pose[h.child as usize]);
                 assert!(a.place(h.on_parent).dist(b.place(h.on_child)) < 1e-9, "{h:?}");
                 let bend = b.angle_rad - a.angle_rad;
                 assert!(bend >= h.limits_rad[0] - 1e-9 && bend <= h.limits_rad[1] + 1e-9, "{h:?}");
+            }
+            let foot = |part: Part, down_m: f64| pose[part as usize].place(p(0.0, -down_m));
+            if let Stance::Roof { .. } = stance {
+                // Both feet's round ends on one line, as steep as the roof.
+                let down_m = half(Part::ShinLeft, 1.8) - SEGMENTS[6].radius * 1.8;
+                let (l, r) = (foot(Part::ShinLeft, down_m), foot(Part::ShinRight, down_m));
+                assert!(((r.y - l.y) / (l.x - r.x) - 0.46_f64.tan()).abs() < 1e-9, "{l:?} {r:?}");
             }
             let d = pose[0].place(dring_on_torso(1.8));
             assert!((d.y - 2.0 - DRING_SHARE * 1.8).abs() < 1e-9);

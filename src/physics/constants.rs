@@ -48,3 +48,20 @@ pub const TOUCH_SPEED_M_S: f64 = 0.3;
 /// Time without a new lowest point after which a held worker counts as stopped, s: a swing back
 /// under the anchor takes longer only on ropes that cannot reach lower.
 pub const SETTLED_TIME_S: f64 = 0.5;
+
+/// Stiffness of flesh and clothes where a body part presses on the roof, N/m (assumed: 85 kg lying on
+/// three places sink in by 14 mm) ...
+pub const SKIN_N_PER_M: f64 = 20_000.0;
+/// ... the depth at which it has doubled, m ...
+pub const SKIN_HARDENS_M: f64 = 0.03;
+/// ... the speed of approach at which damping adds the spring's own force, m/s (a body does not bounce) ...
+pub const SKIN_DAMPING_M_S: f64 = 1.0;
+/// ... and the speed of slip under which friction fades towards rest, m/s.
+pub const SKIN_STICK_M_S: f64 = 0.1;
+/// Steps are made in this many parts while the worker tumbles on the roof: knees and back land there, and
+/// at 1/960 s a landing is told to 2 % only.
+pub const ROUGH_PARTS: usize = 3;
+/// Nearer to the roof than this counts as tumbling on it, m ...
+pub const NEAR_ROOF_M: f64 = 0.02;
+/// ... while there is more energy in motion than this, J.
+pub const ROUGH_ENERGY_J: f64 = 20.0;

@@ -14,17 +14,25 @@ use crate::units::KN_N;
 
 /// Force with which a rope grab drags along the rope unlocked, N (assumed).
 pub const GRAB_DRAG_N: f64 = 50.0;
-/// Grip of a locked rope grab, N (assumed; above any absorber's force, below rope strength).
-pub const GRAB_GRIP_N: f64 = 10.0 * KN_N;
-/// Travel over which the grip rises from drag to full, m (assumed; EN 353-2 allows a whole arrest
-/// of 1 m).
-pub const GRAB_LOCKING_TRAVEL_M: f64 = 0.075;
+/// How far a grab runs along the rope before it bites, at its drag, m (assumed: the middle of
+/// [`GRAB_DEAD_TRAVELS_M`]; it is no part of the stop, and 29 CFR 1926.500(b) counts it as free fall).
+pub const GRAB_DEAD_TRAVEL_M: f64 = 0.15;
+/// The least and the most of it, m (assumed; EN 353-2 allows a whole arrest of 1 m).
+pub const GRAB_DEAD_TRAVELS_M: (f64, f64) = (0.05, 0.3);
+/// Travel over which the grip then rises to full, m (assumed).
+pub const GRAB_BITE_M: f64 = 0.05;
+/// Force at which a locked grab slips, N (assumed at the high end, against the worker where force counts:
+/// the 8 kN that no arrest may pass in North America).
+pub const GRAB_GRIP_N: f64 = 8.0 * KN_N;
+/// The least and the most of it, N: with 100 kg, EN 353-2's two limits (an arrest within 1 m, no more than
+/// 6 kN) leave 1.6 to 6 kN for a grab; to 8 kN elsewhere (assumed).
+pub const GRAB_GRIPS_N: (f64, f64) = (3.0 * KN_N, 8.0 * KN_N);
 /// Grip of a grab whose bolt has worked loose, N (assumed).
 pub const GRAB_LOOSE_GRIP_N: f64 = 1.6 * KN_N;
 /// Grip of a grab whose latch is open, N (assumed).
 pub const GRAB_OPEN_GRIP_N: f64 = 2.0 * KN_N;
 /// Slip after which the rope walks out of an open grab, m (assumed).
-pub const GRAB_OPEN_RELEASE_M: f64 = 0.15;
+pub const GRAB_OPEN_RELEASE_M: f64 = 0.3;
 /// Friction of rope over a roof edge (check 25 uses 0.3; capstan law).
 pub const EDGE_FRICTION: f64 = 0.3;
 /// Mean force of a tearing absorber as a share of its class figure, least and most (CSA
@@ -48,11 +56,12 @@ pub const LANYARD_MODULUS_N: f64 = 150.0 * KN_N;
 pub const HARNESS_COMPLIANCE_M_PER_N: f64 = 0.1 / (4.0 * KN_N);
 /// Force at which the D-ring slides up the back, N (assumed).
 pub const HARNESS_SLIDE_FORCE_N: f64 = 600.0;
-/// How far it slides in a snug harness, m. With the stretch it makes 0.2 m at 4 kN, inside the
-/// 0.3 m (1 ft) that clearance tables allow (OSHA Technical Manual V-4; the 1 ft is from memory).
-pub const HARNESS_SLIDE_SNUG_M: f64 = 0.10;
-/// How far it slides in a loose harness, m (assumed).
-pub const HARNESS_SLIDE_LOOSE_M: f64 = 0.30;
+/// How far it slides in a snug harness, m. With the stretch it makes 0.3 m at 4 kN, the 0.3 m (1 ft) that
+/// clearance tables allow (OSHA Technical Manual V-4; the 1 ft is from memory).
+pub const HARNESS_SLIDE_SNUG_M: f64 = 0.20;
+/// How far it slides in a loose harness, m (assumed: 0.2 m more, as straps can be set that far apart for
+/// one person; Hsiao, NOIRS 2008, B1.4).
+pub const HARNESS_SLIDE_LOOSE_M: f64 = 0.40;
 /// Friction of a body or boots that have lost their grip on shingles (assumed: wet or dusty).
 pub const ROOF_SLIP_FRICTION: f64 = 0.25;
 /// Friction of a body on wall, ladder, ground and obstacles (assumed).
@@ -131,12 +140,29 @@ pub struct GrabParams {
     pub drag_n: f64,
     /// Grip when locked, N.
     pub grip_n: f64,
-    /// Slip over which grip rises from drag to full, m; 0 is at once.
-    pub locking_travel_m: f64,
+    /// Slip at its drag before it bites, m.
+    pub dead_travel_m: f64,
+    /// Slip over which grip then rises from drag to full, m; 0 is at once.
+    pub bite_m: f64,
     /// Slip after which it lets the rope go, m.
     pub release_slip_m: Option<f64>,
     /// Whether it locks at all; reversed it only drags.
     pub locks: bool,
+}
+
+impl GrabParams {
+    /// Force with which it holds after so much slip, N.
+    pub fn grip_n(&self, slip_m: f64) -> f64 {
+        let drag_n = self.drag_n.min(self.grip_n);
+        let bitten_m = slip_m - self.dead_travel_m;
+        if !self.locks || bitten_m < 0.0 {
+            drag_n
+        } else if bitten_m >= self.bite_m {
+            self.grip_n
+        } else {
+            drag_n + (self.grip_n - drag_n) * (bitten_m / self.bite_m)
+        }
+    }
 }
 
 /// The absorber as the line sees it: opens at one force, tears on at another, then hard.
@@ -256,7 +282,8 @@ impl LineParams {
             grab: GrabParams {
                 drag_n: 0.0,
                 grip_n: f64::INFINITY,
-                locking_travel_m: 0.0,
+                dead_travel_m: 0.0,
+                bite_m: 0.0,
                 release_slip_m: None,
                 locks: true,
             },
@@ -297,7 +324,8 @@ impl LineParams {
             grab: GrabParams {
                 drag_n: GRAB_DRAG_N,
                 grip_n,
-                locking_travel_m: GRAB_LOCKING_TRAVEL_M,
+                dead_travel_m: GRAB_DEAD_TRAVEL_M,
+                bite_m: GRAB_BITE_M,
                 release_slip_m: (s.grab.latch == Latch::Open).then_some(GRAB_OPEN_RELEASE_M),
                 locks: s.grab.arrow == Arrow::Up,
             },

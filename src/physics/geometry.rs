@@ -344,7 +344,7 @@ fn geometric_problems(s: &Scenario, found: &mut Vec<Problem>) {
             }
         }
     }
-    let pose = standing(g.soles, s.worker.stature_m, &s.stance);
+    let pose = standing(g.soles, s.worker.stature_m, &s.stance, s.house.roof_pitch_rad);
     let caps = capsules(s.worker.mass_kg, s.worker.stature_m);
     let in_house = Part::ALL.iter().filter(|q| !q.is_arm()).any(|&part| {
         let (c, q) = (&caps[part as usize], &pose[part as usize]);
@@ -362,7 +362,7 @@ fn geometric_problems(s: &Scenario, found: &mut Vec<Problem>) {
     if g.grab_rope_m < 0.1 {
         add(ProblemCode::GrabPastAnchor, "grab.above_dring_m");
     }
-    if g.grab_rope_m > s.lifeline.length_m - 0.05 {
+    if g.grab_rope_m + s.lifeline.slack_m > s.lifeline.length_m - 0.05 {
         add(ProblemCode::LifelineTooShort, "lifeline.length_m");
     }
 }

@@ -74,8 +74,6 @@ pub struct Line {
     fold: Option<Fold>,
     /// How far the rope has dragged along that edge, m.
     edge_dragged_m: f64,
-    /// Where the rope crossed before its last move, and where the D-ring was then.
-    edge_before: Option<(P, P)>,
     /// Material coordinate at each corner, m; meaningful while the corner is active.
     at_corner_m: [f64; MAX_CORNERS],
     active: [bool; MAX_CORNERS],
@@ -131,7 +129,6 @@ impl Line {
             corners: corners[..corners.len().min(MAX_CORNERS)].to_vec(),
             fold: None,
             edge_dragged_m: 0.0,
-            edge_before: None,
             at_corner_m: [0.0; MAX_CORNERS],
             active: [false; MAX_CORNERS],
             grab_rope_m,
@@ -198,12 +195,28 @@ impl Line {
     }
 
     /// Lets the rope slide along a folded sheet's edge where its sideways pull beats the friction:
-    /// one Newton step towards the point where it no longer does.
-    pub fn drag_along_edge(&mut self, d: P) {
-        let (Some(fold), Some(&edge)) = (self.fold, self.corners.first()) else { return };
+    /// one Newton step towards the point where it no longer does. Call it after each step of the line.
+    ///
+    /// The pull of the step comes back as the mean of before and after, which keeps the energy.
+    pub fn drag_along_edge(&mut self, d: P, pull: Pull) -> Pull {
+        let before = pull.toward;
+        if !self.drag(d) {
+            return pull;
+        }
+        let (a, b) = (pull.dring_n, self.last_force_n[1]);
+        let after = self.toward(d);
+        let (x, y) = (0.5 * (a * before.x + b * after.x), 0.5 * (a * before.y + b * after.y));
+        let n = libm::hypot(x, y);
+        let toward = if n > 1e-9 { P { x: x / n, y: y / n } } else { after };
+        Pull { dring_n: n, anchor_n: pull.anchor_n, toward }
+    }
+
+    /// Whether it moved.
+    fn drag(&mut self, d: P) -> bool {
+        let (Some(fold), Some(&edge)) = (self.fold, self.corners.first()) else { return false };
         let (l1, l2) = (edge.dist(self.anchor), edge.dist(d));
         if !self.active[0] || !self.holds() || l1 < 1e-6 || l2 < 1e-6 {
-            return;
+            return false;
         }
         let (f1, f2) = (self.last_force_n[0], self.last_force_n[1]);
         let (s1, s2) = ((self.anchor.x - edge.x) / l1, (d.x - edge.x) / l2);
@@ -213,16 +226,42 @@ impl Line {
         let press_n = libm::sqrt((a * a + b * b - 2.0 * a * b * libm::cos(fold.turn_rad())).max(0.0));
         let over_n = sideways_n.abs() - self.params.edge_friction * press_n;
         if over_n <= 0.0 {
-            return;
+            return false;
         }
         let end_m = self.total_m();
         let mid_m = self.at_corner_m[0];
         let (c1, c2) = (self.compliance(0.0, mid_m, false), self.compliance(mid_m, end_m, true));
         let stiff = f1 / l1 + f2 / l2 + s1 * s1 / c1 + s2 * s2 / c2;
-        let by_m = (0.5 * over_n / stiff).min(0.02) * sideways_n.signum();
+        let by_m = (over_n / stiff).min(0.02) * sideways_n.signum();
+        let gives = |by_m: f64| {
+            let moved = P { x: edge.x + by_m, y: edge.y };
+            (moved, [moved.dist(self.anchor) - l1, moved.dist(d) - l2])
+        };
+        // It goes no further than to where a side falls slack.
+        let slack_at = gives(by_m)
+            .1
+            .into_iter()
+            .zip(self.last_elongation_m)
+            .map(|(gave, x)| if x + gave < 0.0 { x / -gave } else { 1.0 });
+        let by_m = by_m * slack_at.fold(1.0, f64::min);
+        let (moved, gave) = gives(by_m);
         self.edge_dragged_m += by_m.abs();
-        self.corners[0].x += by_m;
-        self.edge_before = Some((edge, d));
+        self.corners[0] = moved;
+        // What the bend gives is not damped: the stretch it takes or adds is as if it had been there
+        // before. What the line holds less of afterwards went into friction.
+        let held_j = |x: &[f64; MAX_SEG]| 0.5 * (x[0] * x[0] / c1 + x[1] * x[1] / c2);
+        let before_j = held_j(&self.last_elongation_m);
+        for ((x, n), (by, c)) in
+            self.last_elongation_m.iter_mut().zip(&mut self.last_force_n).zip(gave.into_iter().zip([c1, c2]))
+        {
+            let was = *x;
+            *x = (was + by).max(0.0);
+            *n = (*n + (*x - was) / c).max(0.0);
+        }
+        let after_j = held_j(&self.last_elongation_m);
+        self.energy.edge_j += before_j - after_j;
+        self.energy.elastic_j += after_j - before_j;
+        true
     }
 
     /// Rope between the anchor and the grab, m.
@@ -232,6 +271,10 @@ impl Line {
     /// How far the grab has slipped, m.
     pub fn grab_slip_m(&self) -> f64 {
         self.grab_rope_m - self.start_grab_rope_m
+    }
+    /// How much of that was before it bit, m.
+    pub fn dead_travel_m(&self) -> f64 {
+        if self.params.grab.locks { self.grab_slip_m().min(self.params.grab.dead_travel_m) } else { 0.0 }
     }
     /// How far the absorber has torn, m.
     pub fn absorber_m(&self) -> f64 {
@@ -251,7 +294,8 @@ impl Line {
     }
     /// Whether a pull is none, or only the drag of a grab that does not lock.
     pub fn is_slack(&self, pull: &Pull) -> bool {
-        let running = !self.params.grab.locks && !self.at_end;
+        let running =
+            (!self.params.grab.locks || self.grab_slip_m() < self.params.grab.dead_travel_m) && !self.at_end;
         let drag_n = if running { self.params.grab.drag_n } else { 0.0 };
         // A pack that tore before pays out without holding.
         let pays_n = self.params.absorber.map_or(0.0, |a| a.opening_n);
@@ -333,6 +377,8 @@ impl Line {
     /// Hands material over when the set of corners changes. A corner is met or left at a bend of
     /// zero, where tensions on both sides agree.
     fn recut(&mut self, now: [bool; MAX_CORNERS], path: &[P]) {
+        let (mut old_ends, old_force_n) = (self.bounds(), self.last_force_n);
+        old_ends.push(self.total_m());
         let mut from_m = 0.0;
         let mut k = 0;
         while k + 1 < path.len() {
@@ -370,6 +416,9 @@ impl Line {
         for s in 0..path.len() - 1 {
             let to = bounds.get(s).copied().unwrap_or_else(|| self.total_m());
             self.last_elongation_m[s] = (path[s].dist(path[s + 1]) - (to - prev)).max(0.0);
+            // Each piece keeps the force that its rope had.
+            let was = old_ends.iter().position(|end| *end >= 0.5 * (prev + to)).unwrap_or(old_ends.len() - 1);
+            self.last_force_n[s] = old_force_n[was.min(MAX_SEG - 1)];
             prev = to;
         }
     }
@@ -437,19 +486,9 @@ impl Line {
         let slide_left = (prm.harness_slide_m - self.slide_m).max(0.0);
         let grab_left = (prm.rope_length_m - self.grab_rope_m).max(0.0);
         let slip0 = self.grab_slip_m();
-        let grip = |slip: f64| -> f64 {
-            let g = &prm.grab;
-            if !g.locks {
-                g.drag_n.min(g.grip_n)
-            } else if g.locking_travel_m <= 0.0 || slip >= g.locking_travel_m {
-                g.grip_n
-            } else {
-                let drag = g.drag_n.min(g.grip_n);
-                drag + (g.grip_n - drag) * (slip / g.locking_travel_m)
-            }
-        };
-        let harden = if prm.grab.locks && prm.grab.locking_travel_m > 0.0 {
-            ((prm.grab.grip_n - prm.grab.drag_n) / prm.grab.locking_travel_m).max(0.0)
+        let grip = |slip: f64| prm.grab.grip_n(slip);
+        let harden = if prm.grab.locks && prm.grab.bite_m > 0.0 {
+            ((prm.grab.grip_n - prm.grab.drag_n) / prm.grab.bite_m).max(0.0)
         } else {
             0.0
         };
@@ -497,7 +536,8 @@ impl Line {
             }
             if grab_left > 0.0 {
                 let slip = slip0 + d_grab;
-                let h = if slip < prm.grab.locking_travel_m { harden } else { 0.0 };
+                let bitten_m = slip - prm.grab.dead_travel_m;
+                let h = if (0.0..prm.grab.bite_m).contains(&bitten_m) { harden } else { 0.0 };
                 slider(kg, &mut d_grab, grab_left, grip(slip), h);
             }
             if moved < SLIP_TOLERANCE_N {
@@ -533,12 +573,6 @@ impl Line {
             let shift = if k >= kg { d_grab } else { 0.0 };
             self.at_corner_m[segs.corner_of[k]] += shift - u;
         }
-        // The pull's work on a bend that moved along its edge is friction's.
-        if let (2, Some((from, was))) = (n, self.edge_before.take()) {
-            let (to, mid) = (self.corners[0], was.lerp(d, 0.5));
-            let gave = |end: P| from.dist(end) - to.dist(end);
-            e.edge_j += mean(0) * gave(self.anchor) + mean(1) * gave(mid);
-        }
         e.elastic_j = 0.0;
         for k in 0..n {
             let xk = x[k].max(0.0);
@@ -563,11 +597,12 @@ impl Line {
             self.off_rope = true;
         }
         let pull = Pull { dring_n: f[l], anchor_n: f[0], toward: self.toward(d) };
-        if pull.anchor_n > prm.anchor_capacity_n {
-            self.anchor_failed = true;
-        }
         // The rope lies before the grab; what hangs below it shares the last segment's force.
         let rope_n = f[..=l].iter().fold(0.0_f64, |a, b| a.max(*b));
+        // Against the worker: no edge is sure to help the anchor (a wet rope, a roller, an edge pad).
+        if rope_n > prm.anchor_capacity_n {
+            self.anchor_failed = true;
+        }
         self.rope_parted |= rope_n > prm.rope_strength_n;
         self.link_parted |= pull.dring_n > prm.link_strength_n;
         if !self.holds() {

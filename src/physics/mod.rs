@@ -9,7 +9,9 @@ pub mod equipment;
 pub mod geometry;
 pub mod ladder;
 pub mod line;
+pub mod neighbours;
 pub mod point;
+pub mod skin;
 pub mod trace;
 pub mod world;
 
@@ -27,16 +29,53 @@ use world::{Touch, World};
 ///
 /// 4: ropes by their make, the usual one a 16 mm polyester blend; free fall read between two steps; peaks
 /// end with a blow below; energy of moving rope by its elastic tension.
-pub const PHYSICS_VERSION: u32 = 4;
+/// 5: flesh that gives on the roof, finer steps while tumbling, neighbours of a fall from a roof; a grab's
+/// dead travel before it bites; slack above the grab; 0.3 m of harness; both feet of the worker off the
+/// rails; an anchor judged without the edge's help; falls along the wall that do not hang on the step.
+pub const PHYSICS_VERSION: u32 = 5;
 
-/// Runs a whole fall.
+/// Runs a whole fall, and from a roof its neighbours with it.
 ///
 /// # Errors
 /// `None` when [`Scenario::problems`] is not empty: an impossible set-up has no fall.
 pub fn simulate(s: &Scenario) -> Option<Trace> {
+    simulate_alone(s).map(|t| neighbours::ask(s, t, simulate_alone))
+}
+
+/// Runs a whole fall without asking its neighbours.
+///
+/// # Errors
+/// As [`simulate`].
+pub fn simulate_alone(s: &Scenario) -> Option<Trace> {
     let mut sim = Simulation::new(s)?;
     while !sim.advance(usize::MAX) {}
     Some(sim.finish())
+}
+
+/// The same at steps `fineness` times as fine, to see what a finer step changes.
+///
+/// # Errors
+/// `None` when [`Scenario::problems`] is not empty.
+pub fn simulate_finer(s: &Scenario, fineness: usize) -> Option<Trace> {
+    let geometry = Geometry::of(s).filter(|_| s.problems().is_empty())?;
+    let mut run = Run::worker_on(s, &geometry, true, LineParams::of(s), Start::default(), fineness.max(1));
+    while !run.step() {}
+    Some(run.finish())
+}
+
+/// How a slip begins, as far as nobody knows it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Start {
+    /// Speed of the slip as a share of the assumed one.
+    pub slip_share: f64,
+    /// Friction of the body on the roof.
+    pub roof_friction: f64,
+}
+
+impl Default for Start {
+    fn default() -> Start {
+        Start { slip_share: 1.0, roof_friction: equipment::ROOF_SLIP_FRICTION }
+    }
 }
 
 /// What is asked of one fall among many.
@@ -56,8 +95,8 @@ pub struct Settled {
 ///
 /// # Errors
 /// `None` when [`Scenario::problems`] is not empty.
-pub fn settle(s: &Scenario, params: LineParams) -> Option<Settled> {
-    let t = settled_trace(s, params)?;
+pub fn settle(s: &Scenario, params: LineParams, start: Start) -> Option<Settled> {
+    let t = settled_from(s, params, start)?;
     Some(Settled {
         outcome: t.outcome,
         peak_force_n: t.peak_force_n,
@@ -71,11 +110,15 @@ pub fn settle(s: &Scenario, params: LineParams) -> Option<Settled> {
 /// # Errors
 /// `None` when [`Scenario::problems`] is not empty.
 pub fn settled_trace(s: &Scenario, params: LineParams) -> Option<Trace> {
+    settled_from(s, params, Start::default())
+}
+
+fn settled_from(s: &Scenario, params: LineParams, start: Start) -> Option<Trace> {
     if !s.problems().is_empty() {
         return None;
     }
     let geometry = Geometry::of(s)?;
-    let mut run = Run::worker_on(s, &geometry, true, params);
+    let mut run = Run::worker_on(s, &geometry, true, params, start, 1);
     while !run.is_settled() && !run.step() {}
     Some(run.finish())
 }
@@ -154,7 +197,11 @@ pub struct Run {
     geometry: Option<Geometry>,
     landing: bool,
     on_roof: bool,
+    /// Steps of this run in one of [`DT_S`].
+    fineness: usize,
+    dt_s: f64,
     step_no: usize,
+    flesh_low_j: f64,
     start_dring: P,
     start_potential_j: f64,
     start_kinetic_j: f64,
@@ -180,9 +227,14 @@ pub struct Run {
     last_lower_s: f64,
     rope_stretch_m: f64,
     body_j: f64,
+    roof_j: f64,
     body_low_j: f64,
-    injected_j: f64,
-    balance_j: f64,
+    /// Errors so far: energy that joints and contacts gave, and that of the whole balance, J.
+    errors_j: (f64, f64),
+    /// The same up to the last moment from which a figure of the trace was taken.
+    counted_j: (f64, f64),
+    /// A figure of the trace was taken at this moment.
+    figure: bool,
     calm_s: f64,
     was_taut: bool,
     joint_gap_m: f64,
@@ -192,16 +244,25 @@ pub struct Run {
 
 impl Run {
     fn worker(s: &Scenario, g: &Geometry, landing: bool) -> Run {
-        Run::worker_on(s, g, landing, LineParams::of(s))
+        Run::worker_on(s, g, landing, LineParams::of(s), Start::default(), 1)
     }
 
-    fn worker_on(s: &Scenario, g: &Geometry, landing: bool, params: LineParams) -> Run {
-        let world = World::worker(s, g, landing);
+    fn worker_on(
+        s: &Scenario,
+        g: &Geometry,
+        landing: bool,
+        params: LineParams,
+        start: Start,
+        fineness: usize,
+    ) -> Run {
+        let dt_s = DT_S / fineness as f64;
+        let world = World::worker(s, g, landing, start, dt_s);
         let d = world.dring();
-        let mut line = Line::new(params, g.anchor, &g.corners, d, g.grab_rope_m);
+        let mut line = Line::new(params, g.anchor, &g.corners, d, g.grab_rope_m + s.lifeline.slack_m);
         line.link_parted = !s.lanyard.clipped;
         let on_roof = matches!(s.stance, Stance::Roof { .. });
         let mut run = Run::new(world, line, Some(g.clone()), landing, on_roof, g.grab);
+        (run.fineness, run.dt_s) = (fineness, dt_s);
         if !s.lanyard.clipped {
             run.mark(EventKind::NotClipped, 0.0);
         }
@@ -270,7 +331,10 @@ impl Run {
             geometry,
             landing,
             on_roof,
+            fineness: 1,
+            dt_s: DT_S,
             step_no: 0,
+            flesh_low_j: 0.0,
             samples: Vec::new(),
             events: vec![Event { kind: EventKind::Slip, time_s: 0.0 }],
             impacts: Vec::new(),
@@ -289,9 +353,11 @@ impl Run {
             last_lower_s: 0.0,
             rope_stretch_m: 0.0,
             body_j: 0.0,
+            roof_j: 0.0,
             body_low_j: 0.0,
-            injected_j: 0.0,
-            balance_j: 0.0,
+            errors_j: (0.0, 0.0),
+            counted_j: (0.0, 0.0),
+            figure: false,
             calm_s: 0.0,
             was_taut: false,
             joint_gap_m: 0.0,
@@ -309,7 +375,7 @@ impl Run {
 
     /// Time run so far, s.
     pub fn time_s(&self) -> f64 {
-        self.step_no as f64 * DT_S
+        self.step_no as f64 * self.dt_s
     }
 
     /// The D-ring now, m.
@@ -332,59 +398,18 @@ impl Run {
         self.impacts.iter().any(|i| matches!(i.what, Thing::Ground | Thing::Obstacle))
     }
 
-    /// One step; true when the run is over.
+    /// One step; true when the run is over. While the worker tumbles on the roof it is made in parts.
     pub fn step(&mut self) -> bool {
         if self.end.is_some() {
             return true;
         }
-        let t = self.step_no as f64 * DT_S;
-        let d = self.world.dring();
-
-        // The line at this moment.
-        let before =
-            (self.line.absorber_m(), self.line.grab_slip_m(), self.line.holds(), self.line.anchor_failed);
-        let pull = self.line.step(d, DT_S);
-        self.watch_line(t, d, &pull, before);
-        self.watch_body(t, d);
-
-        if self.step_no.is_multiple_of(STEPS_PER_SAMPLE) {
-            self.follow_grab(d, pull.dring_n > 0.0);
-            self.sample(t, d);
-        }
-
-        // One step of the bodies.
-        let potential_j = self.world.potential_j();
-        let f = pull.dring_n;
-        let step = self.world.step(p(f * pull.toward.x, f * pull.toward.y));
-        self.watch_contacts(t, &step.touches);
-
-        // Energy at this moment: positions are here, velocities half a step either side, and half
-        // of the step's work at joints and contacts is done.
-        let kinetic_j = 0.5 * (step.kinetic_before_j + step.kinetic_after_j);
-        self.kinetic_j = kinetic_j;
-        if self.step_no == 0 {
-            self.start_kinetic_j = kinetic_j;
-        }
-        let have =
-            kinetic_j + potential_j + self.line.energy.elastic_j + self.line.energy.spent_j() + self.body_j
-                - 0.5 * step.constraint_work_j;
-        let had = self.start_kinetic_j + self.start_potential_j;
-        // What follows a strike on the ground is shown, but enters no grade.
-        let counts = !self.struck_below();
-        if counts {
-            self.balance_j = self.balance_j.max((have - had).abs());
-        }
-        // Joints and contacts may only take energy.
-        self.body_j -= step.constraint_work_j;
-        self.body_low_j = self.body_low_j.max(self.body_j);
-        if counts {
-            self.injected_j = self.injected_j.max(self.body_low_j - self.body_j);
-        }
+        let parts = if self.world.is_rough() { ROUGH_PARTS } else { 1 };
+        let kinetic_j = (0..parts).map(|i| self.part(i, parts)).last().unwrap_or(0.0);
         self.step_no += 1;
 
         // At rest, out of time, or (with no ground) past the lowest point.
-        let t = self.step_no as f64 * DT_S;
-        self.calm_s = if kinetic_j < REST_ENERGY_J && (self.step_no > 96) { self.calm_s + DT_S } else { 0.0 };
+        let t = self.time_s();
+        self.calm_s = if kinetic_j < REST_ENERGY_J && t > 0.1 { self.calm_s + self.dt_s } else { 0.0 };
         let roomy_done =
             !self.landing && self.geometry.is_some() && (t - self.last_lower_s > 1.0 || !self.line.holds());
         if self.calm_s > REST_TIME_S || t >= LONGEST_RUN_S || roomy_done {
@@ -392,6 +417,70 @@ impl Run {
             return true;
         }
         false
+    }
+
+    /// The part `i` of a step made in `parts`; the kinetic energy at its start, J.
+    fn part(&mut self, i: usize, parts: usize) -> f64 {
+        let dt_s = self.dt_s / parts as f64;
+        let t = self.time_s() + i as f64 * dt_s;
+        let d = self.world.dring();
+
+        // The line at this moment.
+        let before =
+            (self.line.absorber_m(), self.line.grab_slip_m(), self.line.holds(), self.line.anchor_failed);
+        let pull = self.line.step(d, self.world.last_dt_s());
+        self.watch_line(t, d, &pull, before);
+        self.watch_body(t, d);
+
+        if i == 0 && self.step_no.is_multiple_of(STEPS_PER_SAMPLE * self.fineness) {
+            self.follow_grab(d, pull.dring_n > 0.0);
+            self.sample(t, d);
+        }
+
+        // One step of the bodies.
+        let potential_j = self.world.potential_j();
+        let f = pull.dring_n;
+        let step = self.world.step(p(f * pull.toward.x, f * pull.toward.y), dt_s);
+        self.watch_contacts(t, &step.touches);
+
+        // Energy at this moment: positions are here, velocities half a step either side, and the step's
+        // work at joints and contacts is done as far as here.
+        let share = step.before_share;
+        let kinetic_j = (1.0 - share) * step.kinetic_before_j + share * step.kinetic_after_j;
+        self.kinetic_j = kinetic_j;
+        if self.step_no == 0 && i == 0 {
+            self.start_kinetic_j = kinetic_j;
+        }
+        let have = kinetic_j
+            + potential_j
+            + self.line.energy.elastic_j
+            + self.line.energy.spent_j()
+            + self.body_j
+            + step.roof_j
+            - share * step.constraint_work_j;
+        let had = self.start_kinetic_j + self.start_potential_j;
+        // What follows a strike on the ground is shown, but enters no grade.
+        let counts = !self.struck_below();
+        if counts {
+            self.errors_j.1 = self.errors_j.1.max((have - had).abs());
+        }
+        // What the roof took and does not give back may only grow.
+        self.roof_j = step.roof_j;
+        let rubbed_j = step.roof_j - step.flesh_j;
+        self.flesh_low_j = self.flesh_low_j.max(rubbed_j);
+        if counts {
+            self.errors_j.0 = self.errors_j.0.max(self.flesh_low_j - rubbed_j);
+        }
+        // Joints and contacts may only take energy.
+        self.body_j -= step.constraint_work_j;
+        self.body_low_j = self.body_low_j.max(self.body_j);
+        if counts {
+            self.errors_j.0 = self.errors_j.0.max(self.body_low_j - self.body_j);
+        }
+        if core::mem::take(&mut self.figure) {
+            self.counted_j = self.errors_j;
+        }
+        kinetic_j
     }
 
     fn watch_line(&mut self, t: f64, d: P, pull: &Pull, before: (f64, f64, bool, bool)) {
@@ -427,13 +516,17 @@ impl Run {
         if !self.struck_below() {
             if pull.dring_n > self.peak.0 {
                 self.peak = (pull.dring_n, t);
+                self.figure = true;
             }
+            self.figure |= pull.anchor_n > self.anchor_peak_n;
             self.anchor_peak_n = self.anchor_peak_n.max(pull.anchor_n);
         }
         self.window_force_n = self.window_force_n.max(pull.dring_n);
         self.window_anchor_n = self.window_anchor_n.max(pull.anchor_n);
         self.rope_stretch_m = self.rope_stretch_m.max(self.line.rope_stretch_m());
+        self.figure |= self.line.grab_slip_m() > slip;
         if self.line.absorber_m() > absorber {
+            self.figure = true;
             self.mark(EventKind::AbsorberOpens, t);
             if self.line.absorber_spent() {
                 self.mark(EventKind::AbsorberSpent, t);
@@ -466,6 +559,7 @@ impl Run {
     fn watch_body(&mut self, t: f64, d: P) {
         if d.y < self.lowest_dring.0 - 1e-6 {
             self.lowest_dring = (d.y, t);
+            self.figure = true;
         }
         let Some(g) = &self.geometry else { return };
         let over = self.on_roof && !self.events.iter().any(|e| e.kind == EventKind::OverEave);
@@ -480,6 +574,7 @@ impl Run {
             gap_now_m = gap_now_m.min(gap);
             if gap < self.lowest_gap_m - 1e-6 {
                 self.lowest_gap_m = gap;
+                self.figure = true;
                 self.last_lower_s = t;
             }
         }
@@ -503,10 +598,8 @@ impl Run {
             if touch.speed_m_s < TOUCH_SPEED_M_S {
                 continue;
             }
-            // A shin without muscles whips like a flail: against house and ladder it is a kick, and
-            // says nothing of the blow that the body takes.
             let landing = matches!(touch.thing, Thing::Ground | Thing::Obstacle);
-            if !landing && Part::ALL.get(touch.part).is_some_and(|q| q.is_shin()) {
+            if !landing && Part::ALL.get(touch.part).is_some_and(|q| q.whips()) {
                 continue;
             }
             match self.impacts.iter_mut().find(|q| q.what == touch.thing) {
@@ -516,6 +609,7 @@ impl Run {
                         q.time_s = t;
                     }
                     q.speed_m_s = touch.speed_m_s;
+                    self.figure = true;
                 }
                 Some(_) => {}
                 None => {
@@ -523,6 +617,7 @@ impl Run {
                     if touch.thing == Thing::Roof && self.on_roof && t < 0.15 {
                         continue;
                     }
+                    self.figure = true;
                     self.impacts.push(Impact { what: touch.thing, speed_m_s: touch.speed_m_s, time_s: t });
                     let kind = match touch.thing {
                         Thing::Ground => EventKind::StrikesGround,
@@ -600,7 +695,7 @@ impl Run {
 
     /// The finished trace of this run alone.
     pub fn finish(mut self) -> Trace {
-        let t = self.step_no as f64 * DT_S;
+        let t = self.step_no as f64 * self.dt_s;
         let d = self.world.dring();
         self.follow_grab(d, false);
         self.sample(t, d);
@@ -637,6 +732,7 @@ impl Run {
             absorber_extension_m: self.line.absorber_m(),
             rope_stretch_m: self.rope_stretch_m,
             grab_slip_m: self.line.grab_slip_m(),
+            dead_travel_m: self.line.dead_travel_m(),
             harness_slide_m: self.line.slide_m(),
             lowest_point_m: self.lowest_point_m,
             clearance_margin_m: (outcome == Outcome::Stopped).then_some(self.lowest_gap_m),
@@ -647,11 +743,12 @@ impl Run {
                 work_in_j,
                 kinetic_j: self.kinetic_j,
                 line: self.line.energy,
-                body_j: self.body_j,
+                body_j: self.body_j + self.roof_j,
             },
-            energy_residual: self.balance_j.max(self.injected_j) / scale,
+            energy_residual: self.counted_j.0.max(self.counted_j.1) / scale,
             joint_gap_m: self.joint_gap_m,
             weight_n: self.weight_n,
+            neighbours: None,
             samples: self.samples,
             events: self.events,
             impacts: self.impacts,

@@ -6,6 +6,7 @@
 use super::body::Pose;
 use super::geometry::P;
 use super::line::LineEnergy;
+use super::neighbours::Neighbours;
 use serde::{Deserialize, Serialize};
 
 /// What a body can strike.
@@ -150,6 +151,19 @@ pub struct Ledger {
     pub body_j: f64,
 }
 
+/// The figures that a set-up is judged by, SI.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Judged {
+    /// Largest force at the D-ring.
+    pub peak_force_n: f64,
+    /// Free fall.
+    pub free_fall_m: f64,
+    /// Room left; as [`Trace::clearance_margin_m`].
+    pub room_m: Option<f64>,
+    /// Absorber, grab and harness together.
+    pub stop_m: f64,
+}
+
 /// A finished fall.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Trace {
@@ -173,6 +187,8 @@ pub struct Trace {
     pub rope_stretch_m: f64,
     /// Slip of the grab along the rope, m.
     pub grab_slip_m: f64,
+    /// How much of that was before the grab bit, m: part of the free fall, not of the stop.
+    pub dead_travel_m: f64,
     /// Slide of the D-ring on the harness, m.
     pub harness_slide_m: f64,
     /// Lowest point any part of the body reached, m above the ground.
@@ -194,6 +210,8 @@ pub struct Trace {
     pub joint_gap_m: f64,
     /// Body weight, N.
     pub weight_n: f64,
+    /// What falls with differences that nobody could measure say with it, from a roof.
+    pub neighbours: Option<Neighbours>,
 }
 
 impl Trace {
@@ -205,6 +223,31 @@ impl Trace {
     /// Whether the run passes its own energy check and may be graded.
     pub fn is_sound(&self) -> bool {
         self.energy_residual <= super::constants::RESIDUAL_LIMIT
+    }
+
+    /// Length of the stop: absorber, grab once it bites, and harness, m.
+    pub fn stop_m(&self) -> f64 {
+        self.absorber_extension_m + self.braked_slip_m() + self.harness_slide_m
+    }
+
+    /// Slip of the grab once it bites, m.
+    pub fn braked_slip_m(&self) -> f64 {
+        self.grab_slip_m - self.dead_travel_m
+    }
+
+    /// The figures that a set-up is judged by: of a fall and its neighbours, the worse end of each.
+    pub fn judged(&self) -> Judged {
+        let own_m = self.stop_m();
+        let n = self.neighbours.as_ref();
+        Judged {
+            peak_force_n: n.map_or(self.peak_force_n, |n| self.peak_force_n.max(n.peak_force_n.high)),
+            free_fall_m: n.map_or(self.free_fall_m, |n| self.free_fall_m.max(n.free_fall_m.high)),
+            room_m: match (self.clearance_margin_m, n.and_then(|n| n.room_m)) {
+                (Some(a), Some(b)) => Some(a.min(b.low)),
+                (a, _) => a,
+            },
+            stop_m: n.map_or(own_m, |n| own_m.max(n.stop_m.high)),
+        }
     }
 
     /// Time of the first event of a kind, s.

@@ -8,15 +8,18 @@
 //! Velocities are kept half a step behind positions (leapfrog): each body starts with half a
 //! step's gravity taken off, which makes rapier's semi-implicit Euler second-order accurate.
 
+use super::Start;
 use super::body::{PARTS, Part, Pose, capsules, dring_on_torso, hinges, standing};
 use super::constants::{
-    CONTACT_STABILIZATION, DT_S, LANDING_ITERATIONS, PGS_ITERATIONS, SOLVER_ITERATIONS, TOUCH_SPEED_M_S,
+    CONTACT_STABILIZATION, DT_S, LANDING_ITERATIONS, NEAR_ROOF_M, PGS_ITERATIONS, ROUGH_ENERGY_J,
+    SOLVER_ITERATIONS, TOUCH_SPEED_M_S,
 };
-use super::equipment::{BODY_FRICTION, ROOF_SLIP_FRICTION, SLIP_DOWN_ROOF_M_S, SLIP_OFF_LADDER_M_S};
+use super::equipment::{BODY_FRICTION, SLIP_DOWN_ROOF_M_S, SLIP_OFF_LADDER_M_S};
 use super::geometry::{Geometry, P, p};
 use super::ladder::{
     FOOT_SLIDES_M_S, Footing, SLIDING_SHARE, TIPS_RAD_S, foot_friction, mass_kg as ladder_mass_kg, stand,
 };
+use super::skin::{Press, presses};
 use super::trace::Thing;
 use crate::scenario::{Scenario, Stance};
 use crate::units::G_M_S2;
@@ -61,6 +64,13 @@ pub struct Step {
     pub kinetic_before_j: f64,
     /// Kinetic energy half a step after it, J.
     pub kinetic_after_j: f64,
+    /// The part of this step's work that was done up to the positions' time, 0 to 1: half of it, unless
+    /// this step is longer or shorter than the one before.
+    pub before_share: f64,
+    /// Energy handed to the roof up to the positions' time, J: stored in flesh, or spent there.
+    pub roof_j: f64,
+    /// Of that, stored in flesh, J.
+    pub flesh_j: f64,
 }
 
 /// Bodies, joints and everything they can strike.
@@ -75,6 +85,20 @@ pub struct World {
     ladder: Option<LadderBody>,
     near_contact: bool,
     kinetic_j: Option<f64>,
+    /// The step that brought the positions here, s, and the one before it.
+    last_dt_s: (f64, f64),
+    /// Something of the worker presses on the roof, or is about to.
+    near_roof: bool,
+    /// The worker began on the roof: then a blow against the wall is solved finely too.
+    from_roof: bool,
+    /// Friction of the body on the roof.
+    roof_friction: f64,
+    /// The roof's corners, clockwise; empty where there is none.
+    roof: Vec<P>,
+    /// Energy handed to the roof so far, J: stored in flesh or spent.
+    roof_j: f64,
+    /// Velocities of the parts a step before theirs, to tell them at the positions' own time.
+    earlier: Vec<(Vector, f32)>,
 }
 
 fn v(q: P) -> Vector {
@@ -89,11 +113,11 @@ fn groups(memberships: Group, filter: Group) -> InteractionGroups {
     InteractionGroups::new(memberships, filter, InteractionTestMode::And)
 }
 
-fn empty() -> PhysicsWorld {
+fn empty(dt_s: f64) -> PhysicsWorld {
     let mut w = PhysicsWorld::new();
     w.gravity = Vector::new(0.0, -G_M_S2 as f32);
     let ip = &mut w.integration_parameters;
-    ip.dt = DT_S as f32;
+    ip.dt = dt_s as f32;
     ip.num_solver_iterations = SOLVER_ITERATIONS;
     ip.num_internal_pgs_iterations = PGS_ITERATIONS;
     ip.warmstart_joints = true;
@@ -117,18 +141,19 @@ fn ground(slope_rad: f64) -> ColliderBuilder {
 impl World {
     /// The worker of `s` in the scene `g`, at the moment of the slip. With `landing` false the
     /// ground and the obstacle are left out: how far would the fall go if there were room?
-    pub fn worker(s: &Scenario, g: &Geometry, landing: bool) -> World {
-        let mut w = World::with_bodies(s, g);
+    pub fn worker(s: &Scenario, g: &Geometry, landing: bool, start: Start, dt_s: f64) -> World {
+        let mut w = World::with_bodies(s, g, start, dt_s);
         let body = WORKER_GROUP | ARM_GROUP;
         let mut fix = |thing: Thing, collider: Option<ColliderBuilder>| {
             let Some(c) = collider else { return };
-            let friction = if thing == Thing::Roof { ROOF_SLIP_FRICTION } else { BODY_FRICTION };
             let groups = match thing {
                 Thing::Ground | Thing::Obstacle => groups(LANDING_GROUP, body | LADDER_GROUP),
+                // The worker meets the roof through `skin`.
+                Thing::Roof => groups(HOUSE_GROUP, LADDER_GROUP),
                 _ => groups(HOUSE_GROUP, WORKER_GROUP | LADDER_GROUP),
             };
             let h = w.rapier.insert_collider(
-                c.friction(friction as f32)
+                c.friction(BODY_FRICTION as f32)
                     .friction_combine_rule(CoefficientCombineRule::Min)
                     .collision_groups(groups),
                 None,
@@ -159,8 +184,9 @@ impl World {
             ),
         );
         let far_fascia = p(g.far_eave.x, g.fascia.y);
-        let roof = [g.ridge, g.eave, g.fascia, far_fascia, g.far_eave].map(v);
-        fix(Thing::Roof, ColliderBuilder::convex_hull(&roof));
+        let roof = [g.ridge, g.eave, g.fascia, far_fascia, g.far_eave];
+        fix(Thing::Roof, ColliderBuilder::convex_hull(&roof.map(v)));
+        w.roof = roof.to_vec();
         w.stand_ladder(s, g, landing);
         w
     }
@@ -242,24 +268,27 @@ impl World {
         self.parts.iter().copied().zip(self.masses_kg.iter().copied()).chain(ladder)
     }
 
-    fn with_bodies(s: &Scenario, g: &Geometry) -> World {
-        let mut w = empty();
+    fn with_bodies(s: &Scenario, g: &Geometry, start: Start, dt_s: f64) -> World {
+        let mut w = empty(dt_s);
         let st = s.worker.stature_m;
         let caps = capsules(s.worker.mass_kg, st);
-        let pose = standing(g.soles, st, &s.stance);
+        let pose = standing(g.soles, st, &s.stance, s.house.roof_pitch_rad);
         let slip = match s.stance {
             Stance::Ladder { standing_height_m } => match stand(s, g).map(|q| q.footing) {
                 // The rungs go from under the boots.
                 Some(Footing::SlidesOut) => p(0.0, 0.0),
-                Some(Footing::TipsBack) => p(SLIP_OFF_LADDER_M_S.max(TIPS_RAD_S * standing_height_m), 0.0),
-                _ => p(SLIP_OFF_LADDER_M_S, 0.0),
+                Some(Footing::TipsBack) => {
+                    p((start.slip_share * SLIP_OFF_LADDER_M_S).max(TIPS_RAD_S * standing_height_m), 0.0)
+                }
+                _ => p(start.slip_share * SLIP_OFF_LADDER_M_S, 0.0),
             },
             Stance::Roof { .. } => {
-                p(g.down_slope.x * SLIP_DOWN_ROOF_M_S, g.down_slope.y * SLIP_DOWN_ROOF_M_S)
+                let speed_m_s = start.slip_share * SLIP_DOWN_ROOF_M_S;
+                p(g.down_slope.x * speed_m_s, g.down_slope.y * speed_m_s)
             }
         };
         // Half a step's gravity off: leapfrog.
-        let slip = p(slip.x, slip.y + G_M_S2 * DT_S / 2.0);
+        let slip = p(slip.x, slip.y + G_M_S2 * dt_s / 2.0);
         let mut parts = Vec::with_capacity(PARTS);
         for (i, part) in Part::ALL.into_iter().enumerate() {
             let c = &caps[i];
@@ -303,12 +332,19 @@ impl World {
             ladder: None,
             near_contact: true,
             kinetic_j: None,
+            last_dt_s: (dt_s, dt_s),
+            from_roof: matches!(s.stance, Stance::Roof { .. }),
+            roof_friction: start.roof_friction,
+            near_roof: false,
+            roof: Vec::new(),
+            roof_j: 0.0,
+            earlier: Vec::new(),
         }
     }
 
     /// A point mass at rest with nothing to strike: the closed forms' worker.
     pub fn point_mass(mass_kg: f64, at: P) -> World {
-        let mut w = empty();
+        let mut w = empty(DT_S);
         let body = RigidBodyBuilder::dynamic()
             .translation(v(at))
             .linvel(v(p(0.0, G_M_S2 * DT_S / 2.0)))
@@ -326,6 +362,13 @@ impl World {
             ladder: None,
             near_contact: false,
             kinetic_j: None,
+            last_dt_s: (DT_S, DT_S),
+            from_roof: false,
+            roof_friction: 0.0,
+            near_roof: false,
+            roof: Vec::new(),
+            roof_j: 0.0,
+            earlier: Vec::new(),
         }
     }
 
@@ -455,8 +498,27 @@ impl World {
         ip.num_internal_stabilization_iterations = stabilization;
     }
 
-    /// Advances by one step with the force `pull_n` (N) at the D-ring.
-    pub fn step(&mut self, pull_n: P) -> Step {
+    /// The step that brought the positions here, s.
+    pub fn last_dt_s(&self) -> f64 {
+        self.last_dt_s.0
+    }
+
+    /// Whether the next step is to be made in parts: landing on the roof, with energy in motion.
+    pub fn is_rough(&self) -> bool {
+        (self.near_roof || (self.from_roof && self.near_contact))
+            && self.kinetic_j.is_none_or(|j| j > ROUGH_ENERGY_J)
+    }
+
+    /// Advances by one step of `dt_s` with the force `pull_n` (N) at the D-ring.
+    ///
+    /// Where the step differs from the last one, what acts does so from the middle of that one to the
+    /// middle of this (leapfrog with a variable step).
+    pub fn step(&mut self, pull_n: P, dt_s: f64) -> Step {
+        let kick_s = 0.5 * (self.last_dt_s.0 + dt_s);
+        let before_share = 0.5 * self.last_dt_s.0 / kick_s;
+        let scale = kick_s / dt_s;
+        self.rapier.integration_parameters.dt = dt_s as f32;
+        self.rapier.gravity = Vector::new(0.0, -(G_M_S2 * scale) as f32);
         let at = self.rapier.bodies[self.parts[0]].position().transform_point(self.dring);
         // The worker's parts, then the ladder.
         let before: Vec<(Vector, f32)> = self
@@ -466,34 +528,58 @@ impl World {
         // Nothing changes a velocity between two steps.
         let kinetic_before_j = self.kinetic_j.unwrap_or_else(|| self.compute_kinetic_j());
         let com = self.rapier.bodies[self.parts[0]].translation();
+        let centres: Vec<Vector> = self.parts.iter().map(|&h| self.rapier.bodies[h].translation()).collect();
+        for &h in &self.parts {
+            let b = &mut self.rapier.bodies[h];
+            b.reset_forces(false);
+            b.reset_torques(false);
+        }
+        let (presses, mut touches) = self.press(kick_s);
+        let scaled = |f: P| v(p(f.x * scale, f.y * scale));
+        for (i, press, f) in &presses {
+            self.rapier.bodies[self.parts[*i]].add_force_at_point(scaled(*f), v(press.at), true);
+        }
         let torso = &mut self.rapier.bodies[self.parts[0]];
-        torso.reset_forces(true);
-        torso.reset_torques(true);
         if pull_n.x != 0.0 || pull_n.y != 0.0 {
-            torso.add_force_at_point(v(pull_n), at, true);
+            torso.add_force_at_point(scaled(pull_n), at, true);
         }
         self.rapier.step();
+        self.earlier.clone_from(&before);
+        self.last_dt_s = (dt_s, self.last_dt_s.0);
         let kinetic_after_j = self.compute_kinetic_j();
         self.kinetic_j = Some(kinetic_after_j);
 
         // Work of gravity and the line over the step, by mean velocities: exact for impulses.
-        let mut applied_j = 0.0;
-        let mut low_j = |f: P, v0: (f64, f64), v1: (f64, f64)| {
-            applied_j += DT_S * (f.x * (v0.0 + v1.0) + f.y * (v0.1 + v1.1)) / 2.0;
-        };
+        let (mut applied_j, mut taken_j) = (0.0, 0.0);
+        let work_j =
+            |f: P, v0: (f64, f64), v1: (f64, f64)| kick_s * (f.x * (v0.0 + v1.0) + f.y * (v0.1 + v1.1)) / 2.0;
         for (i, (h, mass_kg)) in self.movers().enumerate() {
             let (lv0, w0) = before[i];
             let (lv1, w1) = (self.rapier.bodies[h].linvel(), self.rapier.bodies[h].angvel());
             let (a, b) = ((f64::from(lv0.x), f64::from(lv0.y)), (f64::from(lv1.x), f64::from(lv1.y)));
-            low_j(p(0.0, -mass_kg * G_M_S2), a, b);
-            if i == 0 {
-                let r = (f64::from(at.x - com.x), f64::from(at.y - com.y));
+            applied_j += work_j(p(0.0, -mass_kg * G_M_S2), a, b);
+            let at_point_j = |f: P, r: (f64, f64)| {
                 let spin = |lv: (f64, f64), w: f32| (lv.0 - f64::from(w) * r.1, lv.1 + f64::from(w) * r.0);
-                low_j(pull_n, spin(a, w0), spin(b, w1));
+                work_j(f, spin(a, w0), spin(b, w1))
+            };
+            if i == 0 {
+                applied_j += at_point_j(pull_n, (f64::from(at.x - com.x), f64::from(at.y - com.y)));
+            }
+            for (_, press, f) in presses.iter().filter(|q| q.0 == i) {
+                let c = centres[i];
+                // Through single precision, as the force goes in.
+                let q = v(press.at);
+                taken_j -= at_point_j(*f, (f64::from(q.x - c.x), f64::from(q.y - c.y)));
             }
         }
+        applied_j -= taken_j;
+        let roof_j = self.roof_j + before_share * taken_j;
+        self.roof_j += taken_j;
         self.near_contact = self.rapier.contact_pairs().any(ContactPair::has_any_active_contact);
-        let touches = if self.near_contact { self.touches(&before) } else { Vec::new() };
+        if self.near_contact {
+            touches.extend(self.touches(&before));
+        }
+        self.near_contact |= !presses.is_empty();
         // A ladder that nobody tied stands until it is struck.
         if let Some(l) = self.ladder.as_ref().filter(|l| !l.tied)
             && touches.iter().any(|t| t.thing == Thing::Ladder && t.speed_m_s >= TOUCH_SPEED_M_S)
@@ -507,7 +593,59 @@ impl World {
             constraint_work_j: kinetic_after_j - kinetic_before_j - applied_j,
             kinetic_before_j,
             kinetic_after_j,
+            before_share,
+            roof_j,
+            flesh_j: presses.iter().map(|q| q.1.elastic_j()).sum(),
         }
+    }
+
+    /// Where the worker presses on the roof, with which force, and how fast it came.
+    fn press(&mut self, kick_s: f64) -> (Vec<(usize, Press, P)>, Vec<Touch>) {
+        self.near_roof = false;
+        let back = self.last_dt_s.0 / (self.last_dt_s.0 + self.last_dt_s.1);
+        let (mut out, mut touches, mut near_roof) = (Vec::new(), Vec::new(), false);
+        // The eave's side of the roof: nobody who hangs below or beside it is near.
+        let Some((right, low)) = self.roof.get(2).map(|fascia| (fascia.x, fascia.y)) else {
+            return (out, touches);
+        };
+        for (i, part) in Part::ALL.into_iter().enumerate().take(self.parts.len()) {
+            let (b, l, radius_m) =
+                (&self.rapier.bodies[self.parts[i]], self.half_length_m[i], self.radius_m[i]);
+            let (t, r) = (b.translation(), b.rotation());
+            let c = p(f64::from(t.x), f64::from(t.y));
+            let far_m = l + radius_m + NEAR_ROOF_M;
+            if part.is_arm() || c.y < low - far_m || c.x > right + far_m {
+                continue;
+            }
+            let (dx, dy) = (-f64::from(r.sin()) * l, f64::from(r.cos()) * l);
+            let (lv, w) = (b.linvel(), b.angvel());
+            let (lv, w) = self
+                .earlier
+                .get(i)
+                .map_or((lv, w), |q| (lv + (lv - q.0) * back as f32, w + (w - q.1) * back as f32));
+            let w = f64::from(w);
+            let inertia = f64::from(b.mass_properties().local_mprops.principal_inertia());
+            let mut fastest: Option<f64> = None;
+            let (a, b) = (p(c.x + dx, c.y + dy), p(c.x - dx, c.y - dy));
+            for press in presses(&self.roof, a, b, radius_m, NEAR_ROOF_M) {
+                near_roof = true;
+                if press.depth_m <= 0.0 {
+                    continue;
+                }
+                let (rx, ry) = (press.at.x - c.x, press.at.y - c.y);
+                let speed = p(f64::from(lv.x) - w * ry, f64::from(lv.y) + w * rx);
+                let mass_kg = 1.0 / (1.0 / self.masses_kg[i] + (rx * rx + ry * ry) / inertia);
+                let f = press.force_n(speed, self.roof_friction, mass_kg, kick_s);
+                let into_m_s = -(speed.x * press.out.x + speed.y * press.out.y);
+                fastest = Some(fastest.unwrap_or(0.0).max(into_m_s));
+                out.push((i, press, f));
+            }
+            if let Some(speed_m_s) = fastest {
+                touches.push(Touch { thing: Thing::Roof, part: i, speed_m_s });
+            }
+        }
+        self.near_roof = near_roof;
+        (out, touches)
     }
 
     fn touches(&self, before: &[(Vector, f32)]) -> Vec<Touch> {

@@ -399,7 +399,7 @@ fn ends(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
         5 => s.gear.rope = RopeState::Frayed,
         6 => {
             s.house.below = ORDINARY_OBSTACLE;
-            s.ladder.foot_distance_m = s.ladder.foot_distance_m.max(1.6);
+            s.ladder.foot_distance_m = s.ladder.foot_distance_m.max(1.45);
             s.grab.above_dring_m = -s.lanyard.length_m + 0.3;
         }
         7 => {
@@ -598,7 +598,7 @@ fn room(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     s.grab.above_dring_m = between(pick, -0.5, 0.2, 0.1);
     if pick.u32(..3) == 0 {
         s.house.below = ORDINARY_OBSTACLE;
-        s.ladder.foot_distance_m = s.ladder.foot_distance_m.max(1.6);
+        s.ladder.foot_distance_m = s.ladder.foot_distance_m.max(1.45);
     }
     let (room_m, kept) = (room_m(&s)?, reserve()?.value);
     let (right, margin_m) = if room_m < 0.0 {

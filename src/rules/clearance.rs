@@ -4,8 +4,8 @@
 //! its maker prints. It answers whether fall arrest has a chance at this height at all. Left out: swing.
 
 use crate::physics::equipment::{
-    ABSORBER_SHARE, AbsorberParams, GRAB_LOCKING_TRAVEL_M, HARNESS_COMPLIANCE_M_PER_N, HARNESS_SLIDE_LOOSE_M,
-    HARNESS_SLIDE_SNUG_M, ROPE_TABLE_N, rope_modulus_n,
+    ABSORBER_SHARE, AbsorberParams, GRAB_BITE_M, GRAB_DEAD_TRAVELS_M, HARNESS_COMPLIANCE_M_PER_N,
+    HARNESS_SLIDE_LOOSE_M, HARNESS_SLIDE_SNUG_M, ROPE_TABLE_N, rope_modulus_n,
 };
 use crate::physics::geometry::Geometry;
 use crate::scenario::{Absorber, HarnessFit, Scenario};
@@ -43,8 +43,8 @@ pub fn needed_under_feet_m(s: &Scenario, above_m: f64, reserve_m: f64) -> f64 {
         HarnessFit::Loose => HARNESS_SLIDE_LOOSE_M,
     };
     let shift_m = (slide_m + HARNESS_COMPLIANCE_M_PER_N * force_n).max(HARNESS_TABLE_M);
-    let stop_m = tear_m + GRAB_LOCKING_TRAVEL_M + stretch_m(s);
-    sum_m(free_fall_m(s.lanyard.length_m, above_m), stop_m, shift_m, 0.0, reserve_m)
+    let stop_m = tear_m + GRAB_DEAD_TRAVELS_M.1 + GRAB_BITE_M + stretch_m(s);
+    sum_m(free_fall_m(s.lanyard.length_m, above_m) + s.lifeline.slack_m, stop_m, shift_m, 0.0, reserve_m)
 }
 
 /// What the sum allows for the lifeline's stretch between anchor and grab, m: its elongation at
@@ -67,8 +67,8 @@ mod tests {
         let rope_m = Geometry::of(&s).expect("stands").grab_rope_m;
         assert!((stretch_m(&s) - 0.1 * rope_m).abs() < 1e-3, "{} of {rope_m}", stretch_m(&s));
         let with = needed_under_feet_m(&s, 0.3, 0.6);
-        // By hand: 0.9 - 0.3 slack, 1.2 torn, 0.075 to lock, a tenth of the rope, 0.3048, 0.6.
-        assert!((with - (0.6 + 1.2 + 0.075 + 0.1 * rope_m + 0.3048 + 0.6)).abs() < 2e-3, "{with}");
+        // By hand: 0.75 - 0.3 slack, 1.2 torn, 0.3 of dead travel and 0.05 to bite, a tenth of the rope, 0.3048, 0.6.
+        assert!((with - (0.45 + 1.2 + 0.35 + 0.1 * rope_m + 0.3048 + 0.6)).abs() < 2e-3, "{with}");
         s.lanyard.absorber = None;
         assert!(needed_under_feet_m(&s, 0.3, 0.6) >= with - 1e-9);
     }

@@ -13,7 +13,8 @@ use crate::physics::ladder::{self, Footing};
 use crate::physics::trace::{EventKind, Outcome, Thing, Trace};
 use crate::scenario::{
     AnchorChosenBy, AnchorKind, Arrow, Bolt, ConnectorState, HarnessFit, LabelState, Latch, Mortar,
-    OtherMethod, PackState, RescuePlan, RopeEnd, RopeState, Scenario, Stance, Voltage, Weather, WebbingState,
+    OtherMethod, PackState, RescuePlan, RopeEdge, RopeEnd, RopeState, Scenario, Stance, Voltage, Weather,
+    WebbingState,
 };
 use crate::strength::{self, Ground};
 use crate::units::{Quantity, Rounding, date, years_on};
@@ -164,15 +165,16 @@ fn happened(out: &mut Vec<Finding>, s: &Scenario, t: &Trace) {
 }
 
 fn limits(out: &mut Vec<Finding>, t: &Trace, place: &'static Place) {
+    let judged = t.judged();
     // Where something stopped the worker.
     let stopped = t.outcome == Outcome::Stopped;
     if stopped {
         let force = place
             .limit(LimitKind::BodyForce)
-            .map(|l| Finding::against(C::PeakForce, t.peak_force_n, l, Critical));
+            .map(|l| Finding::against(C::PeakForce, judged.peak_force_n, l, Critical));
         let fall = place
             .limit(LimitKind::FreeFall)
-            .map(|l| Finding::against(C::FreeFall, t.free_fall_m, l, Critical));
+            .map(|l| Finding::against(C::FreeFall, judged.free_fall_m, l, Critical));
         if place.force_or_free_fall {
             // One of the two is enough: the one that is met, or the force when neither is.
             let met = |f: &Option<Finding>| f.as_ref().is_some_and(|f| f.met == Some(true));
@@ -185,11 +187,11 @@ fn limits(out: &mut Vec<Finding>, t: &Trace, place: &'static Place) {
             out.extend(force);
             out.extend(fall);
         }
-        let whole_m = t.absorber_extension_m + t.grab_slip_m + t.harness_slide_m;
         for (kind, code, d_m, missed) in [
-            (LimitKind::StoppingDistance, C::StoppingDistance, whole_m, Major),
+            (LimitKind::StoppingDistance, C::StoppingDistance, judged.stop_m, Major),
             (LimitKind::AbsorberExtension, C::AbsorberExtension, t.absorber_extension_m, Minor),
-            (LimitKind::ArrestDistance, C::ArrestDistance, whole_m, Minor),
+            // EN 353-2 counts every movement of the grab.
+            (LimitKind::ArrestDistance, C::ArrestDistance, judged.stop_m + t.dead_travel_m, Minor),
         ] {
             out.extend(place.limit(kind).map(|l| Finding::against(code, d_m, l, missed)));
         }
@@ -197,7 +199,7 @@ fn limits(out: &mut Vec<Finding>, t: &Trace, place: &'static Place) {
     if let Some(l) = common(LimitKind::ClearanceReserve)
         && t.outcome != Outcome::LetGo
         && t.left_roof
-        && let Some(m) = t.clearance_margin_m
+        && let Some(m) = judged.room_m
     {
         out.push(Finding::against(C::ClearanceMargin, m, l, Major));
     }
@@ -243,6 +245,18 @@ fn gear(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place) 
             short_m,
             Rounding::Up,
         ));
+    }
+    if s.lifeline.slack_m > SLACK_M {
+        let severity = if s.lifeline.slack_m > MUCH_SLACK_M { Major } else { Minor };
+        out.push(Finding::new(C::RopeSlack, severity).value(
+            Quantity::Length,
+            s.lifeline.slack_m,
+            Rounding::Up,
+        ));
+    }
+    // From a ladder it always hangs over the eave; on a roof it does so once the worker is past it.
+    if s.lifeline.edge == RopeEdge::Bare && (matches!(s.stance, Stance::Ladder { .. }) || t.left_roof) {
+        out.push(Finding::new(C::EdgeBare, Minor).duty(place.duty(DutyKind::EdgeProtected)));
     }
     if let Some(l) = place.limit(LimitKind::GrabLink).or_else(|| common(LimitKind::GrabLink)) {
         let f = Finding::against(C::GrabLink, s.lanyard.length_m, l, Major);
@@ -297,6 +311,10 @@ fn gear(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place) 
     }
 }
 
+/// Less slack than this is a rope that is only not tight, m (our own choice).
+const SLACK_M: f64 = 0.05;
+/// More than this is no small finding, m (our own choice: it adds as much again to the free fall).
+const MUCH_SLACK_M: f64 = 0.3;
 /// What one account of the Canadian standard gives for the link between grab and D-ring, m (30 in): told,
 /// not graded by, until somebody has read it in the standard.
 const SHORT_LINK_M: f64 = 0.762;
@@ -327,7 +345,7 @@ pub fn system_most_n(s: &Scenario, t: &Trace) -> f64 {
         }
         _ => 0.0,
     };
-    label_n.max(t.peak_force_n)
+    label_n.max(t.judged().peak_force_n)
 }
 
 fn anchor(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place) {
@@ -481,10 +499,16 @@ fn ladder_and_height(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place
         .or_else(|| place.limit(LimitKind::TriggerHeight));
     if let Some(l) = trigger.filter(|_| !(on_ladder && place.sets(DutyKind::LadderExempt))) {
         let height_m = working_height_m(s, &g);
+        // Where it is asked for, the set-up is what answers it; where not, that is worth knowing.
+        let asked = l.comparison.holds(height_m, l.value);
         out.push(Finding {
-            met: Some(l.comparison.holds(height_m, l.value)),
+            met: Some(asked),
             limit: Some(l),
-            ..Finding::new(C::TriggerHeight, Note).value(Quantity::Length, height_m, Rounding::Nearest)
+            ..Finding::new(C::TriggerHeight, if asked { Good } else { Note }).value(
+                Quantity::Length,
+                height_m,
+                Rounding::Nearest,
+            )
         });
     }
 }
@@ -909,6 +933,7 @@ mod tests {
         let fall = |change: fn(&mut Scenario)| {
             let mut s = Scenario::default();
             s.grab.above_dring_m = -0.6;
+            s.lanyard.length_m = 0.9;
             s.worker.mass_kg = 110.0;
             s.lifeline.modulus_n = 41_180.0;
             s.lifeline.kind = crate::scenario::RopeKind::Stated;

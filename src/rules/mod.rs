@@ -21,7 +21,9 @@ use std::sync::OnceLock;
 ///
 /// 4: each line says which edition was read and in what; ladders, wires, rope ends, links on a grab and
 /// site-made anchors as corrected against sources.
-pub const RULES_VERSION: u32 = 4;
+/// 5: slack above the grab and a bare edge are findings; a blow is that of trunk and thighs; the worse end
+/// of a fall's neighbours is judged.
+pub const RULES_VERSION: u32 = 5;
 
 static FILES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/src/rules/places");
 
@@ -482,6 +484,8 @@ finding_codes! {
     RopeEndOpen, "Nothing at the rope's end stops a grab.";
     RopeEndKnot, "A knot stands in for the maker's stop at the rope's end.";
     RopeShort, "The rope does not reach the ground.";
+    RopeSlack, "Slack in the lifeline above the grab.";
+    EdgeBare, "The lifeline is loaded over a bare edge.";
     GrabLink, "The lanyard's length against what a grab may carry.";
     GrabLinkAsk, "The lanyard's length against a figure that has to be confirmed.";
     LadderNotRequired, "No protection is asked for on a portable ladder.";
@@ -616,7 +620,7 @@ mod tests {
         }
         h.update(include_bytes!("../weights.json"));
         let hex: String = h.finalize().iter().take(6).map(|b| format!("{b:02x}")).collect();
-        assert_eq!((RULES_VERSION, hex.as_str()), (4, "2bd9a7ed0916"));
+        assert_eq!((RULES_VERSION, hex.as_str()), (5, "98060ee1584a"));
     }
 
     /// The published sense of each boundary, by hand: at most, at least, more than.

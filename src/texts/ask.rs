@@ -2,6 +2,7 @@
 
 use super::Key;
 use super::say::{self, Reader};
+use super::words::Worded;
 use crate::physics::geometry::Geometry;
 use crate::physics::ladder::{self, Footing};
 use crate::quiz::items::{Ask, Choice, Given, Item, ItemKind};
@@ -120,7 +121,7 @@ pub fn facts(r: Reader, kind: ItemKind, s: &Scenario) -> Vec<(String, String)> {
             _ => None,
         };
         let label = match part {
-            Some(p) => format!("{} · {}", r.t(p), r.t(label)),
+            Some(p) => format!("{} · {}", r.t(p.in_place(&s.place)), r.t(label)),
             None => r.t(label).to_owned(),
         };
         f.get(s).map(|v| (label, r.q(q, v, Rounding::Nearest)))
@@ -186,7 +187,7 @@ pub fn facts(r: Reader, kind: ItemKind, s: &Scenario) -> Vec<(String, String)> {
         out.extend(field(Field::GrabAboveDring));
         out.extend(field(Field::LanyardLength));
         out.push((r.t(Key::AnchorKindLabel).to_owned(), anchor(r, s)));
-        out.push(t(Key::OtherMethodLabel, say::other_method(s.plan.other_method)));
+        out.push(t(Key::OtherMethodLabel, say::other_method(s.plan.other_method, &s.place)));
         out.push(t(
             Key::RescueLabel,
             match s.plan.rescue {

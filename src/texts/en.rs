@@ -34,7 +34,7 @@ pub fn text(key: Key) -> &'static str {
         Key::StateHeading => "The scene in words",
         Key::PartAnchor => "Anchor",
         Key::PartLifeline => "Lifeline",
-        Key::PartGrab => "Rope grab",
+        Key::PartGrab | Key::PartGrabOntario => "Rope grab",
         Key::PartLanyard => "Lanyard",
         Key::PartHarness => "Harness and worker",
         Key::PartStance => "Where the worker stands",
@@ -201,7 +201,7 @@ pub fn text(key: Key) -> &'static str {
             "Version {app}, physics {physics}, rules {rules}. Energy off by {residual} in this run."
         }
         Key::ModelNote => {
-            "A worker of nine linked bodies falls in the plane of the drawing, on a line of rope, grab, lanyard, absorber and harness. Left out: sideways swing, rope weight, wind. A ladder that is not tied moves when it does not hold or is struck."
+            "A worker of nine linked bodies falls in the plane of the drawing, on a line of rope, grab, lanyard, absorber and harness. Left out: sideways swing, rope weight, wind, hands that ward off a blow; the speed of a blow against house or ladder is that of trunk and thighs, because a head and shins without muscles whip. A ladder that is not tied moves when it does not hold or is struck."
         }
         Key::Faster => "Speed",
         Key::SaveFile => "Save the set-up as a file",
@@ -627,6 +627,7 @@ pub fn text(key: Key) -> &'static str {
         Key::OtherNone => "none was found",
         Key::OtherGuardrail => "guardrail",
         Key::OtherRestraint => "travel restraint",
+        Key::OtherRestraintQuebec | Key::OtherRestraintOntario => "travel restraint",
         Key::OtherRestrict => "fall-restricting system (stops within 0.6 m); Ontario only",
         Key::RescueLabel => "Rescue plan",
         Key::RescueNone => "none",
@@ -659,6 +660,11 @@ pub fn text(key: Key) -> &'static str {
         Key::ChGrabUp => "Put the grab as high as the lanyard reaches",
         Key::ChAbsorber => "Use a lanyard with an absorber",
         Key::ChLanyard => "Use a shorter link that the grab’s maker allows: 0.6 m (2 ft)",
+        Key::SideUntold => {
+            "The fall from here fails its own energy check and is not shown. The places beside it are."
+        }
+        Key::ChSlack => "Take the slack out of the lifeline",
+        Key::ChPad => "Put a pad on the roof’s edge",
         Key::ChKnot => "Use a line with the maker’s stop at its end",
         Key::ChHarness => "Tighten the harness until it is snug",
         Key::ChFraming => "Fasten the anchor into the framing",
@@ -671,7 +677,9 @@ pub fn text(key: Key) -> &'static str {
         Key::WhyFreeFall => {
             "The worker fell until the line was tight. Lanyard {lanyard}, grab {offset} the D-ring: by length that makes {slack}. The rest comes from the grab dragging and the body swinging."
         }
-        Key::WhyForceAbsorber => "The absorber tore {length} at {force} and took that part of the blow.",
+        Key::WhyForceAbsorber => {
+            "The absorber tore {length} at {force} and took that part of the blow; {left} of it is left."
+        }
         Key::WhyForceWhole => {
             "The absorber tears at {force}. This fall stopped before that; the rope stretched {length}."
         }
@@ -685,7 +693,7 @@ pub fn text(key: Key) -> &'static str {
             "The D-ring dropped {fall} in all: free fall {free}, absorber {absorber}, grab {slip}, rope {rope}, harness {harness}; the rest, {rest}, is the body’s turning and swing."
         }
         Key::WhyAnchor => {
-            "At the anchor {anchor}; the roof’s edge held back the rest of the {force} at the D-ring."
+            "At the anchor {anchor}; the roof’s edge held back the rest of the {force} at the D-ring. The anchor is judged without that help."
         }
         Key::WhySlip => "The grab slid {slip} along the rope.",
         Key::MarginLine => "Margin: {value}",
@@ -773,6 +781,13 @@ pub fn text(key: Key) -> &'static str {
         Key::UncRope => "the rope’s stretch",
         Key::UncGrab => "how soon the grab grips",
         Key::UncEdge => "friction over the roof’s edge",
+        Key::UncGrip => "the force at which the grab slips",
+        Key::UncSlip => "how fast the slip begins",
+        Key::UncRoof => "friction of the body on the roof",
+        Key::RopeSlack => "Slack above the grab",
+        Key::RopeEdgeLabel => "At the roof’s edge it runs over",
+        Key::EdgePadded => "an edge pad",
+        Key::EdgeBare => "the bare edge",
         Key::UncAnchor => "the anchor’s strength",
         Key::SideHeading => "Along the wall",
         Key::SideHint => {
@@ -780,7 +795,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::SideOffset => "Distance along the wall",
         Key::SideWords => {
-            "At {offset} the rope slants by {lean}. The fall is {drop}, {extra} more than straight below the anchor. The worker passes under the anchor at {speed}, as fast as after a drop of {height}."
+            "At {offset} the rope slants by {lean}. The fall is {drop}, {extra} more than straight below the anchor. At its fastest, about under the anchor, the swing makes {speed}, as fast as after a drop of {height}."
         }
         Key::SideRoom => "Room left under the feet: {value}.",
         Key::SideMissing => "Under the feet {value} is missing.",
@@ -865,7 +880,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Change(FindingCode::AbsorberMass) => "Use an absorber of the class made for this mass.",
         Key::SideHeld => {
-            "With friction at the edge (0.3, assumed): {drop} down, and under the anchor at {speed}. The rope saws {dragged} along the edge."
+            "With friction at the edge (0.3, assumed): {drop} down; the fastest swing, {speed}, is {at} from the anchor’s plumb line. The rope saws {dragged} along the edge."
         }
         Key::SideStays => "The worker stays on the roof.",
         Key::SideThing => "Something in the way (corner, downspout, dormer, chimney), from the anchor’s line",
@@ -890,7 +905,7 @@ pub fn text(key: Key) -> &'static str {
         Key::MapOne => "1 m (3.3 ft) or more",
         Key::MapTwo => "2 m (6.6 ft) or more",
         Key::SideHeldShort => {
-            "With friction at the edge (0.3, assumed): {drop} down. The rope catches where it bends over the edge, so the worker does not swing under the anchor. The rope saws {dragged} along the edge."
+            "With friction at the edge (0.3, assumed): {drop} down, without a swing. The rope saws {dragged} along the edge."
         }
         Key::NavBench => "Set-up",
         Key::NavQuiz => "Quiz",
@@ -1313,7 +1328,7 @@ pub fn text(key: Key) -> &'static str {
             "Slack rope turns into free fall. Pull it in and move the grab up before you start the work."
         }
         Key::PrincipleSource(Lesson::GrabHeight) => {
-            "Free fall = lanyard less the grab’s height over the D-ring (geometry): the most there can be. Standing beside the rope uses some of it up."
+            "Free fall = lanyard less the grab’s height over the D-ring (geometry): the most there can be. Standing beside the rope uses some of it up; before it bites, a grab runs on a little (0.15 m here, assumed), and that counts too (29 CFR 1926.500(b))."
         }
         Key::PrincipleSource(Lesson::GrabArrow) => "Common practice; makers mark the direction on the grab.",
         Key::PrincipleSource(Lesson::BoltAndLatch) => "Common practice.",
@@ -1344,6 +1359,20 @@ pub fn text(key: Key) -> &'static str {
         Key::Ending(Ending::Rope) => "the rope broke",
         Key::Ending(Ending::Link) => "a connection let go",
         Key::Ending(Ending::Ladder) => "the ladder went first",
+        Key::Title(FindingCode::RopeSlack) => "Slack above the grab",
+        Key::Says(FindingCode::RopeSlack) => {
+            "There are {value} of slack rope between the anchor and the grab: all of it is free fall before the line even begins to hold."
+        }
+        Key::Change(FindingCode::RopeSlack) => {
+            "Pull the rope through the grab until it is straight to the anchor, and again after each move up."
+        }
+        Key::Title(FindingCode::EdgeBare) => "A bare edge under the rope",
+        Key::Says(FindingCode::EdgeBare) => {
+            "The lifeline is loaded over the bare edge of the roof: drip edge, fascia metal and grit can cut it. The sum counts the edge as friction only."
+        }
+        Key::Change(FindingCode::EdgeBare) => {
+            "Put an edge pad or a roller where the rope passes the eave, and look at that length of rope each time."
+        }
         Key::Title(FindingCode::RopeEndOpen) => "Nothing at the rope’s end",
         Key::Says(FindingCode::RopeEndOpen) => "A grab that slides would run off the rope’s end.",
         Key::Change(FindingCode::RopeEndOpen) => {

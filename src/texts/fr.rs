@@ -201,7 +201,7 @@ pub fn text(key: Key) -> &'static str {
             "Version {app}, physique {physics}, règles {rules}. Écart d’énergie de {residual} dans cette simulation."
         }
         Key::ModelNote => {
-            "Une personne de neuf corps articulés tombe dans le plan du dessin, sur une liaison faite de corde, coulisseau, cordon, absorbeur et harnais. Sont omis : le balancement latéral, le poids de la corde, le vent. Une échelle non attachée bouge si elle ne tient pas ou si elle est heurtée."
+            "Une personne de neuf corps articulés tombe dans le plan du dessin, sur une liaison faite de corde, coulisseau, cordon, absorbeur et harnais. Sont omis : le balancement latéral, le poids de la corde, le vent, les mains qui parent le choc; la vitesse d’un coup contre la maison ou l’échelle est celle du tronc et des cuisses, car une tête et des jambes sans muscles fouettent. Une échelle non attachée bouge si elle ne tient pas ou si elle est heurtée."
         }
         Key::Faster => "Vitesse",
         Key::SaveFile => "Enregistrer le montage",
@@ -649,6 +649,9 @@ pub fn text(key: Key) -> &'static str {
         Key::OtherNone => "aucune trouvée",
         Key::OtherGuardrail => "garde-corps",
         Key::OtherRestraint => "limitation de déplacement",
+        Key::OtherRestraintQuebec => "système de limitation de déplacement",
+        Key::OtherRestraintOntario => "limiteur de déplacement",
+        Key::PartGrabOntario => "Coulisseau de sécurité",
         Key::OtherRestrict => "limiteur de chute (arrêt en 0,6 m); Ontario seulement",
         Key::RescueLabel => "Plan de sauvetage",
         Key::RescueNone => "aucun",
@@ -683,6 +686,11 @@ pub fn text(key: Key) -> &'static str {
         Key::ChLanyard => {
             "Prendre un cordon plus court, permis par le fabricant du coulisseau : 0,6 m (2 pi)"
         }
+        Key::SideUntold => {
+            "La chute d’ici échoue à sa propre vérification d’énergie et n’est pas montrée. Celles d’à côté le sont."
+        }
+        Key::ChSlack => "Reprendre le mou de la corde",
+        Key::ChPad => "Poser une protection sur l’arête du toit",
         Key::ChKnot => "Prendre une corde munie de l’arrêt du fabricant",
         Key::ChHarness => "Ajuster le harnais",
         Key::ChFraming => "Fixer l’ancrage dans la charpente",
@@ -696,7 +704,7 @@ pub fn text(key: Key) -> &'static str {
             "La personne est tombée jusqu’à ce que la liaison se tende : cordon {lanyard}, coulisseau {offset} l’anneau en D, donc {slack} par les longueurs; le reste vient du glissement du coulisseau et du balancement du corps."
         }
         Key::WhyForceAbsorber => {
-            "L’absorbeur s’est déployé de {length} à {force} et a pris cette part du choc."
+            "L’absorbeur s’est déployé de {length} à {force} et a pris cette part du choc; il en reste {left}."
         }
         Key::WhyForceWhole => {
             "L’absorbeur se déchire à {force}; cette chute a fini avant, dans l’allongement de la corde : {length}."
@@ -711,7 +719,7 @@ pub fn text(key: Key) -> &'static str {
             "L’anneau en D est descendu de {fall} en tout : chute libre {free}, absorbeur {absorber}, coulisseau {slip}, corde {rope}, harnais {harness}; le reste, {rest}, vient du corps qui tourne et se balance."
         }
         Key::WhyAnchor => {
-            "L’ancrage a reçu {anchor}; le bord du toit a retenu le reste des {force} à l’anneau en D."
+            "L’ancrage a reçu {anchor}; le bord du toit a retenu le reste des {force} à l’anneau en D. L’ancrage est jugé sans cette aide."
         }
         Key::WhySlip => "Le coulisseau a glissé de {slip} le long de la corde.",
         Key::MarginLine => "Marge : {value}",
@@ -803,6 +811,13 @@ pub fn text(key: Key) -> &'static str {
         Key::UncRope => "l’allongement de la corde",
         Key::UncGrab => "la course du coulisseau avant de serrer",
         Key::UncEdge => "le frottement sur l’arête du toit",
+        Key::UncGrip => "la force à laquelle le coulisseau glisse",
+        Key::UncSlip => "la vitesse au début de la glissade",
+        Key::UncRoof => "le frottement du corps sur le toit",
+        Key::RopeSlack => "Mou au-dessus du coulisseau",
+        Key::RopeEdgeLabel => "Au bord du toit, elle passe sur",
+        Key::EdgePadded => "une protection d’arête",
+        Key::EdgeBare => "l’arête nue",
         Key::UncAnchor => "la résistance de l’ancrage",
         Key::SideHeading => "Le long du mur",
         Key::SideHint => {
@@ -810,7 +825,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::SideOffset => "Distance le long du mur",
         Key::SideWords => {
-            "À {offset}, la corde penche de {lean}. La chute est de {drop}, {extra} de plus qu’à l’aplomb de l’ancrage, et la personne passe dessous à {speed}, comme après une chute de {height}."
+            "À {offset}, la corde penche de {lean}. La chute est de {drop}, {extra} de plus qu’à l’aplomb de l’ancrage, et le balancement atteint {speed}, à peu près sous l’ancrage, comme après une chute de {height}."
         }
         Key::SideRoom => "Dégagement sous les pieds : {value}.",
         Key::SideMissing => "Il manque {value} sous les pieds.",
@@ -893,7 +908,7 @@ pub fn text(key: Key) -> &'static str {
         }
         Key::Change(FindingCode::AbsorberMass) => "Prenez un absorbeur de la classe prévue pour cette masse.",
         Key::SideHeld => {
-            "Avec le frottement de l’arête (0,3, supposé) : {drop} de chute, {speed} sous l’ancrage; la corde scie {dragged} le long de l’arête."
+            "Avec le frottement de l’arête (0,3, supposé) : {drop} de chute; le balancement le plus vite, {speed}, est à {at} de l’aplomb de l’ancrage; la corde scie {dragged} le long de l’arête."
         }
         Key::SideStays => "La personne reste sur le toit.",
         Key::SideThing => {
@@ -922,7 +937,7 @@ pub fn text(key: Key) -> &'static str {
         Key::MapOne => "1 m (3,3 pi) ou plus",
         Key::MapTwo => "2 m (6,6 pi) ou plus",
         Key::SideHeldShort => {
-            "Avec le frottement de l’arête (0,3, supposé) : {drop} de chute, retenue au pli de la corde sans balancer jusque sous l’ancrage; la corde scie {dragged} le long de l’arête."
+            "Avec le frottement de l’arête (0,3, supposé) : {drop} de chute, sans balancement; la corde scie {dragged} le long de l’arête."
         }
         Key::NavBench => "Montage",
         Key::NavQuiz => "Quiz",
@@ -1373,7 +1388,7 @@ pub fn text(key: Key) -> &'static str {
             "Le mou de la corde, c’est de la chute libre qui attend. Reprenez-le et remontez le coulisseau avant de vous mettre au travail."
         }
         Key::PrincipleSource(Lesson::GrabHeight) => {
-            "Chute libre = cordon moins la hauteur du coulisseau au-dessus de l’anneau (géométrie) : c’est le plus qu’elle peut être. Si la personne se tient à côté de la corde, elle est plus courte."
+            "Chute libre = cordon moins la hauteur du coulisseau au-dessus de l’anneau (géométrie) : c’est le plus qu’elle peut être. Si la personne se tient à côté de la corde, elle est plus courte; avant de mordre, le coulisseau file encore un peu (0,15 m ici, supposé), et cela compte aussi (29 CFR 1926.500(b))."
         }
         Key::PrincipleSource(Lesson::GrabArrow) => {
             "Pratique courante; les fabricants marquent le sens sur le coulisseau."
@@ -1406,6 +1421,20 @@ pub fn text(key: Key) -> &'static str {
         Key::Ending(Ending::Rope) => "la corde rompue",
         Key::Ending(Ending::Link) => "un connecteur, le cordon ou le harnais rompu",
         Key::Ending(Ending::Ladder) => "l’échelle partie d’abord",
+        Key::Title(FindingCode::RopeSlack) => "Du mou au-dessus du coulisseau",
+        Key::Says(FindingCode::RopeSlack) => {
+            "Il y a {value} de mou entre l’ancrage et le coulisseau : c’est autant de chute libre avant que la corde commence à retenir."
+        }
+        Key::Change(FindingCode::RopeSlack) => {
+            "Tirez la corde dans le coulisseau jusqu’à ce qu’elle soit droite vers l’ancrage; recommencez à chaque montée."
+        }
+        Key::Title(FindingCode::EdgeBare) => "Une arête nue sous la corde",
+        Key::Says(FindingCode::EdgeBare) => {
+            "La corde d’assurance travaille sur l’arête nue du toit : larmier, tôle et gravillons peuvent la couper. Le calcul ne compte l’arête que comme un frottement."
+        }
+        Key::Change(FindingCode::EdgeBare) => {
+            "Posez une protection d’arête ou un rouleau là où la corde passe le bord, et regardez ce bout de corde chaque fois."
+        }
         Key::Title(FindingCode::RopeEndOpen) => "Rien au bout de la corde",
         Key::Says(FindingCode::RopeEndOpen) => "Un coulisseau qui glisse sortirait au bout de la corde.",
         Key::Change(FindingCode::RopeEndOpen) => {

@@ -112,6 +112,9 @@ keys! {
     ChClip ChTie ChInLine
     StrengthJudgeStack StrengthJudgeAny PlotTitleLetGo
     PlotTitleStrikes
+    SideUntold ChSlack ChPad
+    UncGrip UncSlip UncRoof RopeSlack RopeEdgeLabel EdgePadded EdgeBare
+    OtherRestraintQuebec OtherRestraintOntario PartGrabOntario
     SaveFile OpenFile CopyLink LinkCopied FileBad Kept NotKept
 }
 
@@ -126,6 +129,14 @@ pub fn text(lang: Lang, key: Key) -> &'static str {
 impl words::Worded for Key {
     fn words(self, lang: Lang) -> &'static str {
         text(lang, self)
+    }
+    fn in_place(self, place: &str) -> Key {
+        match (self, place) {
+            (Key::OtherRestraint, "qc") => Key::OtherRestraintQuebec,
+            (Key::OtherRestraint, "on") => Key::OtherRestraintOntario,
+            (Key::PartGrab, "on") => Key::PartGrabOntario,
+            _ => self,
+        }
     }
 }
 

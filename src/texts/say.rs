@@ -11,7 +11,7 @@ use crate::report::Report;
 use crate::rules::{Duty, DutyKind, Finding, FindingCode, Limit, LimitKind, ReadIn, Severity, Source};
 use crate::scenario::{
     Arrow, Below, Bolt, ConnectorState, FastenerKind, Field, LabelState, Latch, OtherMethod, PackState,
-    Problem, ProblemCode, RopeEnd, RopeKind, RopeState, Scenario, Stance, Voltage, WebbingState,
+    Problem, ProblemCode, RopeEdge, RopeEnd, RopeKind, RopeState, Scenario, Stance, Voltage, WebbingState,
 };
 use crate::strength::Ground;
 use crate::thumbs::{Fares, Thumb};
@@ -150,7 +150,11 @@ pub fn why(r: Reader, rep: &Report, f: &Finding) -> Option<String> {
                     r.f(Key::WhyForceSpent, &[("length", &len(a.max_extension_m))])
                 }
                 Some(a) if t.absorber_extension_m > 1e-3 => {
-                    r.f(Key::WhyForceAbsorber, &[("force", &force(a.force_n)), ("length", &torn)])
+                    let left = r.q(Quantity::Length, a.max_extension_m - t.absorber_extension_m, Rounding::Down);
+                    r.f(
+                        Key::WhyForceAbsorber,
+                        &[("force", &force(a.force_n)), ("length", &torn), ("left", &left)],
+                    )
                 }
                 Some(a) => r.f(Key::WhyForceWhole, &[("force", &force(a.opening_n)), ("length", &rope)]),
                 _ => r.f(Key::WhyForceRope, &[("length", &rope)]),
@@ -160,7 +164,7 @@ pub fn why(r: Reader, rep: &Report, f: &Finding) -> Option<String> {
             if t.outcome != Outcome::LetGo =>
         {
             let named_m =
-                t.free_fall_m + t.absorber_extension_m + t.grab_slip_m + t.rope_stretch_m + t.harness_slide_m;
+                t.free_fall_m + t.stop_m() + t.rope_stretch_m;
             let rest_m = t.total_fall_m - named_m;
             // Where nothing held, what slid is part of the free fall: there is no sum to tell.
             if rest_m < -0.1 {
@@ -172,7 +176,7 @@ pub fn why(r: Reader, rep: &Report, f: &Finding) -> Option<String> {
                     ("fall", &len(t.total_fall_m)),
                     ("free", &r.q(Quantity::Length, t.free_fall_m, Rounding::Up)),
                     ("absorber", &len(t.absorber_extension_m)),
-                    ("slip", &len(t.grab_slip_m)),
+                    ("slip", &len(t.braked_slip_m())),
                     ("rope", &len(t.rope_stretch_m)),
                     ("harness", &len(t.harness_slide_m)),
                     ("rest", &len(rest_m.max(0.0))),
@@ -309,6 +313,8 @@ pub fn change(c: Change) -> Key {
         Change::Framing => Key::ChFraming,
         Change::Rated => Key::ChRated,
         Change::RopeEnd => Key::ChKnot,
+        Change::NoSlack => Key::ChSlack,
+        Change::PadEdge => Key::ChPad,
         Change::GrabUp => Key::ChGrabUp,
         Change::ArrowUp => Key::ChArrow,
         Change::BoltTight => Key::ChBolt,
@@ -449,6 +455,7 @@ pub fn field(f: Field) -> (Key, Quantity) {
         Field::SlingHeight => (Key::SlingHeight, Length),
         Field::ChimneyWeight => (Key::ChimneyWeight, LinearWeight),
         Field::LifelineLength => (Key::RopeLength, Length),
+        Field::LifelineSlack => (Key::RopeSlack, Length),
         Field::LifelineModulus => (Key::RopeModulus, Modulus),
         Field::GrabAboveDring => (Key::GrabHeight, Length),
         Field::LanyardLength => (Key::LanyardLength, Length),
@@ -487,16 +494,17 @@ pub fn voltage(v: Voltage) -> Key {
     }
 }
 
-/// Another method's name.
-pub fn other_method(m: OtherMethod) -> Key {
-    match m {
+/// Another method's name, in the terms of a place.
+pub fn other_method(m: OtherMethod, place: &str) -> Key {
+    let key = match m {
         OtherMethod::NoneFound => Key::OtherNone,
         OtherMethod::FromGround => Key::OtherGround,
         OtherMethod::Platform => Key::OtherPlatform,
         OtherMethod::Guardrail => Key::OtherGuardrail,
         OtherMethod::TravelRestraint => Key::OtherRestraint,
         OtherMethod::FallRestrict => Key::OtherRestrict,
-    }
+    };
+    key.in_place(place)
 }
 
 /// A rope's name.
@@ -510,12 +518,48 @@ pub fn rope_kind(kind: RopeKind) -> Key {
     }
 }
 
+/// What a fall's neighbours say, where they say more than the fall alone.
+pub fn neighbours(r: Reader, t: &Trace) -> Option<String> {
+    let n = t.neighbours.filter(|n| n.differ())?;
+    let room = n.room_m.map_or(String::new(), |m| {
+        r.f(
+            W::NeighboursRoom,
+            &[
+                ("near", &r.q(Quantity::Length, m.low, Rounding::Down)),
+                ("far", &r.q(Quantity::Length, m.high, Rounding::Down)),
+            ],
+        )
+    });
+    let mut out = r.f(
+        W::Neighbours,
+        &[
+            ("count", &n.count.to_string()),
+            ("low", &r.q(Quantity::Force, n.peak_force_n.low, Rounding::Up)),
+            ("high", &r.q(Quantity::Force, n.peak_force_n.high, Rounding::Up)),
+            ("room", &room),
+        ],
+    );
+    if n.alike < n.count {
+        out.push(' ');
+        out.push_str(&r.f(W::NeighboursOther, &[("other", &(n.count - n.alike).to_string())]));
+    }
+    Some(out)
+}
+
 /// What is at its end.
 pub fn rope_end(end: RopeEnd) -> Key {
     match end {
         RopeEnd::MakersStop => Key::EndStop,
         RopeEnd::Knot => Key::EndKnotYes,
         RopeEnd::Nothing => Key::EndKnotNo,
+    }
+}
+
+/// What it runs over at the eave.
+pub fn rope_edge(edge: RopeEdge) -> Key {
+    match edge {
+        RopeEdge::Padded => Key::EdgePadded,
+        RopeEdge::Bare => Key::EdgeBare,
     }
 }
 

@@ -8,6 +8,10 @@ use serde::{Deserialize, Serialize};
 pub trait Worded: Copy + Send + Sync + 'static {
     /// The text.
     fn words(self, lang: Lang) -> &'static str;
+    /// The term that a place's own rules use for the same thing, where they have one.
+    fn in_place(self, _place: &str) -> Self {
+        self
+    }
 }
 
 macro_rules! words {
@@ -176,6 +180,9 @@ words! {
     ToldArrest, "The five parts that stop a fall once it has begun.", "Les cinq éléments qui arrêtent une chute déjà commencée. Terme du Québec; le règlement de l’Ontario dit « dispositif antichute ».";
     WordRestraint, "Travel restraint system", "Système de limitation de déplacement";
     ToldRestraint, "A line so short that you cannot reach the edge to fall from it.", "Une liaison si courte qu’on n’atteint pas le bord. Terme du Québec; le règlement de l’Ontario dit « limiteur de déplacement ».";
+    Neighbours, "A tumble down a roof is no one number: {count} falls that differ by 10 g or 1 mm gave {low} to {high} on the body{room}. The worse end is judged.", "Une culbute sur un toit ne donne pas un seul chiffre : {count} chutes qui diffèrent de 10 g ou de 1 mm ont donné de {low} à {high} sur le corps{room}. C’est le pire qui est jugé.";
+    NeighboursRoom, " and {near} to {far} of room", " et de {near} à {far} de dégagement";
+    NeighboursOther, "{other} of them ended otherwise; the worst is shown.", "{other} d’entre elles ont fini autrement; la pire est montrée.";
     KeysChoosing, "Before the fall, with the drawing in focus: arrow keys go from part to part, Enter picks one up and puts it down, arrow keys move it (Shift finer, Page keys coarser), Escape puts it back.", "Avant la chute, le dessin étant actif : les flèches vont d’une pièce à l’autre, Entrée la prend en main et la pose, les flèches la déplacent (Maj plus fin, Page plus large), Échap la remet.";
 }
 

@@ -150,7 +150,7 @@ pub fn Choice<K: Worded>(
                     />
                     <span>
                         {(!icon.is_empty()).then(|| view! { <b aria-hidden="true">{icon}</b>" " })}
-                        {settings.s(key)}
+                        {move || settings.t(bench.scenario.with(|s| key.in_place(&s.place)))}
                     </span>
                 </label>
             }

@@ -8,6 +8,7 @@ use crate::hand::{Held, dragged, moved};
 use crate::physics::geometry::{Geometry, P, p};
 use crate::scenario::{AnchorKind, Arrow, Bolt, HarnessFit, Latch, Scenario};
 use crate::texts::words::Bench as W;
+use crate::texts::words::Worded;
 use crate::texts::{Key, say};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
@@ -18,10 +19,10 @@ const RING_SHARE: f64 = 0.043;
 /// One press of an arrow key; with Shift, and with the Page keys, m.
 const KEY_M: [f64; 3] = [0.1, 0.02, 0.5];
 
-fn name(part: Held, r: say::Reader) -> &'static str {
+fn name(part: Held, r: say::Reader, s: &Scenario) -> &'static str {
     match part {
         Held::Anchor => r.t(Key::PartAnchor),
-        Held::Grab => r.t(Key::PartGrab),
+        Held::Grab => r.t(Key::PartGrab.in_place(&s.place)),
         Held::Worker => r.t(W::HandWorker),
         Held::LadderFoot => r.t(Key::PartLadder),
     }
@@ -35,7 +36,7 @@ fn told(part: Held, r: say::Reader, s: &Scenario, how: W) -> String {
         lower_first(r.t(say::field(field).0)),
         r.q(Quantity::Length, field.get(s).unwrap_or(0.0), Rounding::Nearest)
     );
-    r.f(how, &[("part", name(part, r)), ("value", &value)])
+    r.f(how, &[("part", name(part, r, s)), ("value", &value)])
 }
 
 /// In the middle of a sentence; names like D-ring keep their capital.
@@ -454,7 +455,7 @@ pub fn Hand() -> impl IntoView {
     let parts = Held::ALL.map(|part| {
         view! {
             <button type="button" class="seg" aria-pressed=move || (bench.held.get() == part).to_string()
-                on:click=move |_| bench.held.set(part)>{move || name(part, settings.reader())}</button>
+                on:click=move |_| bench.held.set(part)>{move || bench.scenario.with(|s| name(part, settings.reader(), s))}</button>
         }
     });
     let field = Memo::new(move |_| bench.scenario.with(|s| bench.held.get().field(s)));

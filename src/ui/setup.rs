@@ -8,7 +8,7 @@ use crate::physics::equipment::rope_modulus_n;
 use crate::scenario::{
     Absorber, AbsorberClass, AnchorChosenBy, AnchorKind, Arrow, Below, Bolt, FastenerKind, Field, HarnessFit,
     Latch, MOST_FASTENERS_PER_SIDE, Moisture, Mortar, ORDINARY_OBSTACLE, OtherMethod, PowerLine, RescuePlan,
-    RopeEnd, RopeKind, Scenario, Species, Stance, Voltage, Weather,
+    RopeEdge, RopeEnd, RopeKind, Scenario, Species, Stance, Voltage, Weather,
 };
 use crate::texts::words::Bench as W;
 use crate::texts::{Key, say};
@@ -38,7 +38,7 @@ fn PartCard(
             <summary>
                 <span class="no" aria-hidden="true">{number}</span>
                 <span class="what">
-                    <strong>{settings.s(title)}</strong>
+                    <strong>{move || settings.t(bench.scenario.with(|s| title.in_place(&s.place)))}</strong>
                     <span class="now">{move || {
                         let r = settings.reader();
                         bench.scenario.with(|s| summary(r, s))
@@ -171,6 +171,11 @@ pub fn SetUp() -> impl IntoView {
                 summary=|r, s| format!("{}, {}, {}", near(r, Quantity::Length, s.lifeline.length_m),
                     r.t(say::rope_kind(s.lifeline.kind)), r.t(say::rope_end(s.lifeline.end)))>
                 <NumberField field=Field::LifelineLength />
+                <NumberField field=Field::LifelineSlack />
+                <Choice name="edge" label=Key::RopeEdgeLabel
+                    options=RopeEdge::ALL.iter().map(|e| say::rope_edge(*e)).collect()
+                    get=|s| at(RopeEdge::ALL, s.lifeline.edge)
+                    set=|s, i| if let Some(x) = RopeEdge::ALL.get(i) { s.lifeline.edge = *x } />
                 <Choice name="knot" label=Key::EndKnot
                     options=RopeEnd::ALL.iter().map(|e| say::rope_end(*e)).collect()
                     get=|s| at(RopeEnd::ALL, s.lifeline.end)

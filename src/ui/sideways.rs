@@ -57,7 +57,10 @@ pub fn front(
             <path class="band end" d=format!("M{x} {}v36M{} {}v36", y - 18.0, -x, y - 18.0) />
         }
     });
-    let sawn = format!("M{} {}H{}", cm(w.held.edge_m.0), cm(roof_m), cm(w.held.edge_m.1));
+    let sawn = w
+        .held
+        .as_ref()
+        .map_or(String::new(), |f| format!("M{} {}H{}", cm(f.edge_m.0), cm(roof_m), cm(f.edge_m.1)));
     let figure = |x: f64, y: f64| {
         format!(
             "M{0} {1}v45M{0} {2}l-16 45M{0} {2}l16 45M{3} {4}h36",
@@ -109,7 +112,10 @@ pub fn Sideways() -> impl IntoView {
         if swings.is_empty() {
             return Some(view! { <p>{r.t(Key::SideRoof)}</p> }.into_any());
         }
-        let w = swings.get((offset.get() / STEP_M).round() as usize)?;
+        let at_m = offset.get();
+        let Some(w) = swings.iter().find(|w| (w.offset_m - at_m).abs() < STEP_M / 2.0) else {
+            return Some(view! { <p>{r.t(Key::SideUntold)}</p> }.into_any());
+        };
         let len = |x: f64, how| r.q(Quantity::Length, x, how);
         let fast = |v: f64| r.q(Quantity::Speed, v, Rounding::Up);
         let like = |v: f64| len(v * v / (2.0 * G_M_S2), Rounding::Up);
@@ -124,15 +130,17 @@ pub fn Sideways() -> impl IntoView {
                 ("height", &like(w.free.speed_m_s)),
             ],
         );
-        let passes = w.held.speed_m_s > 0.0;
-        let held = r.f(
-            if passes { Key::SideHeld } else { Key::SideHeldShort },
-            &[
-                ("drop", &len(w.held.drop_m, Rounding::Up)),
-                ("speed", &fast(w.held.speed_m_s)),
-                ("dragged", &len(w.held.dragged_m, Rounding::Up)),
-            ],
-        );
+        let held = w.held.as_ref().map_or(r.t(Key::SideUntold).to_owned(), |f| {
+            r.f(
+                if f.speed_m_s > 0.0 { Key::SideHeld } else { Key::SideHeldShort },
+                &[
+                    ("drop", &len(f.drop_m, Rounding::Up)),
+                    ("speed", &fast(f.speed_m_s)),
+                    ("at", &len(f.fastest_at_m.abs(), Rounding::Nearest)),
+                    ("dragged", &len(f.dragged_m, Rounding::Up)),
+                ],
+            )
+        });
         let met = match w.free.speed_at_m_s(thing.get()) {
             Some(v) => r.f(Key::SideThingHit, &[("speed", &fast(v)), ("height", &like(v))]),
             None => r.t(Key::SideThingMiss).to_owned(),

@@ -48,9 +48,12 @@ fn name(u: Uncertain) -> Key {
         Uncertain::Mass => Key::UncMass,
         Uncertain::AbsorberForce => Key::UncAbsorber,
         Uncertain::RopeModulus => Key::UncRope,
-        Uncertain::LockingTravel => Key::UncGrab,
+        Uncertain::DeadTravel => Key::UncGrab,
+        Uncertain::GrabGrip => Key::UncGrip,
         Uncertain::EdgeFriction => Key::UncEdge,
         Uncertain::AnchorStrength => Key::UncAnchor,
+        Uncertain::SlipSpeed => Key::UncSlip,
+        Uncertain::RoofFriction => Key::UncRoof,
     }
 }
 

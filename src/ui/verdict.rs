@@ -175,6 +175,7 @@ pub fn Verdict() -> impl IntoView {
                 {instead}
                 <p class="sentence" id="verdict" tabindex="-1"><span class=class aria-hidden="true">{shape}</span>{sentence}</p>
                 {limit.map(|l| view! { <p class="source">{r.source(l)}</p> })}
+                {say::neighbours(r, &run.trace).map(|t| view! { <p class="hint" id="neighbours">{t}</p> })}
                 {for_what.map(|t| view! { <p id="mark-for">{t}</p> })}
                 {compare}
                 <p class="score"><strong>{r.f(Key::ScoreLine, &[("score", &score.to_string())])}</strong>" "

@@ -1,0 +1,164 @@
+//! The worker's body on the roof: flesh that gives, and rubs.
+//!
+//! A rigid contact turns the smallest difference in time of a touch into another tumble. Flesh and
+//! clothes give some centimetres, so the force here grows smoothly from nothing with depth (a spring
+//! that stiffens), with damping after Hunt and Crossley, 'Coefficient of restitution interpreted as
+//! damping in vibroimpact', J. Applied Mechanics 42 (1975) 440-445, and Coulomb friction that is
+//! smooth through rest. Each capsule meets the roof with its two round ends and, between them, with
+//! the roof's corners. Stiffness and damping are assumed.
+
+use super::constants::{SKIN_DAMPING_M_S, SKIN_HARDENS_M, SKIN_N_PER_M, SKIN_STICK_M_S};
+use super::geometry::{P, p};
+
+/// One place where a capsule presses on the roof.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Press {
+    /// How deep, m.
+    pub depth_m: f64,
+    /// Unit vector out of the roof.
+    pub out: P,
+    /// Where the force acts, m.
+    pub at: P,
+    /// Share of the full stiffness, 0 to 1: a corner counts less near the capsule's round ends.
+    pub full_share: f64,
+}
+
+/// Nearest point of a segment, and how far along it lies (0 to 1).
+fn nearest(a: P, b: P, q: P) -> (P, f64) {
+    let (dx, dy) = (b.x - a.x, b.y - a.y);
+    let l2 = dx * dx + dy * dy;
+    let t = if l2 > 0.0 { (((q.x - a.x) * dx + (q.y - a.y) * dy) / l2).clamp(0.0, 1.0) } else { 0.0 };
+    (a.lerp(b, t), t)
+}
+
+/// A round end against a convex solid whose corners stand clockwise.
+fn round_end(solid: &[P], centre: P, radius_m: f64, near_m: f64) -> Option<Press> {
+    let mut inside = true;
+    // Nearest face's plane from within, nearest point from outside.
+    let mut plane = (f64::NEG_INFINITY, p(0.0, 1.0));
+    let mut near = (f64::INFINITY, p(0.0, 0.0));
+    for (i, &a) in solid.iter().enumerate() {
+        let b = solid[(i + 1) % solid.len()];
+        let l = a.dist(b);
+        if l < 1e-9 {
+            continue;
+        }
+        // Clockwise: outward is to the left of the way round.
+        let out = p(-(b.y - a.y) / l, (b.x - a.x) / l);
+        let over = (centre.x - a.x) * out.x + (centre.y - a.y) * out.y;
+        inside &= over <= 0.0;
+        if over > plane.0 {
+            plane = (over, out);
+        }
+        let (q, _) = nearest(a, b, centre);
+        let d = q.dist(centre);
+        if d < near.0 {
+            near = (d, q);
+        }
+    }
+    let (depth_m, out) = if inside {
+        (radius_m - plane.0, plane.1)
+    } else {
+        let d = near.0.max(1e-12);
+        (radius_m - near.0, p((centre.x - near.1.x) / d, (centre.y - near.1.y) / d))
+    };
+    (depth_m > -near_m).then(|| Press {
+        depth_m,
+        out,
+        at: p(centre.x - out.x * (radius_m - depth_m), centre.y - out.y * (radius_m - depth_m)),
+        full_share: 1.0,
+    })
+}
+
+/// A corner of the solid against the side of a capsule, between its round ends.
+fn corner(v: P, a: P, b: P, radius_m: f64, near_m: f64) -> Option<Press> {
+    let (q, t) = nearest(a, b, v);
+    let (d, l) = (q.dist(v), a.dist(b));
+    let from_end_m = t.min(1.0 - t) * l;
+    let depth_m = radius_m - d;
+    (depth_m > -near_m && from_end_m > 0.0 && d > 1e-6).then(|| Press {
+        depth_m,
+        out: p((q.x - v.x) / d, (q.y - v.y) / d),
+        at: v,
+        full_share: (from_end_m / radius_m).min(1.0),
+    })
+}
+
+/// Where a capsule from `a` to `b` presses on a convex solid, corners clockwise, or is as near to it as
+/// `near_m`: the depth is then negative.
+pub fn presses(solid: &[P], a: P, b: P, radius_m: f64, near_m: f64) -> impl Iterator<Item = Press> + '_ {
+    let ends = [a, b].into_iter().filter_map(move |c| round_end(solid, c, radius_m, near_m));
+    ends.chain(solid.iter().filter_map(move |&v| corner(v, a, b, radius_m, near_m)))
+}
+
+impl Press {
+    /// Energy stored in the flesh, J.
+    pub fn elastic_j(&self) -> f64 {
+        let (d, h) = (self.depth_m, SKIN_HARDENS_M);
+        self.full_share * SKIN_N_PER_M * d * d * (0.5 + 0.25 * d * d / (h * h))
+    }
+
+    /// Force on the body, N: `speed` is that of the body at the place, m/s; `mass_kg` what a force
+    /// there has to move, which bounds what damping and friction can do in a step of `dt_s`.
+    pub fn force_n(&self, speed: P, friction: f64, mass_kg: f64, dt_s: f64) -> P {
+        let (d, h) = (self.depth_m, SKIN_HARDENS_M);
+        let spring_n = self.full_share * SKIN_N_PER_M * d * (1.0 + d * d / (h * h));
+        let into_m_s = -(speed.x * self.out.x + speed.y * self.out.y);
+        let most_n = mass_kg * into_m_s.abs() / dt_s;
+        let damp_n = (spring_n * into_m_s / SKIN_DAMPING_M_S).clamp(-most_n, most_n);
+        let press_n = (spring_n + damp_n).max(0.0);
+        let along = p(-self.out.y, self.out.x);
+        let v = speed.x * along.x + speed.y * along.y;
+        // Sticking at less than this is creeping; a step may stop what rubs, not push it back.
+        let creep_m_s = SKIN_STICK_M_S.max(friction * press_n * dt_s / mass_kg);
+        let rub_n = friction * press_n * v / libm::sqrt(v * v + creep_m_s * creep_m_s);
+        p(press_n * self.out.x - rub_n * along.x, press_n * self.out.y - rub_n * along.y)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A roof with its ridge at (-3, 2) and its eave at the origin.
+    fn solid() -> [P; 5] {
+        [p(-3.0, 2.0), p(0.0, 0.0), p(0.0, -0.2), p(-6.0, -0.2), p(-6.0, 0.0)]
+    }
+
+    #[test]
+    fn an_end_on_the_slope_presses_square_to_it() {
+        // By hand: the slope's outward normal is (2, 3) / sqrt 13; 0.05 off it, radius 0.07.
+        let n = p(2.0 / 13f64.sqrt(), 3.0 / 13f64.sqrt());
+        let c = p(-1.5 + 0.05 * n.x, 1.0 + 0.05 * n.y);
+        let up = p(c.x + 3.0 * n.x, c.y + 3.0 * n.y);
+        let solid = solid();
+        let all: Vec<Press> = presses(&solid, c, up, 0.07, 0.0).collect();
+        assert_eq!(all.len(), 1);
+        assert!((all[0].depth_m - 0.02).abs() < 1e-12, "{all:?}");
+        assert!(all[0].out.dist(n) < 1e-12 && all[0].at.dist(p(-1.5, 1.0)) < 1e-12, "{all:?}");
+    }
+
+    #[test]
+    fn a_thigh_across_the_eave_is_held_by_its_corner() {
+        // Upright beside the eave, 0.04 off it.
+        let solid = solid();
+        let all: Vec<Press> = presses(&solid, p(0.04, 0.3), p(0.04, -0.6), 0.06, 0.0).collect();
+        assert!(all.iter().any(|q| q.full_share == 1.0 && (q.depth_m - 0.02).abs() < 1e-12), "{all:?}");
+        assert!(all.iter().all(|q| q.out.dist(p(1.0, 0.0)) < 1e-9), "{all:?}");
+    }
+
+    #[test]
+    fn the_force_is_the_slope_of_the_energy_and_friction_acts_against_the_slip() {
+        let at = |depth_m: f64| Press { depth_m, out: p(0.0, 1.0), at: p(0.0, 0.0), full_share: 1.0 };
+        let h = 1e-6;
+        for d in [0.001, 0.01, 0.04] {
+            let slope = (at(d + h).elastic_j() - at(d - h).elastic_j()) / (2.0 * h);
+            let f = at(d).force_n(p(0.0, 0.0), 0.25, 5.0, 1e-3);
+            assert!((f.y / slope - 1.0).abs() < 1e-6 && f.x == 0.0, "{f:?} {slope}");
+        }
+        let f = at(0.01).force_n(p(3.0, 0.0), 0.25, 50.0, 1e-3);
+        assert!((f.x / f.y + 0.25).abs() < 1e-3, "{f:?}");
+        // Leaving fast, the flesh does not pull back.
+        assert_eq!(at(0.01).force_n(p(0.0, 9.0), 0.25, 5.0, 1e-4).y, 0.0);
+    }
+}

@@ -19,6 +19,7 @@ pub mod lessons;
 pub mod link;
 pub mod map;
 pub mod physics;
+pub mod published;
 pub mod quiz;
 pub mod records;
 pub mod report;

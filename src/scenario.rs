@@ -704,9 +704,9 @@ impl Default for Plan {
 
 impl Default for Fasteners {
     fn default() -> Self {
-        // Two more than the four of common practice, which stay under Ontario's working load.
+        // Twice the four of common practice, which stay far under Ontario's working load.
         Fasteners {
-            per_side: 6,
+            per_side: 8,
             kind: FastenerKind::Nail16d,
             species: Species::SprucePineFir,
             moisture: Moisture::Dry,

@@ -3,6 +3,7 @@
 //! A bad file or argument: exit 2 and one line. Nobody listening or a full disc: exit 1, no noise.
 
 use shortfall::file::{LARGEST_FILE_BYTES, read_scenario};
+use shortfall::published::Drop;
 use shortfall::report::outcome_json;
 use shortfall::scenario::Scenario;
 use std::ffi::OsString;
@@ -12,6 +13,8 @@ use std::process::ExitCode;
 const HELP: &str = "\
 fall FILE        the fall of the set-up in FILE, as one JSON object
 fall -           the same, from standard input
+fall --drop FILE a rigid mass on a line: mass_kg, free_fall_m, rope_m, rope_modulus_n and, if any, link_m,
+                 absorber, max_extension_m, grab
 fall --example   a set-up to begin from
 fall --schema    JSON Schema of a set-up
 fall --help      this
@@ -42,8 +45,22 @@ fn main() -> ExitCode {
 }
 
 fn run(args: &[OsString]) -> Result<String, String> {
+    if let [first, file] = args
+        && first == "--drop"
+    {
+        let text = read(file)?;
+        let drop: Drop = serde_json::from_str(&text).map_err(|e| e.to_string())?;
+        let sizes = [drop.mass_kg, drop.rope_m, drop.rope_modulus_n];
+        if !sizes.iter().all(|x| x.is_finite() && *x > 0.0) || !(0.0..=20.0).contains(&drop.free_fall_m) {
+            return Err("drop: a size is not above 0, or the fall not from 0 to 20 m".to_owned());
+        }
+        return serde_json::to_string_pretty(&drop.run()).map_err(|e| e.to_string());
+    }
     let [arg] = args else {
-        return Err("usage: fall FILE | fall - | fall --example | fall --schema | fall --help".to_owned());
+        return Err(
+            "usage: fall FILE | fall - | fall --drop FILE | fall --example | fall --schema | fall --help"
+                .to_owned(),
+        );
     };
     let show = |v: &serde_json::Value| serde_json::to_string_pretty(v).map_err(|e| e.to_string());
     match arg.to_str() {
@@ -53,17 +70,8 @@ fn run(args: &[OsString]) -> Result<String, String> {
         }
         Some("--example") => show(&serde_json::to_value(Scenario::default()).map_err(|e| e.to_string())?),
         Some(other) if other.starts_with("--") => Err(format!("no such argument: {other} (try --help)")),
-        path => {
-            let mut bytes = Vec::new();
-            let most = LARGEST_FILE_BYTES as u64 + 1;
-            let read = if path == Some("-") {
-                std::io::stdin().take(most).read_to_end(&mut bytes)
-            } else {
-                std::fs::File::open(arg).and_then(|f| f.take(most).read_to_end(&mut bytes))
-            };
-            let name = arg.to_string_lossy();
-            read.map_err(|e| format!("{name}: {e}"))?;
-            let text = String::from_utf8(bytes).map_err(|_| format!("{name}: not UTF-8 text"))?;
+        _ => {
+            let text = read(arg)?;
             let s = read_scenario(&text).map_err(|e| e.to_string())?;
             let out = outcome_json(&s);
             if let Some(p) = out["problems"].get(0) {
@@ -76,4 +84,18 @@ fn run(args: &[OsString]) -> Result<String, String> {
             show(&out)
         }
     }
+}
+
+/// The text of a file, or of standard input for `-`.
+fn read(arg: &OsString) -> Result<String, String> {
+    let mut bytes = Vec::new();
+    let most = LARGEST_FILE_BYTES as u64 + 1;
+    let read = if arg == "-" {
+        std::io::stdin().take(most).read_to_end(&mut bytes)
+    } else {
+        std::fs::File::open(arg).and_then(|f| f.take(most).read_to_end(&mut bytes))
+    };
+    let name = arg.to_string_lossy();
+    read.map_err(|e| format!("{name}: {e}"))?;
+    String::from_utf8(bytes).map_err(|_| format!("{name}: not UTF-8 text"))
 }

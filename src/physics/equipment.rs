@@ -21,9 +21,9 @@ pub const GRAB_DEAD_TRAVEL_M: f64 = 0.15;
 pub const GRAB_DEAD_TRAVELS_M: (f64, f64) = (0.05, 0.3);
 /// Travel over which the grip then rises to full, m (assumed).
 pub const GRAB_BITE_M: f64 = 0.05;
-/// Force at which a locked grab slips, N (assumed at the high end, against the worker where force counts:
-/// the 8 kN that no arrest may pass in North America).
-pub const GRAB_GRIP_N: f64 = 8.0 * KN_N;
+/// Force at which a locked grab slips, N (assumed at the high end of what EN 353-2 lets a grab do with
+/// 100 kg, no more than 6 kN: against the worker where force counts).
+pub const GRAB_GRIP_N: f64 = 6.0 * KN_N;
 /// The least and the most of it, N: with 100 kg, EN 353-2's two limits (an arrest within 1 m, no more than
 /// 6 kN) leave 1.6 to 6 kN for a grab; to 8 kN elsewhere (assumed).
 pub const GRAB_GRIPS_N: (f64, f64) = (3.0 * KN_N, 8.0 * KN_N);

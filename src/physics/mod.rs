@@ -31,7 +31,7 @@ use world::{Touch, World};
 /// end with a blow below; energy of moving rope by its elastic tension.
 /// 5: flesh that gives on the roof, finer steps while tumbling, neighbours of a fall from a roof; a grab's
 /// dead travel before it bites; slack above the grab; 0.3 m of harness; both feet of the worker off the
-/// rails; an anchor judged without the edge's help; falls along the wall that do not hang on the step.
+/// rails; a plate lets go at its first row; an anchor judged without the edge's help; falls along the wall that do not hang on the step.
 pub const PHYSICS_VERSION: u32 = 5;
 
 /// Runs a whole fall, and from a roof its neighbours with it.

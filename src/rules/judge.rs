@@ -422,6 +422,10 @@ fn anchor(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place
     }
 }
 
+/// A foot that needs more than this share of the friction it has holds barely: friction of feet scatters by
+/// a fifth (assumed).
+const BARELY_SHARE: f64 = 0.8;
+
 /// Height at which a person works, m: the feet on a ladder, the eave on a roof.
 fn working_height_m(s: &Scenario, g: &Geometry) -> f64 {
     match s.stance {
@@ -470,6 +474,13 @@ fn ladder_and_height(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place
                     .other(Quantity::Ratio, stand.has_friction, Rounding::Down),
             ),
             Footing::TipsBack => out.push(assumed(C::LadderTips, Major)),
+            Footing::Holds if !s.ladder.tied && stand.needed_friction > BARELY_SHARE * stand.has_friction => {
+                out.push(
+                    assumed(C::LadderBarely, Minor)
+                        .value(Quantity::Ratio, stand.needed_friction, Rounding::Up)
+                        .other(Quantity::Ratio, stand.has_friction, Rounding::Down),
+                )
+            }
             Footing::Holds | Footing::TipsSideways => {}
         }
         if stand.off_middle_m > ladder::HALF_WIDTH_M {

@@ -489,6 +489,7 @@ finding_codes! {
     GrabLink, "The lanyard's length against what a grab may carry.";
     GrabLinkAsk, "The lanyard's length against a figure that has to be confirmed.";
     LadderNotRequired, "No protection is asked for on a portable ladder.";
+    LadderBarely, "The ladder's foot holds, but by less than a fifth.";
     LadderConditions, "On a portable ladder it is asked for under conditions.";
     AnchorOpen, "The fasteners' figure would do; what it leaves out is open.";
     AnchorEngineered, "A rated anchor with a qualified person behind it.";
@@ -620,7 +621,7 @@ mod tests {
         }
         h.update(include_bytes!("../weights.json"));
         let hex: String = h.finalize().iter().take(6).map(|b| format!("{b:02x}")).collect();
-        assert_eq!((RULES_VERSION, hex.as_str()), (5, "98060ee1584a"));
+        assert_eq!((RULES_VERSION, hex.as_str()), (5, "4201fbfa02c6"));
     }
 
     /// The published sense of each boundary, by hand: at most, at least, more than.

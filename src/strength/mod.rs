@@ -66,6 +66,10 @@ pub enum Ground {
     Unsuitable,
 }
 
+/// Most fasteners in one row of the plate before a 38 mm rafter is likely to split: seven 16d nails are ten
+/// diameters apart over the plate's length (NDS commentary, from memory).
+pub const MOST_IN_A_ROW: u32 = 7;
+
 /// What an anchor holds for the pull that this set-up gives.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Strength {
@@ -93,7 +97,7 @@ fn one(s: &Scenario, in_framing: bool, off_rad: f64) -> (f64, f64) {
     let in_wood_m = f.length_m - PLATE_M - SHEATHING_M;
     let (w, z) = if in_framing {
         (
-            withdrawal(&f, g, in_wood_m),
+            withdrawal(&f, g, in_wood_m.min(f.threaded_m())),
             lateral(&f, g.min(wood::SHEATHING_LATERAL_RATIO), in_wood_m + SHEATHING_M, Side::Steel(PLATE_M)),
         )
     } else {
@@ -111,13 +115,23 @@ fn one(s: &Scenario, in_framing: bool, off_rad: f64) -> (f64, f64) {
     )
 }
 
-/// Angle between the pull and the roof at the fasteners, rad: the rope's own, and prying.
-fn pull_off_roof_rad(s: &Scenario) -> f64 {
-    let lift = match s.stance {
+/// The rope's own angle off the roof, rad.
+fn lift_rad(s: &Scenario) -> f64 {
+    match s.stance {
         Stance::Ladder { .. } => 0.0,
         Stance::Roof { .. } => LYING_PULL_RAD,
-    };
-    lift + libm::atan2(RING_HEIGHT_M, PLATE_LENGTH_M)
+    }
+}
+
+/// Angle between the force on the fastener that is pried most and the roof, rad: the rope's own, and the ring
+/// that stands off the roof. About the plate's lower end a row of `n` at even spacing takes the moment in
+/// proportion to its distances, so the row at the ridge takes x / sum of x^2 of it and lets go first; the
+/// rest then follows.
+fn pried_rad(lift_rad: f64, n: u32) -> f64 {
+    let n = f64::from(n.max(1));
+    // x_i = L i / n; the pull on one is its share of the moment over its share of the shear.
+    let pried = 6.0 * n * n * RING_HEIGHT_M / (PLATE_LENGTH_M * (n + 1.0) * (2.0 * n + 1.0));
+    libm::atan(libm::tan(lift_rad) + pried)
 }
 
 fn ridge(s: &Scenario, all_in_sheathing: bool) -> Strength {
@@ -126,9 +140,15 @@ fn ridge(s: &Scenario, all_in_sheathing: bool) -> Strength {
     let missed = if all_in_sheathing { 2 * n } else { a.missed.min(2 * n) };
     // Misses count on the worker's side first.
     let (miss_near, miss_far) = (missed.min(n), missed - missed.min(n));
-    let off = pull_off_roof_rad(s);
-    let framing = one(s, true, off);
-    let sheathing = one(s, false, off);
+    let lift = lift_rad(s);
+    let off = pried_rad(lift, n);
+    // Of the rope's pull each fastener bears its share of the shear; prying adds to that.
+    let share = libm::cos(off) / libm::cos(lift);
+    let each = |in_framing: bool| {
+        let (ultimate_n, allowable_n) = one(s, in_framing, off);
+        (share * ultimate_n, share * allowable_n)
+    };
+    let (framing, sheathing) = (each(true), each(false));
     let far = libm::cos(2.0 * s.house.roof_pitch_rad).max(0.0);
     let sum = |pick: fn((f64, f64)) -> f64| {
         let side = |missed: u32| f64::from(n - missed) * pick(framing) + f64::from(missed) * pick(sheathing);
@@ -205,7 +225,7 @@ mod tests {
     #[test]
     fn more_fasteners_denser_wood_and_no_misses_hold_more() {
         let base = with(|_| {});
-        assert!(with(|f| f.per_side = 8).low > base.low);
+        assert!(with(|f| f.per_side = 10).low > base.low);
         assert!(with(|f| f.species = Species::SouthernPine).low > base.low);
         assert!(with(|f| f.missed = 2).low < base.low);
         assert!(with(|f| f.moisture = Moisture::Wet).low < base.low);
@@ -229,6 +249,25 @@ mod tests {
                 }
             }
         }
+    }
+
+    /// A bug: prying was spread evenly over the plate, 11 degrees for each. By hand for six: moment F 0.05 m
+    /// about the lower end of 0.25 m, distances L/6 to L, so the last takes 6 / 91 of it over L; times six for
+    /// its share of the shear: tan = 6 * 0.05 / 0.25 * 36 / 91 = 0.475, 25.4 degrees; three: 0.386, 21.1.
+    #[test]
+    fn the_row_at_the_ridge_is_pried_most() {
+        assert!((pried_rad(0.0, 6).to_degrees() - 25.4).abs() < 0.05);
+        assert!((pried_rad(0.0, 3).to_degrees() - 21.1).abs() < 0.05);
+        // Six 16d a side in dry spruce: with Z and W of one nail, V = 1 / (1 / Z + tan / W) each, six on the
+        // near side and 0.6 of them on the far one (cos 2 x 26.6 degrees).
+        let mut s = Scenario::default();
+        s.anchor.fasteners.per_side = 6;
+        let f = Fastener::of(s.anchor.fasteners.kind);
+        let depth_m = f.length_m - PLATE_M - SHEATHING_M;
+        let w = withdrawal(&f, 0.42, depth_m).ultimate_n;
+        let z = lateral(&f, 0.42, depth_m + SHEATHING_M, Side::Steel(PLATE_M)).ultimate_n;
+        let by_hand_n = 6.0 * 1.6 / (1.0 / z + 0.4747 / w);
+        assert!((anchor(&s).mean.0 / by_hand_n - 1.0).abs() < 2e-3, "{:?} {by_hand_n}", anchor(&s));
     }
 
     #[test]

@@ -56,8 +56,14 @@ impl Fastener {
     }
 
     /// Bending yield strength, lbf/in² (NDS Table I1: 100, 90, 80 ksi by diameter; from memory).
+    /// How much of it holds by its thread, m: two thirds of a wood screw (from memory), all of a nail.
+    pub fn threaded_m(&self) -> f64 {
+        if self.shank == Shank::Screw { self.length_m * 2.0 / 3.0 } else { self.length_m }
+    }
+
+    /// By the nominal diameter (NDS, note to the screw tables; from memory).
     fn bending_yield_psi(&self) -> f64 {
-        match self.bending_diameter_m / IN_M {
+        match self.diameter_m / IN_M {
             d if d <= 0.142 => 100_000.0,
             d if d <= 0.177 => 90_000.0,
             _ => 80_000.0,

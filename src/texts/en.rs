@@ -838,6 +838,13 @@ pub fn text(key: Key) -> &'static str {
         Key::LabelWire => "power line",
         Key::Event(EventKind::LadderSlides) => "the ladder’s foot slides out",
         Key::Event(EventKind::LadderTips) => "the ladder goes over",
+        Key::Title(FindingCode::LadderBarely) => "The ladder holds, barely",
+        Key::Says(FindingCode::LadderBarely) => {
+            "The foot needs a friction of {value}; this ground gives about {other}. Feet and ground differ by more than that from place to place."
+        }
+        Key::Change(FindingCode::LadderBarely) => {
+            "Tie the top, or have the foot held; then set the foot at a quarter of the length."
+        }
         Key::Title(FindingCode::LadderSlides) => "The ladder slides out",
         Key::Says(FindingCode::LadderSlides) => {
             "The foot needs a friction of {value}; this ground gives about {other}. The ladder’s slide is what begins the fall."

@@ -866,6 +866,13 @@ pub fn text(key: Key) -> &'static str {
         Key::LabelWire => "ligne électrique",
         Key::Event(EventKind::LadderSlides) => "le pied de l’échelle glisse",
         Key::Event(EventKind::LadderTips) => "l’échelle bascule",
+        Key::Title(FindingCode::LadderBarely) => "L’échelle tient à peine",
+        Key::Says(FindingCode::LadderBarely) => {
+            "Il faut au pied un frottement de {value}; ce sol en donne environ {other}. D’un endroit à l’autre, pieds et sol diffèrent de plus que cela."
+        }
+        Key::Change(FindingCode::LadderBarely) => {
+            "Attachez le haut ou faites tenir le pied; placez ensuite le pied au quart de la longueur."
+        }
         Key::Title(FindingCode::LadderSlides) => "L’échelle glisse",
         Key::Says(FindingCode::LadderSlides) => {
             "Il faut au pied un frottement de {value}; ce sol en donne environ {other}. L’échelle glisse, puis la personne tombe."

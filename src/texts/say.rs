@@ -213,7 +213,9 @@ pub fn strength(r: Reader, s: &Scenario) -> Vec<String> {
         Some(w) => r.f(Key::StrengthAllowable, &[("value", &n(w.0))]),
         None => r.t(Key::StrengthNoAllowable).to_owned(),
     };
-    vec![
+    let crowded =
+        a.ground == Ground::Fasteners && s.anchor.fasteners.per_side > crate::strength::MOST_IN_A_ROW;
+    let mut out = vec![
         r.f(key, &[("mean", &n(a.mean.0)), ("low", &n(a.low.0))]),
         allowable,
         r.t(match a.ground {
@@ -222,7 +224,9 @@ pub fn strength(r: Reader, s: &Scenario) -> Vec<String> {
             Ground::Stated | Ground::Unsuitable => Key::StrengthJudgeAny,
         })
         .to_owned(),
-    ]
+    ];
+    out.extend(crowded.then(|| r.t(W::SplitNote).to_owned()));
+    out
 }
 
 /// A fastener's name.

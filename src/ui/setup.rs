@@ -11,6 +11,7 @@ use crate::scenario::{
     RopeEdge, RopeEnd, RopeKind, Scenario, Species, Stance, Voltage, Weather,
 };
 use crate::texts::words::Bench as W;
+use crate::texts::words::Worded;
 use crate::texts::{Key, say};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;

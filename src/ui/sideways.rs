@@ -4,10 +4,15 @@ use super::engine;
 use super::state::{bench, settings};
 use crate::engine::{Answer, Ask};
 use crate::rules::{HARD_SWING_M_S, LimitKind, place, reserve};
+use crate::scenario::AnchorKind;
 use crate::sideways::{FURTHEST_M, STEP_M, Swing, offset_within_m, reach_m};
 use crate::texts::Key;
+use crate::texts::words::Bench as W;
 use crate::units::{G_M_S2, Quantity, Rounding, within};
 use leptos::prelude::*;
+
+/// Lean of the rope past which it is told that the rafter is pushed out of its plane, rad (our own choice).
+const LEANS_RAD: f64 = 0.26;
 
 /// Roof between anchor and eave, m.
 pub fn along_roof_m(s: &crate::scenario::Scenario) -> Option<f64> {
@@ -180,6 +185,12 @@ pub fn Sideways() -> impl IntoView {
                 r.source(most),
             ))
         });
+        // Past this lean the rafter is pushed out of its plane.
+        let plate = bench.scenario.with(|s| {
+            matches!(s.anchor.kind, AnchorKind::RidgePlateInFraming | AnchorKind::RidgePlateInSheathing)
+        });
+        let leans = (plate && w.lean_rad > LEANS_RAD)
+            .then(|| r.f(W::LeanNote, &[("lean", &r.q(Quantity::Angle, w.lean_rad, Rounding::Up))]));
         let roof_m = bench.geometry.with(|g| g.as_ref().map_or(1.0, |g| g.anchor.dist(g.eave)));
         let label = r.f(
             Key::SideDrawing,
@@ -193,6 +204,7 @@ pub fn Sideways() -> impl IntoView {
                 <p>{room}</p>
                 <p>{held}</p>
                 <p id="side-met">{met}</p>
+                {leans.map(|t| view! { <p class="hint">{t}</p> })}
                 {reach.map(|t| view! { <p><strong>{t}</strong></p> })}
                 {own.map(|(t, s)| view! { <p>{t}</p><p class="source">{s}</p> })}
                 <p class="fine">{r.t(Key::SideModel)}</p>

@@ -191,6 +191,17 @@ words! {
 words! {
     /// Texts of the rooms.
     Room;
+    KnowHeading, "How we know", "D’où viennent nos chiffres";
+    KnowLead, "Published drops and figures, each beside what this program gives for the same thing. Every row is computed again before a version is let out. Most sources were read in an abstract or a summary only, and each row says so.", "Des chutes et des chiffres publiés, chacun à côté de ce que ce programme donne pour la même chose. Chaque ligne est recalculée avant chaque version. La plupart des sources n’ont été lues qu’en résumé; chaque ligne le dit.";
+    KnowPublished, "Published: {text}", "Publié : {text}";
+    KnowOurs, "Here: {value}", "Ici : {value}";
+    KnowAgrees, "agrees", "concorde";
+    KnowNot, "does not agree", "ne concorde pas";
+    KnowNoFigure, "no figure to hold it against", "pas de chiffre pour comparer";
+    KnowText, "read in the text", "lu dans le texte";
+    KnowAbstract, "read in its abstract", "lu dans le résumé";
+    KnowSummary, "read in a summary", "lu dans un résumé d’un tiers";
+    KnowOpen, "Looked for and not read, because their tables were out of reach: drops on back-up devices and with jointed dummies (HSE contract research reports 364 of 2001 and 411 of 2002), guided arresters wet and iced (Baszczynski, 2004), drops of lanyards and grabs (NBSIR 76-1146, 1977), anchors on truss roofs (Morris and Hindman, 2013 to 2017). Against an independent calculation of the same bodies and the same line, falls without contact agree to 0.03 % in force.", "Cherchés mais non lus, leurs tableaux étant hors d’atteinte : chutes sur dispositifs de secours et avec mannequins articulés (rapports HSE 364 de 2001 et 411 de 2002), coulisseaux mouillés et glacés (Baszczynski, 2004), chutes de cordons et de coulisseaux (NBSIR 76-1146, 1977), ancrages sur toits à fermes (Morris et Hindman, 2013 à 2017). Comparées à un calcul indépendant des mêmes corps et de la même liaison, les chutes sans contact concordent à 0,03 % en force.";
     NoteEndedElsewhere, "This form was finished or dropped in another tab. One sitting gives one record: it is on the crew’s list.", "Ce questionnaire a été terminé ou abandonné dans un autre onglet. Une séance donne une seule fiche : elle est dans la liste de l’équipe.";
     NoteNoEngine, "The part that draws and marks the questions did not answer. Your answers are kept: try again, with a network if you have one.", "La partie qui tire et corrige les questions n’a pas répondu. Vos réponses sont conservées : réessayez, avec un réseau si possible.";
     NoteNotSealed, "The record could not be sealed. Your answers are kept on this device.", "La fiche n’a pas pu être scellée. Vos réponses sont conservées sur cet appareil.";

@@ -11,6 +11,7 @@ use super::storage;
 use crate::engine::{Answer, Ask};
 use crate::lessons::{ALONG_M, Better, Ending, Lesson, better};
 use crate::physics::trace::Trace;
+use crate::published;
 use crate::quiz::items::ItemKind;
 use crate::scenario::Scenario;
 use crate::sideways::Swing;
@@ -84,6 +85,7 @@ pub fn Lessons() -> impl IntoView {
                         <h3>{settings.s(W::MoreHeading)}</h3>
                         <ul class="lesson-list more">{more()}</ul>
                         {move || { cleared.track(); view! { <Endings /> } }}
+                        <HowWeKnow />
                         <button type="button" id="clear-progress" on:click=move |_| {
                             storage::clear_progress();
                             done.set(vec![]);
@@ -94,6 +96,45 @@ pub fn Lessons() -> impl IntoView {
                 }.into_any(),
             }}
         </main>
+    }
+}
+
+/// Published figures beside ours, as the test command holds them together.
+#[component]
+fn HowWeKnow() -> impl IntoView {
+    let settings = settings();
+    let list = move || {
+        let r = settings.reader();
+        published::rows()
+            .into_iter()
+            .map(|row| {
+                let (shape, word) = match row.agrees() {
+                    Some(true) => ("✓ ", W::KnowAgrees),
+                    Some(false) => ("✕ ", W::KnowNot),
+                    None => ("• ", W::KnowNoFigure),
+                };
+                let read = match row.read.as_str() {
+                    "text" => W::KnowText,
+                    "abstract" => W::KnowAbstract,
+                    _ => W::KnowSummary,
+                };
+                let ours = r.q(row.figure.quantity(), row.ours_si, Rounding::Nearest);
+                view! {
+                    <li class="known-row"><p><strong>{r.lang.of(&row.what).to_owned()}</strong></p>
+                        <p>{r.f(W::KnowPublished, &[("text", r.lang.of(&row.published))])}</p>
+                        <p>{r.f(W::KnowOurs, &[("value", &ours)])}" · "<b aria-hidden="true">{shape}</b>{r.t(word)}</p>
+                        <p class="source">{row.document}" ("{r.t(read)}")"</p></li>
+                }
+            })
+            .collect_view()
+    };
+    view! {
+        <details class="part" id="how-we-know">
+            <summary><span class="what"><strong>{settings.s(W::KnowHeading)}</strong></span></summary>
+            <div class="controls"><p class="hint">{settings.s(W::KnowLead)}</p>
+                <ul class="known">{list}</ul>
+                <p class="hint">{settings.s(W::KnowOpen)}</p></div>
+        </details>
     }
 }
 

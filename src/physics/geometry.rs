@@ -392,6 +392,36 @@ mod tests {
         assert_eq!(taut_path(g.anchor, &g.corners, p(1.0, 3.0)).len(), 4);
     }
 
+    /// A bug: four of five workers began with a shin or a knee in the rails, which up to 900 J came from. The
+    /// rails are 0.03 m thick; a centimetre of flesh against them is no more than standing there.
+    #[test]
+    fn nobody_begins_inside_the_ladder() {
+        for stature_m in [1.5, 1.75, 2.0] {
+            for foot_m in [0.3, 0.6, 1.0, 1.45, 2.0] {
+                let mut s = Scenario::default();
+                s.worker.stature_m = stature_m;
+                s.ladder.foot_distance_m = foot_m;
+                let g = Geometry::of(&s).expect("stands");
+                let pose = standing(g.soles, stature_m, &s.stance, s.house.roof_pitch_rad);
+                let caps = capsules(s.worker.mass_kg, stature_m);
+                let (a, b) = (g.ladder.foot, g.ladder.tip);
+                let l = a.dist(b);
+                for part in Part::ALL.into_iter().filter(|q| !q.is_arm()) {
+                    let c = &caps[part as usize];
+                    for k in [-1.0, 0.0, 1.0] {
+                        let q = pose[part as usize].place(p(0.0, k * c.half_length_m));
+                        // Square off the rails, on the worker's side.
+                        let off_m = ((b.y - a.y) * (q.x - a.x) - (b.x - a.x) * (q.y - a.y)) / l;
+                        assert!(
+                            off_m > c.radius_m + 0.03 - 0.01,
+                            "{part:?} {stature_m} m, foot out {foot_m} m: {off_m}"
+                        );
+                    }
+                }
+            }
+        }
+    }
+
     #[test]
     fn a_ladder_too_short_for_the_eave_leans_on_the_wall() {
         let mut s = Scenario::default();

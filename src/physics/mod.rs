@@ -404,12 +404,16 @@ impl Run {
             return true;
         }
         let parts = if self.world.is_rough() { ROUGH_PARTS } else { 1 };
-        let kinetic_j = (0..parts).map(|i| self.part(i, parts)).last().unwrap_or(0.0);
-        self.step_no += 1;
+        // Held and past the lowest point, what is left is a slow swing: two steps are made as one.
+        let held = self.is_settled() && self.line.holds() && !self.struck_below();
+        let stride = if held && parts == 1 && self.step_no.is_multiple_of(2) { 2 } else { 1 };
+        let step_s = self.dt_s * stride as f64;
+        let kinetic_j = (0..parts).map(|i| self.part(i, step_s / parts as f64)).last().unwrap_or(0.0);
+        self.step_no += stride;
 
         // At rest, out of time, or (with no ground) past the lowest point.
         let t = self.time_s();
-        self.calm_s = if kinetic_j < REST_ENERGY_J && t > 0.1 { self.calm_s + self.dt_s } else { 0.0 };
+        self.calm_s = if kinetic_j < REST_ENERGY_J && t > 0.1 { self.calm_s + step_s } else { 0.0 };
         let roomy_done =
             !self.landing && self.geometry.is_some() && (t - self.last_lower_s > 1.0 || !self.line.holds());
         if self.calm_s > REST_TIME_S || t >= LONGEST_RUN_S || roomy_done {
@@ -419,9 +423,8 @@ impl Run {
         false
     }
 
-    /// The part `i` of a step made in `parts`; the kinetic energy at its start, J.
-    fn part(&mut self, i: usize, parts: usize) -> f64 {
-        let dt_s = self.dt_s / parts as f64;
+    /// The part `i`, of `dt_s`, of a step; the kinetic energy at its start, J.
+    fn part(&mut self, i: usize, dt_s: f64) -> f64 {
         let t = self.time_s() + i as f64 * dt_s;
         let d = self.world.dring();
 

@@ -423,13 +423,14 @@ const SAME_M: f64 = 0.03;
 fn higher(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     let a = job(pick, place)?;
     let mut b = a.clone();
-    match pick.u32(..7) {
+    match pick.u32(..8) {
         0 => b.grab.above_dring_m -= between(pick, 0.4, 0.8, 0.1),
         1 => b.lanyard.length_m += between(pick, 0.6, 0.9, 0.1),
         2 => b.worker.harness = HarnessFit::Loose,
         3 => b.grab.bolt = Bolt::Loose,
         4 => b.anchor.kind = AnchorKind::RatedEye,
         5 => b.lifeline.end = RopeEnd::Nothing,
+        6 => b.lifeline.slack_m = between(pick, 0.4, 1.0, 0.1),
         _ => b.gear.label = LabelState::Missing,
     }
     let (high, low) = (room_m(&a)?, room_m(&b)?);

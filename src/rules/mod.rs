@@ -21,7 +21,7 @@ use std::sync::OnceLock;
 ///
 /// 4: each line says which edition was read and in what; ladders, wires, rope ends, links on a grab and
 /// site-made anchors as corrected against sources.
-/// 5: slack above the grab and a bare edge are findings; a blow is that of trunk and thighs; the worse end
+/// 5: slack above the grab, a bare edge and a ladder that barely holds are findings; a blow is that of trunk and thighs; the worse end
 /// of a fall's neighbours is judged.
 pub const RULES_VERSION: u32 = 5;
 

@@ -137,6 +137,9 @@ pub fn facts(r: Reader, kind: ItemKind, s: &Scenario) -> Vec<(String, String)> {
         if kind != ItemKind::PutGrab {
             out.extend(field(Field::GrabAboveDring));
         }
+        if s.lifeline.slack_m > 0.0 {
+            out.extend(field(Field::LifelineSlack));
+        }
         out.push(t(Key::GrabArrow, if s.grab.arrow == Arrow::Up { Key::ArrowUp } else { Key::ArrowDown }));
         out.push(t(Key::GrabBolt, if s.grab.bolt == Bolt::Tight { Key::BoltTight } else { Key::BoltLoose }));
         out.push(t(

@@ -675,7 +675,7 @@ async fn links_upon_links_in_new_tabs_lose_nothing() -> Res {
         "document.querySelector('#f-grab-above_dring_m').nextElementSibling.nextElementSibling.click()";
     page.js(more).await?;
     let mine = grab().await?;
-    assert_eq!(mine, "0.40");
+    assert_eq!(mine, "0.20");
     // In a new tab, edited there, and the app opened anew in a third.
     let second = page.driver.new_tab().await?;
     page.driver.switch_to_window(second).await?;

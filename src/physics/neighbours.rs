@@ -20,6 +20,10 @@ pub const MOST: usize = 24;
 const AGREE_SHARE: f64 = 0.01;
 /// ... and their rooms within this, m.
 const AGREE_M: f64 = 0.01;
+/// They are told when forces differ by more than this share ...
+const TOLD_SHARE: f64 = 0.03;
+/// ... or rooms by more than this, m.
+const TOLD_M: f64 = 0.05;
 
 /// Least and largest of a figure.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -125,10 +129,10 @@ pub fn ask(s: &Scenario, shown: Trace, whole: fn(&Scenario) -> Option<Trace>) ->
 }
 
 impl Neighbours {
-    /// Whether they say more than the fall alone: more than the last figure that is shown.
+    /// Whether they are worth telling beside the fall: they differ by more than a person would round off.
     pub fn differ(&self) -> bool {
         self.alike < self.count
-            || self.peak_force_n.width() > AGREE_SHARE * self.peak_force_n.high
-            || self.room_m.is_some_and(|m| m.width() > AGREE_M)
+            || self.peak_force_n.width() > TOLD_SHARE * self.peak_force_n.high
+            || self.room_m.is_some_and(|m| m.width() > TOLD_M)
     }
 }

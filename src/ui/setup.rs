@@ -169,8 +169,18 @@ pub fn SetUp() -> impl IntoView {
             </PartCard>
 
             <PartCard number=2 title=Key::PartLifeline
-                summary=|r, s| format!("{}, {}, {}", near(r, Quantity::Length, s.lifeline.length_m),
-                    r.t(say::rope_kind(s.lifeline.kind)), r.t(say::rope_end(s.lifeline.end)))>
+                summary=|r, s| {
+                    let l = &s.lifeline;
+                    let mut out = format!("{}, {}, {}", near(r, Quantity::Length, l.length_m),
+                        r.t(say::rope_kind(l.kind)), r.t(say::rope_end(l.end)));
+                    if l.slack_m > 0.0 {
+                        out.push_str(&format!(", {} {}", r.t(Key::RopeSlack).to_lowercase(), near(r, Quantity::Length, l.slack_m)));
+                    }
+                    if l.edge == RopeEdge::Bare {
+                        out.push_str(&format!(", {}", r.t(Key::EdgeBare)));
+                    }
+                    out
+                }>
                 <NumberField field=Field::LifelineLength />
                 <NumberField field=Field::LifelineSlack />
                 <Choice name="edge" label=Key::RopeEdgeLabel

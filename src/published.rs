@@ -56,7 +56,35 @@ pub struct DropOutcome {
     pub arrest_m: f64,
 }
 
+/// Why a drop is refused.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct OutOfRange(pub &'static str);
+
 impl Drop {
+    /// Whether every size is one that can be dropped.
+    ///
+    /// # Errors
+    /// The first that is not.
+    pub fn check(&self) -> Result<(), OutOfRange> {
+        let within = |x: f64, least: f64, most: f64| (least..=most).contains(&x);
+        let torn = self.absorber.is_none() || within(self.max_extension_m, 0.05, 5.0);
+        [
+            (within(self.mass_kg, 1.0, 1_000.0), "mass_kg: 1 to 1000"),
+            (within(self.rope_m, 0.05, 100.0), "rope_m: 0.05 to 100"),
+            (within(self.rope_modulus_n, 1e3, 5e6), "rope_modulus_n: 1000 to 5000000"),
+            (within(self.link_m, 0.0, 5.0), "link_m: 0 to 5"),
+            (
+                within(self.free_fall_m, 0.0, 2.0 * (self.rope_m + self.link_m)),
+                "free_fall_m: 0 to twice rope and link",
+            ),
+            (torn, "max_extension_m: 0.05 to 5 beside an absorber"),
+            (self.absorber != Some(AbsorberClass::Stated), "absorber: e4 or e6"),
+        ]
+        .into_iter()
+        .find(|q| !q.0)
+        .map_or(Ok(()), |q| Err(OutOfRange(q.1)))
+    }
+
     /// Drops it.
     pub fn run(&self) -> DropOutcome {
         let mut line = LineParams::ideal(self.rope_modulus_n, self.rope_m + 5.0);
@@ -114,6 +142,8 @@ pub enum Figure {
     Tear,
     /// Least mass that tears an absorber to its end.
     EndMass,
+    /// Peak on bare steel over that on a person in a harness.
+    SteelRatio,
     /// Friction that a ladder's foot needs at 65 degrees over that at 75.
     LadderRatio,
 }
@@ -125,7 +155,7 @@ impl Figure {
             Figure::Peak => Quantity::Force,
             Figure::Arrest | Figure::Tear => Quantity::Length,
             Figure::EndMass => Quantity::Mass,
-            Figure::LadderRatio => Quantity::Ratio,
+            Figure::SteelRatio | Figure::LadderRatio => Quantity::Ratio,
         }
     }
 }
@@ -138,7 +168,7 @@ pub struct Row {
     pub id: String,
     /// Document.
     pub document: String,
-    /// What of it was read: `text`, `abstract` or `summary`.
+    /// What of it was read: `text`, `abstract`, `summary`, or `memory` for none.
     pub read: String,
     /// The set-up, in words.
     pub what: Bilingual,

@@ -79,3 +79,31 @@ fn what_is_refused_is_one_line_and_exit_2() {
     }
     let _ = std::fs::remove_dir_all(folder);
 }
+
+/// Bugs: a drop that began with the rope stretched, a negative link, an absorber without a length and sizes
+/// without end were computed all the same.
+#[test]
+fn a_drop_that_cannot_be_is_refused_in_a_line() {
+    let drop = |text: &str| {
+        let mut child = fall(&["--drop", "-"])
+            .stdin(Stdio::piped())
+            .stdout(Stdio::piped())
+            .stderr(Stdio::piped())
+            .spawn()
+            .expect("starts");
+        child.stdin.take().expect("a pipe").write_all(text.as_bytes()).expect("writes");
+        said(&child.wait_with_output().expect("ends"))
+    };
+    let with = |more: &str| format!(r#"{{"mass_kg":100,"rope_m":2,"rope_modulus_n":50000{more}}}"#);
+    assert_eq!(drop(&with(r#","free_fall_m":2"#)).0, Some(0));
+    for (more, named) in [
+        (r#","free_fall_m":20"#, "free_fall_m"),
+        (r#","free_fall_m":2,"link_m":-3"#, "link_m"),
+        (r#","free_fall_m":2,"absorber":"e4""#, "max_extension_m"),
+        (r#","free_fall_m":2,"absorber":"stated","max_extension_m":1"#, "absorber"),
+        (r#","free_fall_m":1e308"#, "free_fall_m"),
+    ] {
+        let (code, line) = drop(&with(more));
+        assert!(code == Some(2) && line.contains(named), "{more}: {code:?} {line}");
+    }
+}

@@ -67,6 +67,7 @@ fn arrows_between_modules_go_one_way() {
         ("lessons", &["scenario", "physics", "rules"]),
         ("framing", &["draw", "scenario", "strength"]),
         ("rescue", &["units", "scenario", "physics"]),
+        ("published", &["units", "scenario", "physics", "rules"]),
         ("day", &["draw", "scenario", "physics", "rules", "scoring", "report", "sideways", "hand", "houses"]),
         ("hand", &["units", "scenario", "physics"]),
         ("houses", &["scenario"]),
@@ -113,7 +114,12 @@ fn arrows_between_modules_go_one_way() {
     ];
     for (name, text) in sources("src") {
         let module = name.trim_start_matches("src/").split(['/', '.']).next().unwrap_or_default().to_owned();
-        let Some((_, may)) = allowed.iter().find(|(m, _)| *m == module) else { continue };
+        // What shows and starts it all may use anything; every other module has its line above.
+        if ["ui", "bin", "lib", "main"].contains(&module.as_str()) {
+            continue;
+        }
+        let (_, may) =
+            allowed.iter().find(|(m, _)| *m == module).unwrap_or_else(|| panic!("{module} is in no line"));
         for part in code(&text).split("crate::").skip(1) {
             let used: String = part.chars().take_while(|c| c.is_alphanumeric() || *c == '_').collect();
             assert!(used == module || may.contains(&used.as_str()), "{name} uses {used}");

@@ -50,10 +50,7 @@ fn run(args: &[OsString]) -> Result<String, String> {
     {
         let text = read(file)?;
         let drop: Drop = serde_json::from_str(&text).map_err(|e| e.to_string())?;
-        let sizes = [drop.mass_kg, drop.rope_m, drop.rope_modulus_n];
-        if !sizes.iter().all(|x| x.is_finite() && *x > 0.0) || !(0.0..=20.0).contains(&drop.free_fall_m) {
-            return Err("drop: a size is not above 0, or the fall not from 0 to 20 m".to_owned());
-        }
+        drop.check().map_err(|e| e.0.to_owned())?;
         return serde_json::to_string_pretty(&drop.run()).map_err(|e| e.to_string());
     }
     let [arg] = args else {

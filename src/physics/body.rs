@@ -247,7 +247,12 @@ pub fn standing(soles: P, stature_m: f64, stance: &Stance, pitch_rad: f64) -> [P
     let (thigh, shin) = match stance {
         // On the next rung, knee nearly straight, so that neither knee nor shin is in the rails.
         Stance::Ladder { .. } => bent_leg_deg(LADDER_STEP_SHARE, LADDER_STEP_UP_SHARE),
-        Stance::Roof { .. } => bent_leg_deg(STEP_SHARE, STEP_SHARE * libm::tan(pitch_rad)),
+        Stance::Roof { .. } => {
+            // On a steep roof a shorter step, or the knee would stand in the slope.
+            let rise = libm::tan(pitch_rad);
+            let step = if rise > 1.0 { STEP_SHARE / rise } else { STEP_SHARE };
+            bent_leg_deg(step, step * rise)
+        }
     };
     let knee = put(Part::ThighRight, hip, thigh);
     put(Part::ShinRight, knee, shin);

@@ -202,6 +202,7 @@ pub struct Run {
     dt_s: f64,
     step_no: usize,
     flesh_low_j: f64,
+    start_flesh_j: f64,
     start_dring: P,
     start_potential_j: f64,
     start_kinetic_j: f64,
@@ -221,6 +222,8 @@ pub struct Run {
     first_taut: Option<(f64, f64)>,
     /// Drop at which the line came taut, between two steps, m.
     taut_drop_m: Option<f64>,
+    /// Drop of the D-ring and slip of the grab at the first blow below, m: what follows is a body folding up.
+    landed: Option<(f64, f64)>,
     lowest_dring: (f64, f64),
     lowest_point_m: f64,
     lowest_gap_m: f64,
@@ -335,6 +338,7 @@ impl Run {
             dt_s: DT_S,
             step_no: 0,
             flesh_low_j: 0.0,
+            start_flesh_j: 0.0,
             samples: Vec::new(),
             events: vec![Event { kind: EventKind::Slip, time_s: 0.0 }],
             impacts: Vec::new(),
@@ -347,6 +351,7 @@ impl Run {
             free_fall_m: None,
             first_taut: None,
             taut_drop_m: None,
+            landed: None,
             lowest_dring: (d.y, 0.0),
             lowest_point_m: f64::INFINITY,
             lowest_gap_m: f64::INFINITY,
@@ -469,7 +474,11 @@ impl Run {
         }
         // What the roof took and does not give back may only grow.
         self.roof_j = step.roof_j;
-        let rubbed_j = step.roof_j - step.flesh_j;
+        if self.step_no == 0 && i == 0 {
+            // Who begins a little in the roof brings that much along.
+            self.start_flesh_j = step.flesh_j;
+        }
+        let rubbed_j = step.roof_j - step.flesh_j + self.start_flesh_j;
         self.flesh_low_j = self.flesh_low_j.max(rubbed_j);
         if counts {
             self.errors_j.0 = self.errors_j.0.max(self.flesh_low_j - rubbed_j);
@@ -621,6 +630,10 @@ impl Run {
                         continue;
                     }
                     self.figure = true;
+                    if landing && self.landed.is_none() {
+                        let drop_m = self.start_dring.y - self.world.dring().y;
+                        self.landed = Some((drop_m, self.line.grab_slip_m()));
+                    }
                     self.impacts.push(Impact { what: touch.thing, speed_m_s: touch.speed_m_s, time_s: t });
                     let kind = match touch.thing {
                         Thing::Ground => EventKind::StrikesGround,
@@ -726,15 +739,23 @@ impl Run {
         Trace {
             peak_force_n: self.peak.0,
             anchor_peak_n: self.anchor_peak_n,
-            free_fall_m: self.free_fall_m.unwrap_or(if self.line.holds() && outcome == Outcome::Stopped {
-                self.slack_drop_m
-            } else {
-                total_fall_m
-            }),
+            // Where the line never bore the weight: as far as it was slack; where it held nothing at all, down
+            // to the blow.
+            free_fall_m: self
+                .free_fall_m
+                .unwrap_or_else(|| {
+                    let never_held = self.peak.0 < TAUT_FORCE_N || self.line.off_rope;
+                    if outcome == Outcome::Stopped || !never_held {
+                        self.slack_drop_m
+                    } else {
+                        self.landed.map_or(total_fall_m, |l| l.0)
+                    }
+                })
+                .min(total_fall_m),
             total_fall_m,
             absorber_extension_m: self.line.absorber_m(),
             rope_stretch_m: self.rope_stretch_m,
-            grab_slip_m: self.line.grab_slip_m(),
+            grab_slip_m: self.landed.map_or(self.line.grab_slip_m(), |l| l.1),
             dead_travel_m: self.line.dead_travel_m(),
             harness_slide_m: self.line.slide_m(),
             lowest_point_m: self.lowest_point_m,

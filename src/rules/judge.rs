@@ -388,6 +388,10 @@ fn anchor(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place
             };
             out.push(shown(f, allowable.0));
         }
+        // A breaking load under the working load asked for cannot be enough, whoever chose it.
+        (AnchorLimit::Working(w), None) if a.low.0 < w.0 => {
+            out.push(shown(Finding { met: Some(false), ..Finding::new(C::AnchorCapacity, Major) }, a.low.0));
+        }
         (AnchorLimit::Working(_), None) if !site_made && by_qualified => {
             out.push(shown(Finding::new(C::AnchorEngineered, Good), a.low.0));
         }
@@ -589,10 +593,12 @@ fn method(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place
     }
     let room_m = g.soles.y - g.surface_below_m(g.soles.x, 0.25);
     let needed_m = clearance::needed_under_feet_m(s, s.grab.above_dring_m, reserve.value);
-    // What this gear needs at the least: grab up, slack out.
+    // What this gear needs at the least: grab as high as the lanyard reaches beside the rope, slack out.
     let mut best = s.clone();
     best.lifeline.slack_m = 0.0;
-    let least_m = clearance::needed_under_feet_m(&best, s.lanyard.length_m, reserve.value);
+    let beside_m = (g.grab.x - g.dring.x).abs();
+    let up_m = libm::sqrt((s.lanyard.length_m * s.lanyard.length_m - beside_m * beside_m).max(0.0));
+    let least_m = clearance::needed_under_feet_m(&best, up_m, reserve.value);
     let (code, need_m, severity) = if least_m > room_m {
         (C::ArrestTooLow, least_m, Critical)
     } else if needed_m > room_m {
@@ -658,6 +664,20 @@ mod tests {
     }
     fn find(id: &str, s: &Scenario, t: &Trace, code: FindingCode) -> Option<Finding> {
         judge(s, t, place(id).expect("a place")).into_iter().find(|f| f.code == code)
+    }
+
+    /// A bug: where a place asks for a working load, a rated anchor that breaks under it was passed.
+    #[test]
+    fn a_rated_anchor_that_breaks_under_the_working_load_is_not_enough() {
+        let mut s = Scenario::default();
+        s.anchor.kind = AnchorKind::RatedEye;
+        s.anchor.stated_breaking_n = 3_500.0;
+        for by in [AnchorChosenBy::CompetentPerson, AnchorChosenBy::QualifiedPerson] {
+            s.plan.anchor_by = by;
+            let t = simulate(&s).expect("falls");
+            let f = find("on", &s, &t, C::AnchorCapacity).expect("asked");
+            assert!(f.met == Some(false) && f.severity == Major);
+        }
     }
 
     /// A bug: with slack in the line the sum called every set-up of the gear too low, although taking the

@@ -201,7 +201,7 @@ pub fn text(key: Key) -> &'static str {
             "Version {app}, physique {physics}, règles {rules}. Écart d’énergie de {residual} dans cette simulation."
         }
         Key::ModelNote => {
-            "Une personne de neuf corps articulés tombe dans le plan du dessin, sur une liaison faite de corde, coulisseau, cordon, absorbeur et harnais. Sont omis : le balancement latéral, le poids de la corde, le vent, les mains qui parent le choc; la vitesse d’un coup contre la maison ou l’échelle est celle du tronc et des cuisses, car une tête et des jambes sans muscles fouettent. Une échelle non attachée bouge si elle ne tient pas ou si elle est heurtée."
+            "Un mannequin de neuf segments articulés tombe dans le plan du dessin, sur une liaison faite de corde, coulisseau, cordon, absorbeur et harnais. Sont omis : le balancement latéral, le poids de la corde, le vent, les mains qui parent le choc; la vitesse d’un coup contre la maison ou l’échelle est celle du tronc et des cuisses, car une tête et des jambes sans muscles fouettent. Une échelle non attachée bouge si elle ne tient pas ou si elle est heurtée."
         }
         Key::Faster => "Vitesse",
         Key::SaveFile => "Enregistrer le montage",

@@ -128,6 +128,39 @@ pub fn margin(r: Reader, f: &Finding) -> Option<String> {
     Some(r.f(if m < 0.0 { Key::MarginMissing } else { Key::MarginLine }, &[("value", &shown)]))
 }
 
+/// In the middle of a sentence; names like D-ring keep their capital.
+pub fn lower_first(text: &str) -> String {
+    let mut letters = text.chars();
+    // A word in capitals is a signal word.
+    if text.chars().nth(1).is_some_and(char::is_uppercase) {
+        return text.to_owned();
+    }
+    letters.next().map_or(String::new(), |c| c.to_lowercase().chain(letters).collect())
+}
+
+/// What to change for a finding of a fall. Where something else that was found led to it, that comes first.
+pub fn change_in(r: Reader, rep: &Report, f: &Finding) -> String {
+    use FindingCode as C;
+    let causes: &[FindingCode] = match f.code {
+        C::StrikesGround | C::StrikesObstacle => &[
+            C::NotClipped,
+            C::GrabReversed,
+            C::LatchOpen,
+            C::OffRope,
+            C::AnchorGaveWay,
+            C::RopeBroke,
+            C::LinkBroke,
+        ],
+        C::OffRope => &[C::LatchOpen, C::GrabReversed, C::RopeEndOpen],
+        _ => &[],
+    };
+    let cause = causes.iter().find(|c| rep.findings.iter().any(|g| g.code == **c));
+    match cause {
+        Some(c) => r.f(W::FirstThat, &[("title", &lower_first(r.t(Key::Title(*c))))]),
+        None => change_of(r, f),
+    }
+}
+
 /// Why a finding came out as it did, from the trace.
 pub fn why(r: Reader, rep: &Report, f: &Finding) -> Option<String> {
     let (s, t) = (&rep.scenario, &rep.trace);

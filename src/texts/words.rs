@@ -76,7 +76,7 @@ words! {
     HouseTallGable, "Tall gable, chimney", "Haut pignon, cheminée";
     BackToSetUp, "Back to the set-up", "Revenir au montage";
     AfterTheStop, "After the stop: the rescue", "Après l’arrêt : le sauvetage";
-    MarkFor, "The mark is for: {title}.", "Le signe est pour : {title}.";
+    MarkFor, "The mark is for: {title}.", "Ce symbole signale : {title}.";
     CameByLink, "This set-up came by a link or from a practice page. Yours is kept.", "Ce montage vient d’un lien ou d’un exercice. Le vôtre est conservé.";
     NotKeptYet, "This set-up is not kept yet: change something, or keep it.", "Ce montage n’est pas encore conservé : changez quelque chose, ou gardez-le.";
     BackToMine, "Back to mine", "Revenir au mien";
@@ -185,6 +185,7 @@ words! {
     NeighboursOther, "{other} of them ended otherwise; the worst is shown.", "{other} d’entre elles ont fini autrement; la pire est montrée.";
     SplitNote, "More than seven of these in one row of a 38 mm rafter can split it: bore the holes first or set two staggered rows (from memory of the wood design standard’s commentary).", "Plus de sept de ces clous sur un rang peuvent fendre un chevron de 38 mm : percez d’abord, ou posez deux rangs en quinconce (de mémoire, commentaire de la norme de calcul du bois).";
     LeanNote, "The rope leans {lean} out of the rafter’s plane: the figure for a plate on one rafter is not computed for that. In tests, roof trusses pulled sideways gave way in their framing and bracing unless several were tied together (Morris, Hindman and others, J. Archit. Eng. 23 (3), 2017; read in its abstract).", "La corde penche de {lean} hors du plan du chevron : le chiffre d’une plaque sur un seul chevron n’est pas calculé pour cela. Dans des essais, des fermes tirées de côté ont cédé par leur charpente et leur contreventement, sauf si plusieurs étaient liées (Morris, Hindman et autres, J. Archit. Eng. 23 (3), 2017; lu dans le résumé).";
+    FirstThat, "Put right first what led to it: {title}.", "Corrigez d’abord ce qui y a mené : {title}.";
     KeysChoosing, "Before the fall, with the drawing in focus: arrow keys go from part to part, Enter picks one up and puts it down, arrow keys move it (Shift finer, Page keys coarser), Escape puts it back.", "Avant la chute, le dessin étant actif : les flèches vont d’une pièce à l’autre, Entrée la prend en main et la pose, les flèches la déplacent (Maj plus fin, Page plus large), Échap la remet.";
 }
 
@@ -200,6 +201,7 @@ words! {
     KnowNoFigure, "no figure to hold it against", "pas de chiffre pour comparer";
     KnowText, "read in the text", "lu dans le texte";
     KnowAbstract, "read in its abstract", "lu dans le résumé";
+    KnowMemory, "from memory, not read", "de mémoire, non lu";
     KnowSummary, "read in a summary", "lu dans un résumé d’un tiers";
     KnowOpen, "Looked for and not read, because their tables were out of reach: drops on back-up devices and with jointed dummies (HSE contract research reports 364 of 2001 and 411 of 2002), guided arresters wet and iced (Baszczynski, 2004), drops of lanyards and grabs (NBSIR 76-1146, 1977), anchors on truss roofs (Morris and Hindman, 2013 to 2017). Against an independent calculation of the same bodies and the same line, falls without contact agree to 0.03 % in force.", "Cherchés mais non lus, leurs tableaux étant hors d’atteinte : chutes sur dispositifs de secours et avec mannequins articulés (rapports HSE 364 de 2001 et 411 de 2002), coulisseaux mouillés et glacés (Baszczynski, 2004), chutes de cordons et de coulisseaux (NBSIR 76-1146, 1977), ancrages sur toits à fermes (Morris et Hindman, 2013 à 2017). Comparées à un calcul indépendant des mêmes corps et de la même liaison, les chutes sans contact concordent à 0,03 % en force.";
     NoteEndedElsewhere, "This form was finished or dropped in another tab. One sitting gives one record: it is on the crew’s list.", "Ce questionnaire a été terminé ou abandonné dans un autre onglet. Une séance donne une seule fiche : elle est dans la liste de l’équipe.";

@@ -33,20 +33,10 @@ fn told(part: Held, r: say::Reader, s: &Scenario, how: W) -> String {
     let field = part.field(s);
     let value = format!(
         "{} {}",
-        lower_first(r.t(say::field(field).0)),
+        say::lower_first(r.t(say::field(field).0)),
         r.q(Quantity::Length, field.get(s).unwrap_or(0.0), Rounding::Nearest)
     );
     r.f(how, &[("part", name(part, r, s)), ("value", &value)])
-}
-
-/// In the middle of a sentence; names like D-ring keep their capital.
-pub fn lower_first(text: &str) -> String {
-    let mut letters = text.chars();
-    // A word in capitals is a signal word.
-    if text.chars().nth(1).is_some_and(char::is_uppercase) {
-        return text.to_owned();
-    }
-    letters.next().map_or(String::new(), |c| c.to_lowercase().chain(letters).collect())
 }
 
 /// Where a pointer is in the plane, m.

@@ -116,6 +116,7 @@ fn HowWeKnow() -> impl IntoView {
                 let read = match row.read.as_str() {
                     "text" => W::KnowText,
                     "abstract" => W::KnowAbstract,
+                    "memory" => W::KnowMemory,
                     _ => W::KnowSummary,
                 };
                 let ours = r.q(row.figure.quantity(), row.ours_si, Rounding::Nearest);

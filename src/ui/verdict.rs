@@ -1,6 +1,5 @@
 //! Predict before, compare after: the prediction form, the verdict and the findings.
 
-use super::hand::lower_first;
 use super::player::player;
 use super::state::{Phase, Said, bench, settings};
 use crate::inspection::GearPart;
@@ -135,8 +134,8 @@ pub fn Verdict() -> impl IntoView {
         let for_what = run
             .findings
             .first()
-            .filter(|f| f.severity <= Severity::Minor && !told.contains(&f.code))
-            .map(|f| r.f(W::MarkFor, &[("title", &lower_first(r.t(Key::Title(f.code))))]));
+            .filter(|f| f.severity <= Severity::Note && !told.contains(&f.code))
+            .map(|f| r.f(W::MarkFor, &[("title", &say::lower_first(r.t(Key::Title(f.code))))]));
         let said = bench.prediction.get();
         let ends = match said {
             Some(Said::Ends(o)) => Some(o),
@@ -212,7 +211,7 @@ pub fn Findings() -> impl IntoView {
                 .map(|f| {
                     let (class, shape) = mark(f.severity);
                     let off = points.iter().find(|d| d.code == f.code).map(|d| format!("−{}", d.points));
-                    let change = (f.severity <= Severity::Minor).then(|| say::change_of(r, f));
+                    let change = (f.severity <= Severity::Minor).then(|| say::change_in(r, &run, f));
                     let source = f.limit.map(|l| r.source(l)).or_else(|| f.duty.map(|d| r.duty(d)));
                     let why = say::why(r, &run, f);
                     let margin = say::margin(r, f);

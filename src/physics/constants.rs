@@ -1,4 +1,5 @@
-//! Step, tolerances and thresholds, each with its reason. Nothing else tunes the simulation.
+//! Step, tolerances and thresholds, each with its reason. Assumed figures of devices stand in `equipment`, the
+//! spans that are asked of a fall in `neighbours`.
 
 /// Steps in a second. 1/960 s keeps the peak force of a point mass on the line within 0.05 % of
 /// the closed form over the whole grid of `tests/closed_forms.rs`.

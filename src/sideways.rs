@@ -9,7 +9,7 @@
 
 use crate::physics::equipment::{LineParams, SLIP_DOWN_ROOF_M_S};
 use crate::physics::geometry::{DRING_SHARE, Geometry, p, path_length, taut_path};
-use crate::physics::point::{EDGE_PARTS, PointRun, Sheet};
+use crate::physics::point::{PointRun, Sheet};
 use crate::scenario::{Scenario, Stance};
 use serde::{Deserialize, Serialize};
 
@@ -169,7 +169,7 @@ impl Ground {
             |run: &PointRun| Moment { x_m: run.at().x, down_m: -run.at().y, speed_m_s: -run.speed().x };
         let mut path = vec![moment(&run)];
         let (mut fastest, mut lowest_y_m, mut crossed, mut steps) = ((0.0_f64, offset_m), at.y, false, 0);
-        let per_point = STEPS_PER_POINT * fineness * if edge_holds { EDGE_PARTS } else { 1 };
+        let per_point = STEPS_PER_POINT * fineness * sheet.parts();
         while run.time_s() < SWING_TIME_S {
             let before = run.at();
             run.step();

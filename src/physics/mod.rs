@@ -31,7 +31,8 @@ use world::{Touch, World};
 /// end with a blow below; energy of moving rope by its elastic tension.
 /// 5: flesh that gives on the roof, finer steps while tumbling, neighbours of a fall from a roof; a grab's
 /// dead travel before it bites; slack above the grab; 0.3 m of harness; both feet of the worker off the
-/// rails; a plate lets go at its first row; an anchor judged without the edge's help; falls along the wall that do not hang on the step.
+/// rails; a plate lets go at its first row; an anchor judged without the edge's help; falls along the wall
+/// that do not hang on the step.
 pub const PHYSICS_VERSION: u32 = 5;
 
 /// Runs a whole fall, and from a roof its neighbours with it.
@@ -39,7 +40,7 @@ pub const PHYSICS_VERSION: u32 = 5;
 /// # Errors
 /// `None` when [`Scenario::problems`] is not empty: an impossible set-up has no fall.
 pub fn simulate(s: &Scenario) -> Option<Trace> {
-    simulate_alone(s).map(|t| neighbours::ask(s, t, simulate_alone))
+    simulate_alone(s).map(|t| neighbours::ask(s, t))
 }
 
 /// Runs a whole fall without asking its neighbours.
@@ -735,6 +736,7 @@ impl Run {
         } else {
             Outcome::Stopped
         };
+        let grab_slip_m = self.landed.map_or(self.line.grab_slip_m(), |l| l.1);
         let left_roof = !self.on_roof || self.events.iter().any(|e| e.kind == EventKind::OverEave);
         Trace {
             peak_force_n: self.peak.0,
@@ -755,8 +757,8 @@ impl Run {
             total_fall_m,
             absorber_extension_m: self.line.absorber_m(),
             rope_stretch_m: self.rope_stretch_m,
-            grab_slip_m: self.landed.map_or(self.line.grab_slip_m(), |l| l.1),
-            dead_travel_m: self.line.dead_travel_m(),
+            grab_slip_m,
+            dead_travel_m: self.line.dead_travel_m().min(grab_slip_m),
             harness_slide_m: self.line.slide_m(),
             lowest_point_m: self.lowest_point_m,
             clearance_margin_m: (outcome == Outcome::Stopped).then_some(self.lowest_gap_m),

@@ -6,7 +6,7 @@
 //! differences (peak within 0.1 %) and are run once.
 
 use super::trace::{Outcome, Trace};
-use super::{LineParams, Start, settled_from};
+use super::{LineParams, Start, settled_from, simulate_alone};
 use crate::scenario::{Scenario, Stance};
 use serde::{Deserialize, Serialize};
 
@@ -95,8 +95,8 @@ fn neighbour(s: &Scenario, by: (f64, f64)) -> Option<(Scenario, Trace)> {
 }
 
 /// Asks the neighbours of a fall from a roof. The fall comes back with what they say; where one of them
-/// ended worse, that one comes back in its place, for `whole` to run to its end.
-pub fn ask(s: &Scenario, shown: Trace, whole: fn(&Scenario) -> Option<Trace>) -> Trace {
+/// ended worse, that one comes back in its place, run to its end.
+pub fn ask(s: &Scenario, shown: Trace) -> Trace {
     if !matches!(s.stance, Stance::Roof { .. }) || !shown.is_sound() {
         return shown;
     }
@@ -118,8 +118,9 @@ pub fn ask(s: &Scenario, shown: Trace, whole: fn(&Scenario) -> Option<Trace>) ->
     }
     let worst =
         near.iter().max_by_key(|q| rank(q.1.outcome)).filter(|q| rank(q.1.outcome) > rank(shown.outcome));
-    let instead =
-        worst.and_then(|q| whole(&q.0)).filter(|t| t.is_sound() && rank(t.outcome) > rank(shown.outcome));
+    let instead = worst
+        .and_then(|q| simulate_alone(&q.0))
+        .filter(|t| t.is_sound() && rank(t.outcome) > rank(shown.outcome));
     let all: Vec<&Trace> = near.iter().map(|q| &q.1).chain([&shown]).collect();
     let outcome = instead.as_ref().map_or(shown.outcome, |t| t.outcome);
     let neighbours = told(&all, outcome);

@@ -27,7 +27,14 @@ pub struct Sheet {
 
 /// Parts in which a step is made where the rope can drag along the edge: the drop is then off by a
 /// millimetre, in one of twenty falls by a centimetre.
-pub const EDGE_PARTS: usize = 4;
+const EDGE_PARTS: usize = 4;
+
+impl Sheet {
+    /// Parts in which a step is made on it.
+    pub fn parts(&self) -> usize {
+        if self.edge_holds { EDGE_PARTS } else { 1 }
+    }
+}
 
 /// A point mass on the line.
 pub struct PointRun {
@@ -65,8 +72,7 @@ impl PointRun {
         rope_m: f64,
         fineness: usize,
     ) -> PointRun {
-        let parts = if sheet.edge_holds { EDGE_PARTS } else { 1 } * fineness.max(1);
-        let dt_s = DT_S / parts as f64;
+        let dt_s = DT_S / (sheet.parts() * fineness.max(1)) as f64;
         let anchor = p(0.0, 0.0);
         let line = if sheet.edge_holds {
             let edge = p(at.x * sheet.roof_m / at.y.abs().max(sheet.roof_m).max(1e-6), -sheet.roof_m);

@@ -113,11 +113,10 @@ fn groups(memberships: Group, filter: Group) -> InteractionGroups {
     InteractionGroups::new(memberships, filter, InteractionTestMode::And)
 }
 
-fn empty(dt_s: f64) -> PhysicsWorld {
+/// Step and gravity are set at each step.
+fn empty() -> PhysicsWorld {
     let mut w = PhysicsWorld::new();
-    w.gravity = Vector::new(0.0, -G_M_S2 as f32);
     let ip = &mut w.integration_parameters;
-    ip.dt = dt_s as f32;
     ip.num_solver_iterations = SOLVER_ITERATIONS;
     ip.num_internal_pgs_iterations = PGS_ITERATIONS;
     ip.warmstart_joints = true;
@@ -269,7 +268,7 @@ impl World {
     }
 
     fn with_bodies(s: &Scenario, g: &Geometry, start: Start, dt_s: f64) -> World {
-        let mut w = empty(dt_s);
+        let mut w = empty();
         let st = s.worker.stature_m;
         let caps = capsules(s.worker.mass_kg, st);
         let pose = standing(g.soles, st, &s.stance, s.house.roof_pitch_rad);
@@ -344,7 +343,7 @@ impl World {
 
     /// A point mass at rest with nothing to strike: the closed forms' worker.
     pub fn point_mass(mass_kg: f64, at: P) -> World {
-        let mut w = empty(DT_S);
+        let mut w = empty();
         let body = RigidBodyBuilder::dynamic()
             .translation(v(at))
             .linvel(v(p(0.0, G_M_S2 * DT_S / 2.0)))
@@ -527,7 +526,6 @@ impl World {
             .collect();
         // Nothing changes a velocity between two steps.
         let kinetic_before_j = self.kinetic_j.unwrap_or_else(|| self.compute_kinetic_j());
-        let com = self.rapier.bodies[self.parts[0]].translation();
         let centres: Vec<Vector> = self.parts.iter().map(|&h| self.rapier.bodies[h].translation()).collect();
         for &h in &self.parts {
             let b = &mut self.rapier.bodies[h];
@@ -563,7 +561,8 @@ impl World {
                 work_j(f, spin(a, w0), spin(b, w1))
             };
             if i == 0 {
-                applied_j += at_point_j(pull_n, (f64::from(at.x - com.x), f64::from(at.y - com.y)));
+                applied_j +=
+                    at_point_j(pull_n, (f64::from(at.x - centres[0].x), f64::from(at.y - centres[0].y)));
             }
             for (_, press, f) in presses.iter().filter(|q| q.0 == i) {
                 let c = centres[i];
@@ -601,7 +600,6 @@ impl World {
 
     /// Where the worker presses on the roof, with which force, and how fast it came.
     fn press(&mut self, kick_s: f64) -> (Vec<(usize, Press, P)>, Vec<Touch>) {
-        self.near_roof = false;
         let back = self.last_dt_s.0 / (self.last_dt_s.0 + self.last_dt_s.1);
         let (mut out, mut touches, mut near_roof) = (Vec::new(), Vec::new(), false);
         // The eave's side of the roof: nobody who hangs below or beside it is near.

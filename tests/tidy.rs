@@ -248,7 +248,7 @@ fn all_keys() -> Vec<Key> {
         all.extend((0..3).map(|n| Key::AfterChoice(*c, n)));
         all.extend((1..3).map(|n| Key::AfterWhy(*c, n)));
     }
-    all.extend([EventKind::Slip, EventKind::Taut, EventKind::PeakForce, EventKind::Rest].map(Key::Event));
+    all.extend([EventKind::Slip, EventKind::Taut, EventKind::PeakForce, EventKind::End].map(Key::Event));
     all
 }
 

@@ -50,6 +50,12 @@ pub const TOUCH_SPEED_M_S: f64 = 0.3;
 /// under the anchor takes longer only on ropes that cannot reach lower.
 pub const SETTLED_TIME_S: f64 = 0.5;
 
+/// While the line has more slack than this, two steps are made as one, m: more than a worker falls in them.
+pub const COARSE_SLACK_M: f64 = 0.05;
+
+/// Time without a new figure after which the run of a held worker ends, s.
+pub const TOLD_TIME_S: f64 = 2.0;
+
 /// Stiffness of flesh and clothes where a body part presses on the roof, N/m (assumed: 85 kg lying on
 /// three places sink in by 14 mm) ...
 pub const SKIN_N_PER_M: f64 = 20_000.0;
@@ -65,4 +71,4 @@ pub const ROUGH_PARTS: usize = 3;
 /// Nearer to the roof than this counts as tumbling on it, m ...
 pub const NEAR_ROOF_M: f64 = 0.02;
 /// ... while there is more energy in motion than this, J.
-pub const ROUGH_ENERGY_J: f64 = 20.0;
+pub const ROUGH_ENERGY_J: f64 = 8.0;

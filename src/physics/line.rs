@@ -87,6 +87,7 @@ pub struct Line {
     /// Last step's elongation of each segment (clamped at zero), m.
     last_elongation_m: [f64; MAX_SEG],
     last_force_n: [f64; MAX_SEG],
+    slack_m: f64,
     /// Energy ledger.
     pub energy: LineEnergy,
     /// The anchor has given way.
@@ -137,6 +138,7 @@ impl Line {
             slide_m: 0.0,
             last_elongation_m: [0.0; MAX_SEG],
             last_force_n: [0.0; MAX_SEG],
+            slack_m: 0.0,
             energy: LineEnergy::default(),
             anchor_failed: false,
             off_rope: false,
@@ -262,6 +264,11 @@ impl Line {
         self.energy.edge_j += before_j - after_j;
         self.energy.elastic_j += after_j - before_j;
         true
+    }
+
+    /// How far the line was from taut at the last step, m; negative where it pulls.
+    pub fn slack_m(&self) -> f64 {
+        self.slack_m
     }
 
     /// Rope between the anchor and the grab, m.
@@ -460,6 +467,8 @@ impl Line {
             *end = self.at_corner_m[corner];
         }
         to[n - 1] = self.total_m();
+
+        self.slack_m = to[n - 1] - segs.len_m.iter().take(n).sum::<f64>();
 
         // Trial elongations, stiffnesses with damping included.
         let mut x = [0.0; MAX_SEG];

@@ -33,7 +33,9 @@ use world::{Touch, World};
 /// dead travel before it bites; slack above the grab; 0.3 m of harness; both feet of the worker off the
 /// rails; a plate lets go at its first row; an anchor judged without the edge's help; falls along the wall
 /// that do not hang on the step.
-pub const PHYSICS_VERSION: u32 = 5;
+/// 6: the energy check covers the whole run; finer steps for as long as a body moves on the roof; the run of
+/// a held worker ends two seconds after its last figure; double steps in undisturbed free fall.
+pub const PHYSICS_VERSION: u32 = 6;
 
 /// Runs a whole fall, and from a roof its neighbours with it.
 ///
@@ -235,10 +237,10 @@ pub struct Run {
     body_low_j: f64,
     /// Errors so far: energy that joints and contacts gave, and that of the whole balance, J.
     errors_j: (f64, f64),
-    /// The same up to the last moment from which a figure of the trace was taken.
-    counted_j: (f64, f64),
     /// A figure of the trace was taken at this moment.
     figure: bool,
+    /// When the last one was taken, s.
+    last_figure_s: f64,
     calm_s: f64,
     was_taut: bool,
     joint_gap_m: f64,
@@ -362,8 +364,8 @@ impl Run {
             roof_j: 0.0,
             body_low_j: 0.0,
             errors_j: (0.0, 0.0),
-            counted_j: (0.0, 0.0),
             figure: false,
+            last_figure_s: 0.0,
             calm_s: 0.0,
             was_taut: false,
             joint_gap_m: 0.0,
@@ -410,9 +412,19 @@ impl Run {
             return true;
         }
         let parts = if self.world.is_rough() { ROUGH_PARTS } else { 1 };
-        // Held and past the lowest point, what is left is a slow swing: two steps are made as one.
+        // Held and past the lowest point, what is left is a slow swing; before the line comes taut, a fall
+        // that nothing disturbs: two steps are made as one.
         let held = self.is_settled() && self.line.holds() && !self.struck_below();
-        let stride = if held && parts == 1 && self.step_no.is_multiple_of(2) { 2 } else { 1 };
+        let falling = self.line.slack_m() > COARSE_SLACK_M && !self.world.is_in_contact();
+        let stride = if (held || falling)
+            && parts == 1
+            && !self.world.is_near_roof()
+            && self.step_no.is_multiple_of(2)
+        {
+            2
+        } else {
+            1
+        };
         let step_s = self.dt_s * stride as f64;
         let kinetic_j = (0..parts).map(|i| self.part(i, step_s / parts as f64)).last().unwrap_or(0.0);
         self.step_no += stride;
@@ -422,7 +434,9 @@ impl Run {
         self.calm_s = if kinetic_j < REST_ENERGY_J && t > 0.1 { self.calm_s + step_s } else { 0.0 };
         let roomy_done =
             !self.landing && self.geometry.is_some() && (t - self.last_lower_s > 1.0 || !self.line.holds());
-        if self.calm_s > REST_TIME_S || t >= LONGEST_RUN_S || roomy_done {
+        // Held, and nothing more to learn: what follows is a slow swing.
+        let told = held && t - self.last_figure_s.max(self.last_lower_s) > TOLD_TIME_S;
+        if self.calm_s > REST_TIME_S || t >= LONGEST_RUN_S || roomy_done || told {
             self.end = Some(t);
             return true;
         }
@@ -491,7 +505,7 @@ impl Run {
             self.errors_j.0 = self.errors_j.0.max(self.body_low_j - self.body_j);
         }
         if core::mem::take(&mut self.figure) {
-            self.counted_j = self.errors_j;
+            self.last_figure_s = t;
         }
         kinetic_j
     }
@@ -724,7 +738,7 @@ impl Run {
             let at = self.lowest_dring.1;
             self.mark(EventKind::Lowest, at);
         }
-        self.mark(EventKind::Rest, t);
+        self.mark(EventKind::End, t);
         self.events.sort_by(|a, b| a.time_s.total_cmp(&b.time_s));
         let total_fall_m = (self.start_dring.y - self.lowest_dring.0).max(0.0);
         let work_in_j = self.start_kinetic_j + (self.start_potential_j - self.world.potential_j()).max(0.0);
@@ -771,7 +785,7 @@ impl Run {
                 line: self.line.energy,
                 body_j: self.body_j + self.roof_j,
             },
-            energy_residual: self.counted_j.0.max(self.counted_j.1) / scale,
+            energy_residual: self.errors_j.0.max(self.errors_j.1) / scale,
             joint_gap_m: self.joint_gap_m,
             weight_n: self.weight_n,
             neighbours: None,

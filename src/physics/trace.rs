@@ -73,8 +73,8 @@ pub enum EventKind {
     LinkBreaks,
     /// The lanyard was never clipped to the D-ring.
     NotClipped,
-    /// At rest.
-    Rest,
+    /// The run ends: at rest, or held in a slow swing with nothing more to learn.
+    End,
 }
 
 /// An event and its time.

@@ -502,6 +502,16 @@ impl World {
         self.last_dt_s.0
     }
 
+    /// Whether anything touches anything.
+    pub fn is_in_contact(&self) -> bool {
+        self.near_contact
+    }
+
+    /// Whether something of the worker presses on the roof, or is about to.
+    pub fn is_near_roof(&self) -> bool {
+        self.near_roof
+    }
+
     /// Whether the next step is to be made in parts: landing on the roof, with energy in motion.
     pub fn is_rough(&self) -> bool {
         (self.near_roof || (self.from_roof && self.near_contact))

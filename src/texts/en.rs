@@ -264,7 +264,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Event(EventKind::StrikesGround) => "strikes the ground",
         Key::Event(EventKind::AnchorFails) => "anchor gives way",
         Key::Event(EventKind::OffRope) => "off the rope",
-        Key::Event(EventKind::Rest) => "at rest",
+        Key::Event(EventKind::End) => "the end",
         Key::Thing(Thing::Ground) => "the ground",
         Key::Thing(Thing::Obstacle) => "the deck",
         Key::Thing(Thing::Wall) => "the wall",

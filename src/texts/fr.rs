@@ -266,7 +266,7 @@ pub fn text(key: Key) -> &'static str {
         Key::Event(EventKind::StrikesGround) => "heurte le sol",
         Key::Event(EventKind::AnchorFails) => "ancrage cède",
         Key::Event(EventKind::OffRope) => "sort de la corde",
-        Key::Event(EventKind::Rest) => "au repos",
+        Key::Event(EventKind::End) => "la fin",
         Key::Thing(Thing::Ground) => "le sol",
         Key::Thing(Thing::Obstacle) => "la terrasse",
         Key::Thing(Thing::Wall) => "le mur",

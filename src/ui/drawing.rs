@@ -711,7 +711,7 @@ pub fn Storyboard() -> impl IntoView {
                 times.push((k, at));
             }
         }
-        times.push((EventKind::Rest, t.duration_s()));
+        times.push((EventKind::End, t.duration_s()));
         times.sort_by(|a, b| a.1.total_cmp(&b.1));
         Some(
             times

@@ -223,7 +223,7 @@ impl Player {
                 r.trace
                     .events
                     .iter()
-                    .rfind(|e| e.time_s > from_s && e.time_s <= to_s && e.kind != EventKind::Rest)
+                    .rfind(|e| e.time_s > from_s && e.time_s <= to_s && e.kind != EventKind::End)
                     .map(|e| self.settings.reader_now().t(Key::Event(e.kind)))
             })
         });

@@ -5,6 +5,7 @@
 
 use std::env;
 use std::ffi::OsString;
+use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, ExitCode, Stdio};
 
@@ -341,6 +342,30 @@ fn bench() -> Done {
     run(
         "browser benchmark",
         cargo().args(["run", "--quiet", "-p", "browser-tests", "--bin", "bench"]).env("PATH", tool_path()?),
+    )?;
+    rivals()
+}
+
+/// General-purpose engines from npm on the same nine bodies, for comparison only.
+fn rivals() -> Done {
+    let dir = root().join("target/rivals");
+    fs::create_dir_all(&dir).map_err(|e| format!("{}: {e}", dir.display()))?;
+    let npm = if cfg!(windows) { "npm.cmd" } else { "npm" };
+    run(
+        "fetch other engines",
+        Command::new(npm)
+            .args(["install", "--silent", "--no-audit", "--no-fund", "--prefix"])
+            .arg(&dir)
+            .args(["@dimforge/rapier2d-compat@0.21", "planck@1"]),
+    )?;
+    let args = ["bench", "--quiet", "--no-default-features", "--features", "headless", "--bench", "falls"];
+    let bodies = output(cargo().args(args).args(["--", "--bodies"])).ok_or("no bodies from the benchmark")?;
+    let file = dir.join("bodies.json");
+    fs::write(&file, bodies).map_err(|e| format!("{}: {e}", file.display()))?;
+    let from = fs::File::open(&file).map_err(|e| format!("{}: {e}", file.display()))?;
+    run(
+        "the same bodies in other engines",
+        Command::new("node").arg(root().join("tests/bench/rivals.mjs")).arg(&dir).stdin(from),
     )
 }
 

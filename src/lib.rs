@@ -6,34 +6,19 @@
 
 #![warn(missing_docs)]
 
-pub mod changes;
-pub mod day;
 pub mod draw;
-pub mod engine;
-pub mod file;
-pub mod framing;
-pub mod hand;
-pub mod houses;
-pub mod inspection;
-pub mod lessons;
-pub mod link;
-pub mod map;
+pub mod geometry;
+pub mod grade;
 pub mod physics;
-pub mod published;
+pub mod practice;
 pub mod quiz;
-pub mod records;
-pub mod report;
-pub mod rescue;
-pub mod roster;
 pub mod rules;
 pub mod scenario;
 pub mod scene;
-pub mod scoring;
-pub mod sideways;
-pub mod spread;
 pub mod strength;
+pub mod studies;
 pub mod texts;
-pub mod thumbs;
 #[cfg(feature = "ui")]
 pub mod ui;
 pub mod units;
+pub mod worker;

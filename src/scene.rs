@@ -4,8 +4,8 @@
 //! so the drawing can never disagree with the grade. Slack rope is drawn as a sagging curve of the
 //! right length; it carries no force in the simulation.
 
-use crate::physics::body::{Capsule, PARTS, Part, Pose, capsules, dring_on_torso, standing};
-use crate::physics::geometry::{Geometry, P, p, path_length, taut_path};
+use crate::geometry::body::{Capsule, PARTS, Part, Pose, capsules, dring_on_torso, standing};
+use crate::geometry::{Geometry, P, p, path_length, taut_path};
 use crate::physics::trace::Sample;
 use crate::scenario::{Scenario, Stance};
 

@@ -4,15 +4,15 @@
 //! What reads must be harmless to everything behind it; what does not is refused in one short line.
 
 use shortfall::draw::Draw;
-use shortfall::file::{read_scenario, read_whole};
-use shortfall::hand::{Held, dragged, moved};
-use shortfall::link::read_fragment;
-use shortfall::physics::geometry::p;
+use shortfall::geometry::p;
+use shortfall::grade::report::outcome_json;
+use shortfall::practice::hand::{Held, dragged, moved};
+use shortfall::quiz::record::*;
+use shortfall::quiz::roster::{crew, due};
 use shortfall::quiz::{Answered, Blueprint, CUT_SHARE, form};
-use shortfall::records::*;
-use shortfall::report::outcome_json;
-use shortfall::roster::{crew, due};
 use shortfall::scenario::Scenario;
+use shortfall::scenario::file::{read_scenario, read_whole};
+use shortfall::scenario::link::read_fragment;
 use shortfall::texts::Lang;
 use shortfall::texts::say::{self, Reader};
 use shortfall::units::Units;
@@ -111,7 +111,7 @@ fn use_it(s: &Scenario, runs: &mut u32) {
 fn set_ups_and_links_are_read_or_refused_in_a_line() {
     let mut runs = 60;
     let (mut read, mut refused) = (0, 0);
-    let mut seen = |got: Result<Scenario, shortfall::file::FileError>| match got {
+    let mut seen = |got: Result<Scenario, shortfall::scenario::file::FileError>| match got {
         Ok(s) => {
             read += 1;
             use_it(&s, &mut runs);

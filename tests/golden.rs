@@ -1,8 +1,8 @@
 //! Golden traces: the same bits on every platform. `tests/browser` computes the same hash in wasm.
 
-use shortfall::file::read_scenario;
+use shortfall::grade::report::outcome_json;
 use shortfall::physics::{Simulation, simulate};
-use shortfall::report::outcome_json;
+use shortfall::scenario::file::read_scenario;
 use shortfall::scenario::*;
 
 /// One of each: a plain stop, a reversed grab, a roof slide over the ridge rope, a failing anchor.
@@ -76,7 +76,7 @@ fn a_bad_file_names_its_field() {
 /// A change of these is a change of the quiz's version.
 #[test]
 fn what_is_drawn_from_a_seed_stays_the_same() {
-    let some = |from: u64| (from..from + 100).map(|n| shortfall::engine::drawn(n) + "\n").collect::<String>();
+    let some = |from: u64| (from..from + 100).map(|n| shortfall::worker::drawn(n) + "\n").collect::<String>();
     let got = std::thread::scope(|scope| {
         let second = scope.spawn(|| some(100));
         some(0) + &second.join().expect("draws")

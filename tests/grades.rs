@@ -1,9 +1,9 @@
 //! Whole grades as a person reads them: 40 set-ups, in English and in French.
 
-use shortfall::report::Report;
+use shortfall::grade::report::Report;
+use shortfall::grade::scoring::Grade;
 use shortfall::rules::Severity;
 use shortfall::scenario::*;
-use shortfall::scoring::Grade;
 use shortfall::texts::{Lang, say};
 use shortfall::units::Units;
 use std::fmt::Write;
@@ -160,7 +160,7 @@ fn forty_grades_in_french() {
 fn rules_of_thumb_read_in_both_languages_and_units() {
     for lang in Lang::ALL {
         for units in [Units::Metric, Units::FeetPounds] {
-            for t in shortfall::thumbs::Thumb::ALL {
+            for t in shortfall::practice::thumbs::Thumb::ALL {
                 let (says, fares, told) = say::thumb(say::Reader { lang, units }, t);
                 assert!(!says.is_empty() && !fares.is_empty());
                 assert!(!told.contains('{') && !told.contains("NaN"), "{told}");

@@ -2,9 +2,9 @@
 
 use proptest::prelude::*;
 use proptest::test_runner::{TestCaseError, TestRunner};
+use shortfall::geometry::{Geometry, p, path_length, taut_path};
 use shortfall::physics::constants::DT_S;
 use shortfall::physics::equipment::{AbsorberParams, LineParams};
-use shortfall::physics::geometry::{Geometry, p, path_length, taut_path};
 use shortfall::physics::trace::{EventKind, Outcome, Trace};
 use shortfall::physics::world::World;
 use shortfall::physics::{Run, Start, settled_trace, simulate};
@@ -140,7 +140,7 @@ proptest! {
     #[test]
     fn joints_do_not_push_the_whole_worker(mass in 50.0..140.0f64, stature in 1.5..2.0f64, steps in 20usize..200) {
         let s = Scenario { worker: Worker { mass_kg: mass, stature_m: stature, ..Worker::default() }, ..Scenario::default() };
-        let g = shortfall::physics::geometry::Geometry::of(&s).expect("stands");
+        let g = shortfall::geometry::Geometry::of(&s).expect("stands");
         let mut w = World::worker(&s, &g, false, Start::default(), DT_S);
         let before = w.momentum();
         let steps = steps.min(120);

@@ -4,10 +4,10 @@
 //! definition, and events (taut, tearing, spent) are resolved by the step control.
 
 use ode_solvers::{Dop853, SVector, System};
+use shortfall::geometry::p;
 use shortfall::physics::Run;
 use shortfall::physics::constants::DT_S;
 use shortfall::physics::equipment::{AbsorberParams, LineParams};
-use shortfall::physics::geometry::p;
 use shortfall::physics::world::World;
 use shortfall::units::G_M_S2;
 

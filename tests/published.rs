@@ -1,11 +1,11 @@
 //! The table of published figures: every row computed again, and held against what its source says.
 
+use shortfall::geometry::{Geometry, LadderTop};
 use shortfall::physics::equipment::{GrabParams, LineParams};
-use shortfall::physics::geometry::{Geometry, LadderTop};
 use shortfall::physics::ladder::{Load, reactions};
 use shortfall::physics::{Run, settled_trace};
-use shortfall::published::{Drop, Figure, Row, rows};
 use shortfall::scenario::*;
+use shortfall::studies::published::{Drop, Figure, Row, rows};
 
 /// A climber of 800 N at nine tenths of a ladder of 150 N, against a wall without friction.
 fn foot_needs(deg: f64) -> f64 {

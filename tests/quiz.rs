@@ -1,20 +1,20 @@
 //! Twenty thousand questions: every key proved again by another way, no two answers alike, the levels
 //! spread as designed, the same in every language and unit system because no word is in them.
 
-use shortfall::inspection::GearPart;
+use shortfall::geometry::{BODY_OFF_LADDER_M, Geometry, LadderTop};
+use shortfall::grade::report::Report;
 use shortfall::physics::equipment::LineParams;
-use shortfall::physics::geometry::{BODY_OFF_LADDER_M, Geometry, LadderTop};
 use shortfall::physics::ladder::{self, Footing, Load, reactions};
 use shortfall::physics::trace::Outcome;
 use shortfall::physics::{settled_trace, simulate};
-use shortfall::quiz::items::*;
+use shortfall::practice::inspection::GearPart;
+use shortfall::quiz::questions::*;
 use shortfall::quiz::{Answered, Blueprint, CUT_SHARE, alike, form, missed, score};
-use shortfall::report::Report;
 use shortfall::rules::{
     Advice, Finding, FindingCode, HARD_SWING_M_S, Severity, advice, judge, place, reserve,
 };
 use shortfall::scenario::{Scenario, Stance, Voltage};
-use shortfall::sideways;
+use shortfall::studies::along_wall;
 use shortfall::texts::say::Reader;
 use shortfall::texts::{Lang, ask};
 use shortfall::units::G_M_S2;
@@ -170,7 +170,7 @@ fn proof(q: &Item) -> Option<Choice> {
         ItemKind::Along => {
             let kept = reserve().expect("common").value;
             let fits = |x: f64| {
-                let w = sideways::swing(&s(0), x).expect("swings");
+                let w = along_wall::swing(&s(0), x).expect("swings");
                 w.room_m().is_none_or(|m| m >= kept) && w.free.speed_m_s < HARD_SWING_M_S
             };
             let Ask::One { choices, .. } = &q.ask else { return None };

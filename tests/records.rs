@@ -1,9 +1,9 @@
 //! Records: sealed, written, read back, merged, replayed; the crew's list and what it is due for.
 
-use shortfall::quiz::items::{Ask, Given};
+use shortfall::quiz::questions::{Ask, Given};
+use shortfall::quiz::record::*;
+use shortfall::quiz::roster::{DueKind, analysis, due, next_due};
 use shortfall::quiz::{Answered, Blueprint, CUT_SHARE, form};
-use shortfall::records::*;
-use shortfall::roster::{DueKind, analysis, due, next_due};
 use shortfall::units::date;
 
 fn blueprint(seed: u64) -> Blueprint {
@@ -286,7 +286,7 @@ fn xapi_statements_have_what_the_standard_asks_for() {
 }
 
 fn crew(text: &str) -> Vec<String> {
-    shortfall::roster::crew(text).names
+    shortfall::quiz::roster::crew(text).names
 }
 
 #[test]
@@ -307,7 +307,7 @@ fn a_crew_list_is_pasted_or_read_from_csv() {
 #[test]
 fn names_past_the_last_are_counted() {
     let many: String = (0..100_000).map(|n| format!("Painter {n}\n")).collect();
-    let got = shortfall::roster::crew(&many);
+    let got = shortfall::quiz::roster::crew(&many);
     assert_eq!((got.names.len(), got.left_out), (500, 99_500));
 }
 
@@ -371,7 +371,7 @@ fn the_exports_of_a_record_whole() {
         Header::new("Élise Low", "Maud Larivière", "fr", from, 2, 0.8, "2026-05-04T09:00:00-04:00");
     (header.app, header.physics, header.rules, header.quiz) = ("0.1.0".to_owned(), 4, 4, 2);
     let answer = |seed, credit_share| Answered {
-        kind: shortfall::quiz::items::ItemKind::Wire,
+        kind: shortfall::quiz::questions::ItemKind::Wire,
         seed,
         given: Given::One(1),
         credit_share,

@@ -1,10 +1,10 @@
 //! What the tool teaches, played: every sentence that states a sum or a rule is held against the number
 //! that the engine gives for that very set-up, and no sentence says what was found to be false.
 
-use shortfall::lessons::Lesson;
+use shortfall::grade::report::Report;
 use shortfall::physics::simulate;
 use shortfall::physics::trace::{Outcome, Thing};
-use shortfall::report::Report;
+use shortfall::practice::lessons::Lesson;
 use shortfall::rules::{FindingCode, Severity, place, places};
 use shortfall::scenario::*;
 use shortfall::texts::say::{self, Reader};
@@ -26,7 +26,7 @@ fn free_fall_is_the_lanyard_plus_the_drop_of_the_grab() {
         // the slip carries the ring outward.
         // Before it bites, the grab runs on by 0.15 m (assumed), and 29 CFR 1926.500(b) counts that too.
         let (length_m, most_m) = (s.lanyard.length_m, s.lanyard.length_m - above_m + 0.15);
-        let g = shortfall::physics::geometry::Geometry::of(&s).expect("stands");
+        let g = shortfall::geometry::Geometry::of(&s).expect("stands");
         let least_m = (length_m.powi(2) - (g.grab.x - g.dring.x).powi(2)).sqrt() - above_m + 0.15;
         assert!(
             t.free_fall_m > least_m - 0.2 && t.free_fall_m < most_m + 0.01,
@@ -66,7 +66,7 @@ fn each_principle_is_what_its_pair_shows() {
         let [a, b] = l.pair("on");
         let (x, y) = (simulate(&a).expect("falls"), simulate(&b).expect("falls"));
         assert!(x.is_sound() && y.is_sound(), "{l:?}");
-        let better = shortfall::lessons::better(&x, &y);
+        let better = shortfall::practice::lessons::better(&x, &y);
         let change: fn(&Scenario) -> f64 = match l {
             Lesson::GrabHeight => |s| s.grab.above_dring_m,
             Lesson::SlackOnTheRoof => |s| -s.lifeline.slack_m,
@@ -86,7 +86,11 @@ fn each_principle_is_what_its_pair_shows() {
             Lesson::AlongTheWall => |_| 0.0,
         };
         let first = change(&a) > change(&b);
-        let want = if first { shortfall::lessons::Better::First } else { shortfall::lessons::Better::Second };
+        let want = if first {
+            shortfall::practice::lessons::Better::First
+        } else {
+            shortfall::practice::lessons::Better::Second
+        };
         assert_eq!(better, want, "{l:?}");
     }
 }
@@ -156,7 +160,7 @@ fn slack_above_the_grab_adds_free_fall_one_to_one() {
 #[test]
 fn no_house_brings_a_ladder_that_its_place_refuses() {
     for p in places() {
-        for house in shortfall::houses::HouseKind::ALL {
+        for house in shortfall::practice::houses::HouseKind::ALL {
             let mut s = Scenario { place: p.id.clone(), ..Scenario::default() };
             house.move_in(&mut s);
             let r = Report::run(&s).expect("falls");

@@ -1,9 +1,9 @@
 //! The house rules that a compiler does not check: arrows between modules, unit suffixes, no
 //! unwrap outside tests, paths named in the docs, places in both languages, no 'safe' as a verdict.
 
-use shortfall::lessons::{Ending, Lesson};
 use shortfall::physics::trace::{EventKind, Outcome};
-use shortfall::quiz::items::{AfterCase, ItemKind, Step};
+use shortfall::practice::lessons::{Ending, Lesson};
+use shortfall::quiz::questions::{AfterCase, ItemKind, Step};
 use shortfall::rules::FindingCode;
 use shortfall::scenario::AnchorKind;
 use shortfall::texts::words::{Bench, Room, Worded};

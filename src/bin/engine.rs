@@ -1,7 +1,7 @@
 //! The engine's worker: reads a question from the page, answers it, nothing else.
 
 use js_sys::Uint8Array;
-use shortfall::engine::{Ask, answer, pack, unpack};
+use shortfall::worker::{Ask, answer, pack, unpack};
 use wasm_bindgen::prelude::*;
 use web_sys::{DedicatedWorkerGlobalScope, MessageEvent};
 

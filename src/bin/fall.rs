@@ -2,10 +2,10 @@
 //!
 //! A bad file or argument: exit 2 and one line. Nobody listening or a full disc: exit 1, no noise.
 
-use shortfall::file::{LARGEST_FILE_BYTES, read_scenario};
-use shortfall::published::Drop;
-use shortfall::report::outcome_json;
+use shortfall::grade::report::outcome_json;
 use shortfall::scenario::Scenario;
+use shortfall::scenario::file::{LARGEST_FILE_BYTES, read_scenario};
+use shortfall::studies::published::Drop;
 use std::ffi::OsString;
 use std::io::{Read, Write};
 use std::process::ExitCode;

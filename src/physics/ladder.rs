@@ -5,7 +5,7 @@
 //! sliding out. In a fall the boots leave the rungs at once; what happens to the ladder then is for the rigid
 //! bodies. Left out: bending, rungs, levellers, soft ground, a helper at the foot.
 
-use super::geometry::{BODY_OFF_LADDER_M, Geometry, LadderTop};
+use crate::geometry::{BODY_OFF_LADDER_M, Geometry, LadderTop};
 use crate::scenario::{Scenario, Stance, Weather};
 use crate::units::G_M_S2;
 use serde::{Deserialize, Serialize};

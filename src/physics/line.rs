@@ -11,7 +11,7 @@
 
 use super::constants::{SLIP_SWEEPS, SLIP_TOLERANCE_N, TAUT_FORCE_N};
 use super::equipment::LineParams;
-use super::geometry::{P, taut_path};
+use crate::geometry::{P, taut_path};
 use serde::{Deserialize, Serialize};
 
 /// Most corners a rope bends over here: ridge, eave, fascia.

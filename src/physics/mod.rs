@@ -3,10 +3,8 @@
 //! [`simulate`] is the only door; [`Simulation`] is the same run cut into slices, for a page that
 //! must not block. Only `world` names rapier.
 
-pub mod body;
 pub mod constants;
 pub mod equipment;
-pub mod geometry;
 pub mod ladder;
 pub mod line;
 pub mod neighbours;
@@ -15,11 +13,11 @@ pub mod skin;
 pub mod trace;
 pub mod world;
 
+use crate::geometry::body::Part;
+use crate::geometry::{Geometry, P, p, path_length, taut_path};
 use crate::scenario::{Scenario, Stance};
-use body::Part;
 use constants::*;
 use equipment::LineParams;
-use geometry::{Geometry, P, p, taut_path};
 use ladder::Footing;
 use line::{Line, Pull};
 use trace::{Event, EventKind, Impact, Ledger, Outcome, Sample, Thing, Trace};
@@ -694,7 +692,7 @@ impl Run {
             if self.line.holds() {
                 let path = taut_path(g.anchor, &g.corners, q);
                 let rope = self.line.grab_rope_m();
-                let r = geometry::path_length(&path);
+                let r = path_length(&path);
                 if r > rope {
                     let last = path[path.len() - 2];
                     let l = last.dist(q);

@@ -9,8 +9,8 @@
 
 use super::constants::{DT_S, RESIDUAL_FLOOR_J, RESIDUAL_LIMIT};
 use super::equipment::{LineParams, ROOF_SLIP_FRICTION};
-use super::geometry::{P, p};
 use super::line::{Fold, Line};
+use crate::geometry::{P, p};
 use crate::units::G_M_S2;
 
 /// The plane.

@@ -8,7 +8,7 @@
 //! the roof's corners. Stiffness and damping are assumed.
 
 use super::constants::{SKIN_DAMPING_M_S, SKIN_HARDENS_M, SKIN_N_PER_M, SKIN_STICK_M_S};
-use super::geometry::{P, p};
+use crate::geometry::{P, p};
 
 /// One place where a capsule presses on the roof.
 #[derive(Clone, Copy, Debug, PartialEq)]

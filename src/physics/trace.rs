@@ -3,10 +3,10 @@
 //! A trace is all that the grade, the player and the headless program see of physics. It can be
 //! hashed: the same scenario gives the same bits natively and in a browser.
 
-use super::body::Pose;
-use super::geometry::P;
 use super::line::LineEnergy;
 use super::neighbours::Neighbours;
+use crate::geometry::P;
+use crate::geometry::body::Pose;
 use serde::{Deserialize, Serialize};
 
 /// What a body can strike.

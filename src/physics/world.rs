@@ -9,18 +9,18 @@
 //! step's gravity taken off, which makes rapier's semi-implicit Euler second-order accurate.
 
 use super::Start;
-use super::body::{PARTS, Part, Pose, capsules, dring_on_torso, hinges, standing};
 use super::constants::{
     CONTACT_STABILIZATION, DT_S, LANDING_ITERATIONS, NEAR_ROOF_M, PGS_ITERATIONS, ROUGH_ENERGY_J,
     SOLVER_ITERATIONS, TOUCH_SPEED_M_S,
 };
 use super::equipment::{BODY_FRICTION, SLIP_DOWN_ROOF_M_S, SLIP_OFF_LADDER_M_S};
-use super::geometry::{Geometry, P, p};
 use super::ladder::{
     FOOT_SLIDES_M_S, Footing, SLIDING_SHARE, TIPS_RAD_S, foot_friction, mass_kg as ladder_mass_kg, stand,
 };
 use super::skin::{Press, presses};
 use super::trace::Thing;
+use crate::geometry::body::{PARTS, Part, Pose, capsules, dring_on_torso, hinges, standing};
+use crate::geometry::{Geometry, P, p};
 use crate::scenario::{Scenario, Stance};
 use crate::units::G_M_S2;
 use rapier2d::prelude::*;

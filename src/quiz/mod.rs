@@ -3,10 +3,12 @@
 //! The same seed gives the same form on the same versions of physics and rules, in either language
 //! and either unit system: a form holds codes and SI numbers, no words.
 
-pub mod items;
+pub mod questions;
+pub mod record;
+pub mod roster;
 
 use crate::draw::Draw;
-use items::{Given, Item, ItemKind, item};
+use questions::{Given, Item, ItemKind, item};
 use serde::{Deserialize, Serialize};
 
 /// Version of the quiz: the generator, the drawing of forms, the questions and their keys. A record

@@ -3,11 +3,11 @@
 //! It is no simulation: the absorber is taken as torn to its end and the lifeline as stretched by what
 //! its maker prints. It answers whether fall arrest has a chance at this height at all. Left out: swing.
 
+use crate::geometry::Geometry;
 use crate::physics::equipment::{
     ABSORBER_SHARE, AbsorberParams, GRAB_BITE_M, GRAB_DEAD_TRAVELS_M, HARNESS_COMPLIANCE_M_PER_N,
     HARNESS_SLIDE_LOOSE_M, HARNESS_SLIDE_SNUG_M, ROPE_TABLE_N, rope_modulus_n,
 };
-use crate::physics::geometry::Geometry;
 use crate::scenario::{Absorber, HarnessFit, Scenario};
 
 /// Least shift of the D-ring and stretch of the harness that tables allow, m: 1 ft (OSHA Technical

@@ -5,10 +5,10 @@ use super::{
     AnchorLimit, BreakingLoadN, Comparison, Duty, DutyKind, Finding, FindingCode, Limit, LimitKind, Method,
     Needs, Place, Severity, Value, clearance, common,
 };
+use crate::geometry::Geometry;
 use crate::physics::equipment::{
     FROZEN_ABSORBER_N, MEAN_TO_PEAK_RATIO, class_force_n, class_masses_kg, link_strength_n, rope_strength_n,
 };
-use crate::physics::geometry::Geometry;
 use crate::physics::ladder::{self, Footing};
 use crate::physics::trace::{EventKind, Outcome, Thing, Trace};
 use crate::scenario::{

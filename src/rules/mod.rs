@@ -619,7 +619,7 @@ mod tests {
         for f in files {
             h.update(f.contents());
         }
-        h.update(include_bytes!("../weights.json"));
+        h.update(include_bytes!("../grade/weights.json"));
         let hex: String = h.finalize().iter().take(6).map(|b| format!("{b:02x}")).collect();
         assert_eq!((RULES_VERSION, hex.as_str()), (5, "4201fbfa02c6"));
     }

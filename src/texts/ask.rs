@@ -3,9 +3,9 @@
 use super::Key;
 use super::say::{self, Reader};
 use super::words::Worded;
-use crate::physics::geometry::Geometry;
+use crate::geometry::Geometry;
 use crate::physics::ladder::{self, Footing};
-use crate::quiz::items::{Ask, Choice, Given, Item, ItemKind};
+use crate::quiz::questions::{Ask, Choice, Given, Item, ItemKind};
 use crate::rules::{Advice, HARD_SWING_M_S, place, reserve};
 use crate::scenario::*;
 use crate::strength::{self, Ground};
@@ -158,7 +158,7 @@ pub fn facts(r: Reader, kind: ItemKind, s: &Scenario) -> Vec<(String, String)> {
         if s.gear.rope != RopeState::Sound {
             out.push((
                 r.t(Key::PartRope).to_owned(),
-                say::look(r, crate::inspection::Look::Rope(s.gear.rope)),
+                say::look(r, crate::practice::inspection::Look::Rope(s.gear.rope)),
             ));
         }
         if s.gear.label != LabelState::Legible {
@@ -236,7 +236,7 @@ pub fn right(r: Reader, q: &Item) -> String {
     }
 }
 
-fn steps(r: Reader, all: Vec<crate::quiz::items::Step>) -> String {
+fn steps(r: Reader, all: Vec<crate::quiz::questions::Step>) -> String {
     let words: Vec<String> =
         all.iter().enumerate().map(|(n, s)| format!("{}. {}", n + 1, r.t(Key::Step(*s)))).collect();
     words.join("; ")

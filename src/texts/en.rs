@@ -1,9 +1,9 @@
 //! Every text in English.
 
 use super::Key;
-use crate::lessons::{Ending, Lesson};
 use crate::physics::trace::{EventKind, Outcome, Thing};
-use crate::quiz::items::{AfterCase, ItemKind, Step};
+use crate::practice::lessons::{Ending, Lesson};
+use crate::quiz::questions::{AfterCase, ItemKind, Step};
 use crate::rules::FindingCode;
 use crate::scenario::{AnchorKind, ProblemCode};
 

@@ -10,9 +10,9 @@ mod fr;
 pub mod say;
 pub mod words;
 
-use crate::lessons::{Ending, Lesson};
 use crate::physics::trace::{EventKind, Outcome, Thing};
-use crate::quiz::items::{AfterCase, ItemKind, Step};
+use crate::practice::lessons::{Ending, Lesson};
+use crate::quiz::questions::{AfterCase, ItemKind, Step};
 use crate::rules::FindingCode;
 use crate::scenario::{AnchorKind, ProblemCode};
 use crate::units::{Quantity, Rounding, Units, round_to};

@@ -2,19 +2,19 @@
 
 use super::words::{Bench as W, Worded};
 use super::{Key, Lang, fill, limit_quantity, number, quantity, quantity_against};
-use crate::changes::Change;
-use crate::file::{Fault, FileError};
-use crate::inspection::{GearPart, Look};
+use crate::grade::changes::Change;
+use crate::grade::report::Report;
 use crate::physics::equipment::{ABSORBER_SHARE_MIDDLE, AbsorberParams};
 use crate::physics::trace::{EventKind, Outcome, Trace};
-use crate::report::Report;
+use crate::practice::inspection::{GearPart, Look};
+use crate::practice::thumbs::{Fares, Thumb};
 use crate::rules::{Duty, DutyKind, Finding, FindingCode, Limit, LimitKind, ReadIn, Severity, Source};
+use crate::scenario::file::{Fault, FileError};
 use crate::scenario::{
     Arrow, Below, Bolt, ConnectorState, FastenerKind, Field, LabelState, Latch, OtherMethod, PackState,
     Problem, ProblemCode, RopeEdge, RopeEnd, RopeKind, RopeState, Scenario, Stance, Voltage, WebbingState,
 };
 use crate::strength::Ground;
-use crate::thumbs::{Fares, Thumb};
 use crate::units::{Quantity, Rounding, Units};
 
 /// Language and units of one reader.

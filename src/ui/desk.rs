@@ -4,11 +4,11 @@
 
 use super::engine;
 use super::keep::{self, Ended, Shelf};
-use crate::engine::{Answer, Ask};
-use crate::quiz::items::{Given, Item};
+use crate::quiz::questions::{Given, Item};
+use crate::quiz::record::{Doubt, Header, MOST_CREW, Names, Record};
 use crate::quiz::{Answered, Blueprint, CUT_SHARE, Form, Mode};
-use crate::records::{Doubt, Header, MOST_CREW, Names, Record};
 use crate::units::instant_s;
+use crate::worker::{Answer, Ask};
 use leptos::prelude::*;
 use serde::{Deserialize, Serialize};
 use std::collections::{HashMap, HashSet};
@@ -305,8 +305,8 @@ impl Desk {
     }
 
     /// The kinds that a person missed in the last form.
-    pub fn missed_by(self, who: &str) -> Vec<crate::quiz::items::ItemKind> {
-        let who = crate::records::name(who);
+    pub fn missed_by(self, who: &str) -> Vec<crate::quiz::questions::ItemKind> {
+        let who = crate::quiz::record::name(who);
         self.records.with_untracked(|all| {
             let last = all.iter().rev().find(|r| r.header.who == who);
             last.map_or(vec![], |r| crate::quiz::missed(&r.answers))

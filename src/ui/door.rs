@@ -4,9 +4,9 @@
 //! to the bench as an address.
 
 use super::state::Settings;
-use crate::file::{FileError, read_scenario};
-use crate::link::{fragment, read_fragment};
 use crate::scenario::Scenario;
+use crate::scenario::file::{FileError, read_scenario};
+use crate::scenario::link::{fragment, read_fragment};
 use crate::texts::Lang;
 use crate::units::Units;
 use leptos::prelude::*;
@@ -143,7 +143,7 @@ pub fn show_link(s: &Scenario) {
 
 /// Takes a set-up out of the address, if one is there.
 pub fn forget_link() {
-    if !crate::link::holds_set_up(&window().location().hash().unwrap_or_default()) {
+    if !crate::scenario::link::holds_set_up(&window().location().hash().unwrap_or_default()) {
         return;
     }
     let path = window().location().pathname().unwrap_or_default();

@@ -4,8 +4,8 @@
 use super::hand::{self, Handles};
 use super::player::{decisive_s, player};
 use super::state::{Phase, bench, settings};
-use crate::physics::body::{PARTS, Part};
-use crate::physics::geometry::{FASCIA_DEPTH_M, Geometry, LadderTop, P, p};
+use crate::geometry::body::{PARTS, Part};
+use crate::geometry::{FASCIA_DEPTH_M, Geometry, LadderTop, P, p};
 use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::scenario::{Arrow, Latch, PowerLine, Scenario};
 use crate::scene::{Sag, Scene, build, standing_scene};
@@ -28,7 +28,7 @@ pub fn bounds(g: &Geometry, s: &Scenario) -> (f64, f64, f64, f64) {
         Some(w) => (right.max(w.distance_m + 1.0), top.max(w.height_m + 0.8)),
         None => (right, top),
     };
-    let falls = crate::physics::geometry::ground_y_m(s.house.ground_slope_rad, g.ladder.foot.x + 0.6);
+    let falls = crate::geometry::ground_y_m(s.house.ground_slope_rad, g.ladder.foot.x + 0.6);
     (left, falls - 0.5, right, top)
 }
 
@@ -263,7 +263,7 @@ fn House(g: Geometry, s: Scenario) -> impl IntoView {
         ])
     );
     let soffit = path(&[g.fascia, p(0.0, g.fascia.y)]);
-    let low = crate::physics::geometry::ground_y_m(g.ground_slope_rad, r + 1.0);
+    let low = crate::geometry::ground_y_m(g.ground_slope_rad, r + 1.0);
     let ground = path(&[p(l - 1.0, 0.0), p(0.0, 0.0), p(r + 1.0, low)]);
     let soil = format!(
         "{}Z",

@@ -8,8 +8,8 @@
 
 use super::door;
 use super::state::settings;
-use crate::engine::{Answer, Ask, pack, unpack};
 use crate::texts::Key;
+use crate::worker::{Answer, Ask, pack, unpack};
 use js_sys::Uint8Array;
 use leptos::prelude::*;
 use std::cell::RefCell;

@@ -1,7 +1,7 @@
 //! Form parts: a number with buttons, a field and (where it helps) a slider; a choice of a few.
 
 use super::state::{bench, settings};
-use crate::hand::{Held, moved};
+use crate::practice::hand::{Held, moved};
 use crate::scenario::{Field, Scenario};
 use crate::texts::words::Worded;
 use crate::texts::{Key, number, say};

@@ -5,7 +5,7 @@
 use super::door::{self, View, to_bench};
 use super::rooms::visit;
 use super::state::settings;
-use crate::framing::{Driven, PLATE_HOLES, RAFTER_M, Roof, Sound, WIDTH_M, build, holds_n, left};
+use crate::practice::framing::{Driven, PLATE_HOLES, RAFTER_M, Roof, Sound, WIDTH_M, build, holds_n, left};
 use crate::texts::say;
 use crate::texts::words::Room as W;
 use crate::units::{Quantity, Rounding};

@@ -4,7 +4,7 @@
 //! words never judge: finding the fault is the person's work.
 
 use super::state::{bench, settings};
-use crate::inspection::{GearPart, Look, from_the_shed};
+use crate::practice::inspection::{GearPart, Look, from_the_shed};
 use crate::scenario::{
     Arrow, Bolt, ConnectorState, LabelState, Latch, MOST_FASTENERS_PER_SIDE, PackState, RopeState,
     WebbingState,

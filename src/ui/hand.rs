@@ -4,8 +4,8 @@
 use super::drawing::{bounds, cm};
 use super::forms::NumberField;
 use super::state::{Bench, Phase, Settings, bench, settings};
-use crate::hand::{Held, dragged, moved};
-use crate::physics::geometry::{Geometry, P, p};
+use crate::geometry::{Geometry, P, p};
+use crate::practice::hand::{Held, dragged, moved};
 use crate::scenario::{AnchorKind, Arrow, Bolt, HarnessFit, Latch, Scenario};
 use crate::texts::words::Bench as W;
 use crate::texts::words::Worded;
@@ -260,7 +260,7 @@ fn lens(part: Held, s: &Scenario) -> Vec<(&'static str, String)> {
             all
         }
         Held::LadderFoot => {
-            let angle = crate::physics::geometry::ladder_line(s).map_or(1.3, |l| l.angle_rad());
+            let angle = crate::geometry::ladder_line(s).map_or(1.3, |l| l.angle_rad());
             let (x, y) = (84.0 - 130.0 * angle.cos(), 92.0 - 130.0 * angle.sin());
             let slope = s.house.ground_slope_rad.tan();
             let (l, r) = (92.0 - 84.0 * slope, 92.0 + 36.0 * slope);
@@ -425,7 +425,7 @@ fn lens_words(part: Held, r: say::Reader, s: &Scenario) -> String {
             ],
         ),
         Held::LadderFoot => {
-            let angle = crate::physics::geometry::ladder_line(s).map_or(0.0, |l| l.angle_rad());
+            let angle = crate::geometry::ladder_line(s).map_or(0.0, |l| l.angle_rad());
             r.f(
                 W::LensFoot,
                 &[

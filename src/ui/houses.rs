@@ -2,8 +2,8 @@
 
 use super::drawing::cm;
 use super::state::{bench, settings};
-use crate::houses::HouseKind;
-use crate::physics::geometry::{Geometry, P, p};
+use crate::geometry::{Geometry, P, p};
+use crate::practice::houses::HouseKind;
 use crate::scenario::Scenario;
 use crate::texts::words::Bench as W;
 use leptos::prelude::*;

@@ -3,12 +3,12 @@
 
 use super::engine;
 use super::state::{bench, settings};
-use crate::engine::{Answer, Ask};
-use crate::map::{COLUMNS, Cell, Knot, Map, MapKind, ROWS, cell_scenario};
 use crate::rules::reserve;
 use crate::scenario::Stance;
+use crate::studies::map::{COLUMNS, Cell, Knot, Map, MapKind, ROWS, cell_scenario};
 use crate::texts::Key;
 use crate::units::{Quantity, Rounding};
+use crate::worker::{Answer, Ask};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
@@ -184,7 +184,9 @@ pub fn RoomMap() -> impl IntoView {
         let Some(p) = map.with_untracked(|m| m.as_ref().map(pair)) else { return };
         let k = kind.get_untracked();
         if k == MapKind::OffsetAndHeight {
-            bench.along.set((p.0 / crate::sideways::STEP_M).round() * crate::sideways::STEP_M);
+            bench
+                .along
+                .set((p.0 / crate::studies::along_wall::STEP_M).round() * crate::studies::along_wall::STEP_M);
         }
         // To the centimetre: a set-up that a person can read back.
         let cm = |x: f64| (x * 100.0).round() / 100.0;

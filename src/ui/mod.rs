@@ -31,7 +31,7 @@ mod state;
 mod storage;
 mod verdict;
 
-use crate::engine::{Answer, Ask};
+use crate::worker::{Answer, Ask};
 use wasm_bindgen::prelude::*;
 
 /// Mounts the app over the static shell.

@@ -2,8 +2,8 @@
 
 use super::player::player;
 use super::state::{bench, settings};
+use crate::grade::report::Report;
 use crate::physics::trace::Outcome;
-use crate::report::Report;
 use crate::rules::{LimitKind, place};
 use crate::texts::{Key, limit_quantity, number, quantity_against};
 use crate::units::{Quantity, Rounding, round_to};

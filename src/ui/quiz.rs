@@ -6,13 +6,13 @@ use super::drawing::Still;
 use super::rooms::visit;
 use super::sheet::{Sheet, Write};
 use super::state::settings;
-use crate::engine::Writing;
-use crate::quiz::items::{Ask, Given, Item};
+use crate::quiz::questions::{Ask, Given, Item};
 use crate::quiz::{Answered, CUT_SHARE, CUTS, Mode};
 use crate::scenario::Scenario;
 use crate::texts::words::Room as W;
 use crate::texts::{Key, ask};
 use crate::units::{Quantity, Rounding};
+use crate::worker::Writing;
 use leptos::prelude::*;
 
 /// What is told about keeping, as long as it matters.
@@ -370,7 +370,7 @@ fn Told(q: Item, given: Given) -> impl IntoView {
             <button type="button" class="see" on:click=move |_| door::to_bench(&s)>{settings.s(Key::QuizSee)}</button>
         }
     });
-    let after = matches!(q.kind, crate::quiz::items::ItemKind::After);
+    let after = matches!(q.kind, crate::quiz::questions::ItemKind::After);
     let words = move || {
         let r = settings.reader();
         let yours = r.f(Key::QuizYours, &[("answer", &ask::given(r, &q, &given))]);

@@ -5,9 +5,8 @@ use super::drawing::Falls;
 use super::engine;
 use super::rooms::visit;
 use super::state::settings;
-use crate::engine::{Answer, Ask};
 use crate::physics::trace::Trace;
-use crate::rescue::{
+use crate::practice::rescue::{
     CONTACT_MIN, Drill, HALF_MIN, Hanging, Hindered, SERIOUS_MIN, Step, TWO_PULL_N, hanging, minutes,
 };
 use crate::scenario::{RescuePlan, Scenario};
@@ -15,6 +14,7 @@ use crate::texts::Key;
 use crate::texts::say::Reader;
 use crate::texts::words::Room as W;
 use crate::units::{Quantity, Rounding};
+use crate::worker::{Answer, Ask};
 use leptos::prelude::*;
 use std::sync::Arc;
 

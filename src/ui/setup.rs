@@ -284,7 +284,7 @@ pub fn SetUp() -> impl IntoView {
 
             <PartCard number=8 title=Key::PartLadder
                 summary=|r, s| format!("{}, {}", near(r, Quantity::Length, s.ladder.length_m),
-                    r.q(Quantity::Angle, crate::physics::geometry::ladder_line(s).map_or(0.0, |l| l.angle_rad()), Rounding::Nearest))>
+                    r.q(Quantity::Angle, crate::geometry::ladder_line(s).map_or(0.0, |l| l.angle_rad()), Rounding::Nearest))>
                 <NumberField field=Field::LadderFoot slider=true />
                 <NumberField field=Field::LadderLength />
                 <Choice name="tied" label=Key::LadderTiedLabel

@@ -3,11 +3,11 @@
 use super::desk::desk;
 use super::engine;
 use super::state::settings;
-use crate::engine::{Answer, Ask, Writing, Written};
-use crate::records::Record;
+use crate::quiz::record::Record;
 use crate::rules::DutyKind;
 use crate::texts::words::{Room as W, Worded};
 use crate::texts::{Key, Lang, text};
+use crate::worker::{Answer, Ask, Writing, Written};
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
 

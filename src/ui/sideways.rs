@@ -2,13 +2,13 @@
 
 use super::engine;
 use super::state::{bench, settings};
-use crate::engine::{Answer, Ask};
 use crate::rules::{HARD_SWING_M_S, LimitKind, place, reserve};
 use crate::scenario::AnchorKind;
-use crate::sideways::{FURTHEST_M, STEP_M, Swing, offset_within_m, reach_m};
+use crate::studies::along_wall::{FURTHEST_M, STEP_M, Swing, offset_within_m, reach_m};
 use crate::texts::Key;
 use crate::texts::words::Bench as W;
 use crate::units::{G_M_S2, Quantity, Rounding, within};
+use crate::worker::{Answer, Ask};
 use leptos::prelude::*;
 
 /// Lean of the rope past which it is told that the rafter is pushed out of its plane, rad (our own choice).
@@ -16,7 +16,7 @@ const LEANS_RAD: f64 = 0.26;
 
 /// Roof between anchor and eave, m.
 pub fn along_roof_m(s: &crate::scenario::Scenario) -> Option<f64> {
-    crate::physics::geometry::Geometry::of(s).map(|g| g.anchor.dist(g.eave))
+    crate::geometry::Geometry::of(s).map(|g| g.anchor.dist(g.eave))
 }
 
 /// Front view: anchor on the roof, eave, wall; the rope where the worker stands, the way of the

@@ -2,11 +2,11 @@
 
 use super::engine;
 use super::state::{bench, settings};
-use crate::engine::{Answer, Ask};
 use crate::physics::trace::Outcome;
-use crate::spread::{FALLS, FEW, SpreadFall, Uncertain, summary};
+use crate::studies::spread::{FALLS, FEW, SpreadFall, Uncertain, summary};
 use crate::texts::Key;
 use crate::units::{Quantity, Rounding};
+use crate::worker::{Answer, Ask};
 use leptos::prelude::*;
 
 /// Falls asked for at once: under half a second of work, so that a Play in between does not wait.

@@ -1,19 +1,19 @@
 //! The signals everything shares: settings, the bench (set-up, prediction, run), and how they change.
 
 use super::{door, engine, storage};
-use crate::changes::ChangeEffect;
-use crate::engine::{Answer, Ask};
-use crate::hand::Held;
-use crate::inspection::GearPart;
-use crate::physics::geometry::Geometry;
+use crate::geometry::Geometry;
+use crate::grade::changes::ChangeEffect;
+use crate::grade::report::{Report, problems};
 use crate::physics::trace::Outcome;
-use crate::report::{Report, problems};
+use crate::practice::hand::Held;
+use crate::practice::inspection::GearPart;
 use crate::rules::Advice;
 use crate::scenario::{Problem, Scenario};
 use crate::texts::say::{self, Reader};
 use crate::texts::words::Worded;
 use crate::texts::{Key, Lang};
 use crate::units::Units;
+use crate::worker::{Answer, Ask};
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -412,7 +412,7 @@ impl Bench {
         });
         if let Some(r) = self.run.get_untracked() {
             if r.trace.is_sound() {
-                storage::add_endings(crate::lessons::Ending::of(&r.trace));
+                storage::add_endings(crate::practice::lessons::Ending::of(&r.trace));
             }
             let reader = settings.reader_now();
             let said = if r.trace.is_sound() {

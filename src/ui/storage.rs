@@ -1,10 +1,10 @@
 //! What is kept on the device: settings and the set-up, in localStorage. Nothing leaves it.
 
 use super::state::{Settings, Theme};
-use crate::file::{Fault, FileError, read_whole};
-use crate::lessons::{Ending, Lesson};
-use crate::link::read_fragment;
+use crate::practice::lessons::{Ending, Lesson};
 use crate::scenario::Scenario;
+use crate::scenario::file::{Fault, FileError, read_whole};
+use crate::scenario::link::read_fragment;
 use crate::texts::{Lang, say};
 use crate::units::Units;
 use leptos::prelude::*;

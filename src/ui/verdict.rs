@@ -2,12 +2,12 @@
 
 use super::player::player;
 use super::state::{Phase, Said, bench, settings};
-use crate::inspection::GearPart;
+use crate::grade::report::APP_VERSION;
+use crate::grade::scoring::Grade;
 use crate::physics::PHYSICS_VERSION;
 use crate::physics::trace::Outcome;
-use crate::report::APP_VERSION;
+use crate::practice::inspection::GearPart;
 use crate::rules::{Advice, FindingCode, RULES_VERSION, Severity, advice};
-use crate::scoring::Grade;
 use crate::texts::words::Bench as W;
 use crate::texts::{Key, say};
 use leptos::prelude::*;

@@ -13,10 +13,10 @@ fn main() {
 
 /// The default worker's bodies and hinges as JSON, SI, for `rivals.mjs`.
 fn bodies() -> serde_json::Value {
-    use shortfall::physics::body::{capsules, dring_on_torso, hinges, standing};
+    use shortfall::geometry::body::{capsules, dring_on_torso, hinges, standing};
     let s = Scenario::default();
     let st = s.worker.stature_m;
-    let pose = standing(shortfall::physics::geometry::p(0.0, 0.0), st, &s.stance, 0.0);
+    let pose = standing(shortfall::geometry::p(0.0, 0.0), st, &s.stance, 0.0);
     let bodies: Vec<_> = capsules(s.worker.mass_kg, st)
         .iter()
         .zip(pose)

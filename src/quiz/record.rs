@@ -6,10 +6,10 @@
 //! can seal anew. That its answers fit its form is shown by drawing the form again; who sat there is
 //! shown by nothing here. Left out: signatures by keys.
 
+use crate::grade::report::APP_VERSION;
 use crate::physics::PHYSICS_VERSION;
-use crate::quiz::items::ItemKind;
+use crate::quiz::questions::ItemKind;
 use crate::quiz::{Answered, Blueprint, QUIZ_VERSION, Score, form, score};
-use crate::report::APP_VERSION;
 use crate::rules::RULES_VERSION;
 use crate::units::instant_s;
 use serde::{Deserialize, Serialize};

@@ -1,11 +1,11 @@
 //! One fall, whole: scenario text in, one JSON object out. The headless program and the browser
 //! both end here, so they cannot disagree.
 
+use crate::grade::scoring::{Grade, grade};
 use crate::physics::trace::{EventKind, Impact, Trace};
 use crate::physics::{PHYSICS_VERSION, simulate};
 use crate::rules::{Finding, RULES_VERSION, Source, judge, place};
 use crate::scenario::{Problem, ProblemCode, SCHEMA, Scenario};
-use crate::scoring::{Grade, grade};
 use serde::Serialize;
 use serde_json::{Value, json};
 

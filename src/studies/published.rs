@@ -197,5 +197,5 @@ impl Row {
 
 /// All rows.
 pub fn rows() -> Vec<Row> {
-    serde_json::from_str(include_str!("../tests/published.json")).unwrap_or_default()
+    serde_json::from_str(include_str!("../../tests/published.json")).unwrap_or_default()
 }

@@ -1,7 +1,7 @@
 //! A scenario as an address: `#s=` and the scenario file, percent-encoded.
 
-use crate::file::{Fault, FileError, read_whole};
 use crate::scenario::Scenario;
+use crate::scenario::file::{Fault, FileError, read_whole};
 use percent_encoding::{AsciiSet, NON_ALPHANUMERIC, percent_decode_str, utf8_percent_encode};
 
 /// What a fragment may hold as it is (RFC 3986, section 3.5, less what chat programs cut at).

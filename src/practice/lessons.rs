@@ -215,7 +215,7 @@ mod tests {
     fn along_the_wall_the_same_set_up_ends_lower_and_sideways() {
         let [a, b] = Lesson::AlongTheWall.pair("on");
         assert_eq!(a, b);
-        let w = crate::sideways::swing(&a, ALONG_M).expect("swings");
+        let w = crate::studies::along_wall::swing(&a, ALONG_M).expect("swings");
         assert!(
             w.extra_m > 0.2 && w.free.speed_m_s > crate::rules::HARD_SWING_M_S,
             "{} {}",

@@ -4,8 +4,8 @@
 //! Left out: rights and roles; whoever holds the device sees all.
 
 use crate::quiz::RECHECK_DAYS;
-use crate::quiz::items::ItemKind;
-use crate::records::{Names, Record};
+use crate::quiz::questions::ItemKind;
+use crate::quiz::record::{Names, Record};
 use crate::units::date;
 use serde::{Deserialize, Serialize};
 use time::{Date, Duration};

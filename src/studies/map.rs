@@ -7,11 +7,11 @@
 //! knots of its own and checked again, and once more; what is still off is not shown. Left out:
 //! set-ups in which the rope lets go.
 
+use crate::geometry::Geometry;
 use crate::physics::equipment::LineParams;
-use crate::physics::geometry::Geometry;
 use crate::physics::room_m;
 use crate::scenario::{Scenario, Stance};
-use crate::sideways;
+use crate::studies::along_wall;
 use crate::units::G_M_S2;
 use serde::{Deserialize, Serialize};
 
@@ -165,7 +165,7 @@ pub fn run_room_m(s: &Scenario, kind: MapKind, pair: (f64, f64)) -> Option<f64> 
     let cell = cell_scenario(s, kind, pair);
     match kind {
         MapKind::GrabAndHeight => room_m(&cell),
-        MapKind::OffsetAndHeight => sideways::swing(&cell, pair.0)?.room_m(),
+        MapKind::OffsetAndHeight => along_wall::swing(&cell, pair.0)?.room_m(),
     }
 }
 
@@ -438,9 +438,7 @@ pub fn draw(s: &Scenario, kind: MapKind, knots: &[Knot]) -> Option<Map> {
 /// What the offset adds to a drop by the taut rope's geometry alone, m.
 fn drop_by_offset_m(s: &Scenario, offset_m: f64) -> f64 {
     let Some(g) = Geometry::of(s) else { return 0.0 };
-    let roof_m = crate::physics::geometry::path_length(&crate::physics::geometry::taut_path(
-        g.anchor, &g.corners, g.eave,
-    ));
+    let roof_m = crate::geometry::path_length(&crate::geometry::taut_path(g.anchor, &g.corners, g.eave));
     let down_m = roof_m + g.eave.dist(g.dring);
     libm::hypot(down_m, offset_m) - down_m
 }

@@ -7,7 +7,8 @@
 //! arms are one body. Left out: feet as bodies of their own, muscles that act, the neck's two
 //! joints, anything across the section.
 
-use super::geometry::{DRING_BACK_SHARE, DRING_SHARE, P, p};
+use super::house::{DRING_BACK_SHARE, DRING_SHARE};
+use super::plane::{P, p};
 use crate::scenario::Stance;
 use serde::{Deserialize, Serialize};
 

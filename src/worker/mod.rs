@@ -4,19 +4,19 @@
 //! fetched, and no fall blocks it. The page's own module therefore calls nothing of
 //! `physics::simulate`; it asks here. Messages are postcard bytes, which keep every bit of a float.
 
-use crate::changes::{ChangeEffect, effects};
-use crate::day::{Risk, Stretch};
-use crate::file::read_scenario;
-use crate::map::{Knot, Map, MapKind, go_on};
+use crate::grade::changes::{ChangeEffect, effects};
+use crate::grade::report::outcome_json;
 use crate::physics::simulate;
 use crate::physics::trace::Trace;
+use crate::practice::day::{Risk, Stretch};
+use crate::quiz::record::{Doubt, Header, Import, Names, Record, Refused, archive, csv, import, xapi};
+use crate::quiz::roster::crew;
 use crate::quiz::{Answered, Blueprint, Form, form};
-use crate::records::{Doubt, Header, Import, Names, Record, Refused, archive, csv, import, xapi};
-use crate::report::outcome_json;
-use crate::roster::crew;
 use crate::scenario::Scenario;
-use crate::sideways::{Swing, swings};
-use crate::spread::{SpreadFall, falls};
+use crate::scenario::file::read_scenario;
+use crate::studies::along_wall::{Swing, swings};
+use crate::studies::map::{Knot, Map, MapKind, go_on};
+use crate::studies::spread::{SpreadFall, falls};
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
 
@@ -122,7 +122,7 @@ pub fn answer(ask: Ask) -> Answer {
     match ask {
         Ask::Fall(s) => Answer::Fall(simulate(&s).map(Box::new)),
         Ask::Changes(s) => Answer::Changes(effects(&s)),
-        Ask::Day(log) => Answer::Day(crate::day::judge(&log)),
+        Ask::Day(log) => Answer::Day(crate::practice::day::judge(&log)),
         Ask::Swings(s) => Answer::Swings(swings(&s)),
         Ask::Spread(s, seed, first, count) => Answer::Spread(falls(&s, seed, first, count)),
         Ask::Map(s, kind, mut done) => {
@@ -158,13 +158,13 @@ pub fn answer(ask: Ask) -> Answer {
 pub fn drawn(seed: u64) -> String {
     let all: Vec<_> = crate::rules::places().map(|p| p.id.clone()).collect();
     let place = all[(seed % all.len() as u64) as usize].clone();
-    let kinds = crate::quiz::items::ItemKind::ALL;
+    let kinds = crate::quiz::questions::ItemKind::ALL;
     let again = vec![kinds[(seed % kinds.len() as u64) as usize]];
-    let house = crate::houses::HouseKind::ALL[(seed % 5) as usize];
-    let shift = crate::day::Shift::of(seed, house, &place);
-    let roof = crate::framing::Roof::of(seed);
+    let house = crate::practice::houses::HouseKind::ALL[(seed % 5) as usize];
+    let shift = crate::practice::day::Shift::of(seed, house, &place);
+    let roof = crate::practice::framing::Roof::of(seed);
     let mut shed = Scenario::default();
-    crate::inspection::from_the_shed(&mut shed, seed);
+    crate::practice::inspection::from_the_shed(&mut shed, seed);
     let form = form(&Blueprint { seed, place, again });
     let bytes = postcard::to_allocvec(&(form, shift, roof, shed)).unwrap_or_default();
     let mut hash = Sha256::new();
@@ -203,7 +203,7 @@ mod tests {
         };
         let Answer::Form(f) = there(Ask::Form(from.clone())) else { unreachable!("no form") };
         assert_eq!(*f, form(&from));
-        let given = crate::quiz::items::Given::One(0);
+        let given = crate::quiz::questions::Given::One(0);
         let answers: Vec<Answered> = f.items.iter().map(|q| Answered::of(q, given.clone())).collect();
         let header =
             Header::new("Noor Field", "", "en", from, f.items.len() as u32, 0.8, "2026-05-04T09:00:00Z");

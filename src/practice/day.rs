@@ -8,15 +8,15 @@
 //! people, fatigue, breaks.
 
 use crate::draw::Draw;
-use crate::hand::{Held, moved};
-use crate::houses::HouseKind;
+use crate::grade::report::Report;
+use crate::grade::scoring::Grade;
 use crate::physics::simulate;
 use crate::physics::trace::{Outcome, Trace};
-use crate::report::Report;
+use crate::practice::hand::{Held, moved};
+use crate::practice::houses::HouseKind;
 use crate::rules::HARD_SWING_M_S;
 use crate::scenario::{Bolt, Latch, Scenario, Stance, Weather};
-use crate::scoring::Grade;
-use crate::sideways::swing;
+use crate::studies::along_wall::swing;
 use serde::{Deserialize, Serialize};
 
 /// Jobs of a shift.

@@ -4,7 +4,7 @@
 //! Climbing is told apart from editing: a worker who climbs leaves the grab where it is on the rope,
 //! until the lanyard drags it along. Left out: hauling in the rope's tail.
 
-use crate::physics::geometry::{Geometry, P, p, path_length, taut_path};
+use crate::geometry::{Geometry, P, p, path_length, taut_path};
 use crate::scenario::{Field, Scenario, Stance};
 use crate::units::within;
 use serde::{Deserialize, Serialize};
@@ -198,7 +198,7 @@ pub fn dragged(before: &Scenario, part: Held, to: P) -> Scenario {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::houses::HouseKind;
+    use crate::practice::houses::HouseKind;
 
     fn above(s: &Scenario) -> f64 {
         s.grab.above_dring_m

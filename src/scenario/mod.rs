@@ -2,8 +2,11 @@
 //!
 //! A scenario is plain data: it can be saved, linked, compared and replayed. It knows the range of
 //! each number ([`Field`]); it knows no time, no force and no rule. `Scenario::problems`, which
-//! also asks whether the set-up is geometrically possible, stands in `physics::geometry`, because
+//! also asks whether the set-up is geometrically possible, stands in `geometry::set_up`, because
 //! only there the ladder and the rope have a place.
+
+pub mod file;
+pub mod link;
 
 use serde::{Deserialize, Serialize};
 

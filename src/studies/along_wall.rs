@@ -7,8 +7,8 @@
 //! friction, which holds the rope until it drags and saws along. Left out: the body's turning, the
 //! ladder, a rope round a dormer's corner.
 
+use crate::geometry::{DRING_SHARE, Geometry, p, path_length, taut_path};
 use crate::physics::equipment::{LineParams, SLIP_DOWN_ROOF_M_S};
-use crate::physics::geometry::{DRING_SHARE, Geometry, p, path_length, taut_path};
 use crate::physics::point::{PointRun, Sheet};
 use crate::scenario::{Scenario, Stance};
 use serde::{Deserialize, Serialize};

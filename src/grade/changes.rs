@@ -3,12 +3,12 @@
 //! Each change is a whole run of the engine, not an estimate, so the score it promises is the score
 //! it gives. Left out: changes of what the person cannot choose (mass, house).
 
-use crate::report::Report;
+use crate::grade::report::Report;
+use crate::grade::scoring::Grade;
 use crate::scenario::{
     Absorber, AnchorChosenBy, AnchorKind, Arrow, Bolt, Gear, HarnessFit, Latch, RescuePlan, RopeEdge,
     RopeEnd, Scenario, Stance,
 };
-use crate::scoring::Grade;
 use serde::{Deserialize, Serialize};
 
 macro_rules! changes {
@@ -54,7 +54,7 @@ changes! {
     SoundGear, "Faulty gear changed.", |s| s.gear = Gear::default();
     LadderFoot, "The ladder's foot at a quarter of its length.",
         |s| if matches!(s.stance, Stance::Ladder { .. })
-            && let Some(g) = crate::physics::geometry::Geometry::of(s) {
+            && let Some(g) = crate::geometry::Geometry::of(s) {
             let length_m = g.ladder.foot.dist(g.ladder.support);
             s.ladder.foot_distance_m = libm::round(length_m * 5.0) / 20.0;
         };

@@ -5,16 +5,16 @@
 //! that no answer is a matter of rounding. Left out: wording, which is `texts`'.
 
 use crate::draw::Draw;
-use crate::inspection::GearPart;
+use crate::geometry::Geometry;
 use crate::physics::equipment::{LineParams, link_strength_n, rope_strength_n};
-use crate::physics::geometry::Geometry;
 use crate::physics::ladder::{self, Footing};
 use crate::physics::trace::{Outcome, Trace};
 use crate::physics::{room_m, settled_trace};
+use crate::practice::inspection::GearPart;
 use crate::rules::{Advice, AnchorLimit, FindingCode, LimitKind, advice, judge, place, reserve};
 use crate::scenario::*;
-use crate::sideways::{STEP_M, reach_of_m};
 use crate::strength::{self, Ground};
+use crate::studies::along_wall::{STEP_M, reach_of_m};
 use serde::{Deserialize, Serialize};
 
 macro_rules! codes {
@@ -752,8 +752,7 @@ fn footing(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     let back = match s.stance {
         Stance::Ladder { standing_height_m } => {
             let x_m = g.ladder.foot.x - g.ladder.x_at(standing_height_m);
-            (x_m - crate::physics::geometry::BODY_OFF_LADDER_M).abs()
-                / crate::physics::geometry::BODY_OFF_LADDER_M
+            (x_m - crate::geometry::BODY_OFF_LADDER_M).abs() / crate::geometry::BODY_OFF_LADDER_M
         }
         Stance::Roof { .. } => return None,
     };

@@ -5,8 +5,8 @@
 //! are assumed and marked so; what a step needs is computed: a ladder's reach, a rung under the boots, a
 //! pull over an edge. Left out: weather, and injuries beyond one figure for the blow.
 
+use crate::geometry::Geometry;
 use crate::physics::equipment::{EDGE_FRICTION, ROOF_SLIP_FRICTION};
-use crate::physics::geometry::Geometry;
 use crate::physics::trace::{EventKind, Outcome, Thing, Trace};
 use crate::scenario::{RescuePlan, Scenario};
 use crate::units::G_M_S2;
@@ -340,7 +340,7 @@ mod tests {
     #[test]
     fn a_short_ladder_does_not_reach_a_worker_under_a_high_eave() {
         let mut s = Scenario::default();
-        crate::houses::HouseKind::TallGable.move_in(&mut s);
+        crate::practice::houses::HouseKind::TallGable.move_in(&mut s);
         let h = hung(&s);
         assert!(h.dring_m < h.ladder_reach_m);
         let short = Hanging { ladder_reach_m: h.dring_m - 0.4, ..h };

@@ -1,0 +1,5 @@
+//! Findings to a grade: scoring, the report, and what single changes would do.
+
+pub mod changes;
+pub mod report;
+pub mod scoring;

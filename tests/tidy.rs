@@ -42,87 +42,64 @@ fn code(text: &str) -> String {
     text.lines().filter(|l| !l.trim_start().starts_with("//")).collect::<Vec<_>>().join("\n")
 }
 
+/// The core's modules in the order of the arrows, and what each may use besides those it stands under.
+const MODULES: [&str; 14] = [
+    "units", "draw", "scenario", "geometry", "strength", "physics", "rules", "grade", "studies", "practice",
+    "quiz", "scene", "texts", "worker",
+];
+
+/// What starts it all and what shows it may use anything.
+const ABOVE: [&str; 4] = ["ui", "bin", "lib", "main"];
+
+/// Where a file stands: its first folder under `src`, or its own name.
+fn module_of(name: &str) -> &str {
+    name.trim_start_matches("src/").split(['/', '.']).next().unwrap_or_default()
+}
+
+/// Modules named after `crate::` in a file's code.
+fn used_by(text: &str) -> Vec<String> {
+    let names = code(text);
+    let parts = names.split("crate::").skip(1);
+    parts.map(|p| p.chars().take_while(|c| c.is_alphanumeric() || *c == '_').collect()).collect()
+}
+
+/// One order for all: whoever uses only what stands before has no circle. A module in no list fails.
 #[test]
 fn arrows_between_modules_go_one_way() {
-    // Each module may use those named beside it.
-    let allowed: &[(&str, &[&str])] = &[
-        ("units", &[]),
-        ("scenario", &["units"]),
-        ("strength", &["units", "scenario"]),
-        ("physics", &["units", "scenario", "strength"]),
-        ("rules", &["units", "scenario", "strength", "physics"]),
-        ("scoring", &["physics", "rules"]),
-        ("draw", &[]),
-        ("file", &["scenario"]),
-        ("report", &["scenario", "physics", "rules", "scoring"]),
-        ("scene", &["scenario", "physics"]),
-        ("link", &["scenario", "file"]),
-        ("inspection", &["draw", "scenario", "strength", "physics", "rules"]),
-        ("thumbs", &["units", "scenario", "strength", "physics", "rules"]),
-        ("spread", &["draw", "units", "scenario", "strength", "physics"]),
-        ("sideways", &["units", "scenario", "strength", "physics"]),
-        ("changes", &["scenario", "physics", "scoring", "report"]),
-        ("quiz", &["draw", "scenario", "strength", "physics", "rules", "inspection", "sideways"]),
-        ("roster", &["units", "quiz", "records"]),
-        ("lessons", &["scenario", "physics", "rules"]),
-        ("framing", &["draw", "scenario", "strength"]),
-        ("rescue", &["units", "scenario", "physics"]),
-        ("published", &["units", "scenario", "physics", "rules"]),
-        ("day", &["draw", "scenario", "physics", "rules", "scoring", "report", "sideways", "hand", "houses"]),
-        ("hand", &["units", "scenario", "physics"]),
-        ("houses", &["scenario"]),
-        ("records", &["units", "physics", "rules", "report", "quiz"]),
-        ("map", &["units", "scenario", "physics", "sideways"]),
-        (
-            "engine",
-            &[
-                "scenario",
-                "physics",
-                "day",
-                "map",
-                "quiz",
-                "records",
-                "roster",
-                "sideways",
-                "spread",
-                "changes",
-                "report",
-                "file",
-                "rules",
-                "houses",
-                "framing",
-                "inspection",
-            ],
-        ),
-        (
-            "texts",
-            &[
-                "units",
-                "scenario",
-                "strength",
-                "physics",
-                "rules",
-                "inspection",
-                "thumbs",
-                "changes",
-                "report",
-                "file",
-                "quiz",
-                "lessons",
-            ],
-        ),
-    ];
+    let place = |m: &str| MODULES.iter().position(|x| *x == m);
     for (name, text) in sources("src") {
-        let module = name.trim_start_matches("src/").split(['/', '.']).next().unwrap_or_default().to_owned();
-        // What shows and starts it all may use anything; every other module has its line above.
-        if ["ui", "bin", "lib", "main"].contains(&module.as_str()) {
+        let module = module_of(&name);
+        if ABOVE.contains(&module) {
             continue;
         }
-        let (_, may) =
-            allowed.iter().find(|(m, _)| *m == module).unwrap_or_else(|| panic!("{module} is in no line"));
-        for part in code(&text).split("crate::").skip(1) {
-            let used: String = part.chars().take_while(|c| c.is_alphanumeric() || *c == '_').collect();
-            assert!(used == module || may.contains(&used.as_str()), "{name} uses {used}");
+        let own = place(module).unwrap_or_else(|| panic!("{module} is in no list"));
+        for used in used_by(&text) {
+            let at = place(&used).unwrap_or_else(|| panic!("{name} uses {used}, which is in no list"));
+            assert!(at <= own, "{name} uses {used}, which stands above it");
+        }
+    }
+}
+
+/// Both downloads are built on `shared`; neither sees the other, and `shared` sees neither.
+#[test]
+fn rooms_never_see_the_bench() {
+    for (name, text) in sources("src/ui") {
+        let text = code(&text);
+        let sees = |other: &str| {
+            [format!("ui::{other}"), format!("super::{other}::"), format!("super::super::{other}")]
+                .iter()
+                .any(|way| text.contains(way))
+        };
+        let from = name.trim_start_matches("src/ui/").split('/').next().unwrap_or_default().to_owned();
+        let barred: &[&str] = match from.as_str() {
+            "shared" => &["bench", "rooms"],
+            "bench" => &["rooms"],
+            "rooms" => &["bench"],
+            "mod.rs" => &[],
+            other => panic!("{other} is in no list"),
+        };
+        for other in barred {
+            assert!(!sees(other), "{name} sees {other}");
         }
     }
 }

@@ -3,34 +3,11 @@
 //! Signals live in `state`; a fall is computed whole, graded, and then played back by `player`, a
 //! clock over the finished trace. `drawing` and `plot` only read.
 
-mod crew;
-mod day;
-mod desk;
-mod door;
-mod drawing;
-mod engine;
-mod forms;
-mod framing;
-mod gear;
-mod hand;
-mod houses;
-mod keep;
-mod lessons;
-mod map;
-mod page;
-mod player;
-mod plot;
-mod quiz;
-mod rescue;
+mod bench;
 mod rooms;
-mod setup;
-mod sheet;
-mod sideways;
-mod spread;
-mod state;
-mod storage;
-mod verdict;
+mod shared;
 
+use self::shared::{asking, view};
 use crate::worker::{Answer, Ask};
 use wasm_bindgen::prelude::*;
 
@@ -42,8 +19,8 @@ pub fn mount() {
         }
     }
     tell_panics();
-    leptos::mount::mount_to_body(page::App);
-    engine::start();
+    leptos::mount::mount_to_body(bench::page::App);
+    asking::start();
 }
 
 /// A panic ends the module it happens in: it is logged, and the person is told, with a way to save
@@ -66,8 +43,8 @@ pub fn mount_rooms() {
     place.set_inner_html("");
     tell_panics();
     leptos::mount::mount_to(place, rooms::Rooms).forget();
-    door::rooms_are_up();
-    engine::start();
+    view::rooms_are_up();
+    asking::start();
 }
 
 /// The headless program's answer, in the browser: a scenario file in, a promise of the outcome as
@@ -75,7 +52,7 @@ pub fn mount_rooms() {
 #[wasm_bindgen]
 pub fn fall_json(scenario: String) -> js_sys::Promise {
     js_sys::Promise::new(&mut |yes, no| {
-        engine::ask(&Ask::Json(scenario.clone()), move |answer| {
+        asking::ask(&Ask::Json(scenario.clone()), move |answer| {
             let _ = match answer {
                 Some(Answer::Json(Ok(text))) => yes.call1(&JsValue::NULL, &text.into()),
                 Some(Answer::Json(Err(line))) => no.call1(&JsValue::NULL, &line.into()),
@@ -90,7 +67,7 @@ pub fn fall_json(scenario: String) -> js_sys::Promise {
 #[wasm_bindgen]
 pub fn draws(first: u32, count: u32) -> js_sys::Promise {
     js_sys::Promise::new(&mut |yes, no| {
-        engine::ask(&Ask::Draws(u64::from(first), count), move |answer| {
+        asking::ask(&Ask::Draws(u64::from(first), count), move |answer| {
             let _ = match answer {
                 Some(Answer::Text(text)) => yes.call1(&JsValue::NULL, &text.into()),
                 _ => no.call1(&JsValue::NULL, &"the engine cannot run".into()),

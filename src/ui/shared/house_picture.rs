@@ -1,13 +1,13 @@
-//! The five houses, chosen by picture: each picture is the geometry that a fall will meet.
+//! The five houses as pictures: each is the geometry that a fall will meet.
 
-use super::drawing::cm;
-use super::state::{bench, settings};
+use super::figure::cm;
 use crate::geometry::{Geometry, P, p};
 use crate::practice::houses::HouseKind;
 use crate::scenario::Scenario;
 use crate::texts::words::Bench as W;
 use leptos::prelude::*;
 
+/// A house's name.
 pub fn name(k: HouseKind) -> W {
     match k {
         HouseKind::Bungalow => W::HouseBungalow,
@@ -53,21 +53,4 @@ pub fn picture(kind: HouseKind) -> impl IntoView {
         }
     });
     view! { <svg viewBox="-930 -1230 1330 1340" aria-hidden="true" preserveAspectRatio="xMidYMax meet">{paths}</svg> }
-}
-
-/// The choice of a house.
-#[component]
-pub fn Houses() -> impl IntoView {
-    let (bench, settings) = (bench(), settings());
-    let now = Memo::new(move |_| bench.scenario.with(HouseKind::of));
-    let rows = HouseKind::ALL.map(|k| {
-        view! {
-            <label><input type="radio" name="house" prop:checked=move || now.get() == Some(k)
-                on:change=move |_| bench.edit(|s| k.move_in(s)) />{picture(k)}<span>{settings.s(name(k))}</span></label>
-        }
-    });
-    view! {
-        <fieldset class="houses"><legend class="vh">{settings.s(W::HouseHeading)}</legend>
-            <div class="row">{rows}</div><p class="hint">{settings.s(W::HouseHint)}</p></fieldset>
-    }
 }

@@ -1,10 +1,6 @@
 //! After the stop: the worker hangs, the clock runs, somebody has to do something.
 
-use super::door::{self, View};
-use super::drawing::Falls;
-use super::engine;
-use super::rooms::visit;
-use super::state::settings;
+use super::visit;
 use crate::physics::trace::Trace;
 use crate::practice::rescue::{
     CONTACT_MIN, Drill, HALF_MIN, Hanging, Hindered, SERIOUS_MIN, Step, TWO_PULL_N, hanging, minutes,
@@ -13,6 +9,10 @@ use crate::scenario::{RescuePlan, Scenario};
 use crate::texts::Key;
 use crate::texts::say::Reader;
 use crate::texts::words::Room as W;
+use crate::ui::shared::asking;
+use crate::ui::shared::figure::Falls;
+use crate::ui::shared::settings::settings;
+use crate::ui::shared::view::{self, View};
 use crate::units::{Quantity, Rounding};
 use crate::worker::{Answer, Ask};
 use leptos::prelude::*;
@@ -71,7 +71,7 @@ fn find_case(
     missing: RwSignal<bool>,
 ) {
     let ask = Ask::Fall(Box::new(set_up.clone()));
-    engine::ask(&ask, move |answer| {
+    asking::ask(&ask, move |answer| {
         let trace = match answer {
             Some(Answer::Fall(t)) => t.filter(|t| t.is_sound()),
             _ => None,
@@ -211,7 +211,7 @@ pub fn Rescue() -> impl IntoView {
     };
     view! {
         <main class="page rescue"><section>
-            <button type="button" class="plain" on:click=move |_| door::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
+            <button type="button" class="plain" on:click=move |_| view::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
             <h2>{settings.s(W::RescueName)}</h2>
             <p class="lead">{settings.s(W::RescueLead)}</p>
             <p class="problems caution">{settings.s(W::RescueCaution)}</p>

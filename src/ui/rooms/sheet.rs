@@ -1,12 +1,12 @@
 //! A record on one printed page, in both languages; and records as files.
 
 use super::desk::desk;
-use super::engine;
-use super::state::settings;
 use crate::quiz::record::Record;
 use crate::rules::DutyKind;
 use crate::texts::words::{Room as W, Worded};
 use crate::texts::{Key, Lang, text};
+use crate::ui::shared::asking;
+use crate::ui::shared::settings::settings;
 use crate::worker::{Answer, Ask, Writing, Written};
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
@@ -44,7 +44,7 @@ pub fn Write(how: Writing, records: Signal<Vec<Record>>, name: &'static str, lab
             unread: if one { vec![] } else { desk.unread.get_untracked() },
             crew: if one { vec![] } else { desk.crew.get_untracked() },
         };
-        engine::ask(&Ask::Write(Box::new(w)), move |answer| {
+        asking::ask(&Ask::Write(Box::new(w)), move |answer| {
             if let Some(Answer::Text(t)) = answer {
                 let kind = if how == Writing::Csv { "text/csv;charset=utf-8" } else { "application/json" };
                 download(name, kind, &t);

@@ -1,13 +1,7 @@
 //! Lessons: two set-ups that differ in one thing; predict, see both fall, compare, then the principle.
 //! And the endings that a person has found by trying.
 
-use super::door::{self, View};
-use super::drawing::{Falls, Still};
-use super::engine;
-use super::rooms::visit;
-use super::sideways::{along_roof_m, front};
-use super::state::settings;
-use super::storage;
+use super::visit;
 use crate::physics::trace::Trace;
 use crate::practice::lessons::{ALONG_M, Better, Ending, Lesson, better};
 use crate::quiz::questions::ItemKind;
@@ -16,6 +10,12 @@ use crate::studies::along_wall::Swing;
 use crate::studies::published;
 use crate::texts::words::Room as W;
 use crate::texts::{Key, ask};
+use crate::ui::shared::asking;
+use crate::ui::shared::figure::{Falls, Still};
+use crate::ui::shared::front::{along_roof_m, front};
+use crate::ui::shared::settings::settings;
+use crate::ui::shared::store;
+use crate::ui::shared::view::{self, View};
 use crate::units::{Quantity, Rounding};
 use crate::worker::{Answer, Ask};
 use leptos::prelude::*;
@@ -37,7 +37,7 @@ fn name(b: Better, r: crate::texts::say::Reader) -> String {
 pub fn Lessons() -> impl IntoView {
     let settings = settings();
     let open = RwSignal::new(None::<Lesson>);
-    let done = RwSignal::new(storage::load_lessons());
+    let done = RwSignal::new(store::load_lessons());
     let cleared = RwSignal::new(0);
     let visit = visit();
     let cards = move || {
@@ -64,7 +64,7 @@ pub fn Lessons() -> impl IntoView {
         ]
         .map(|(v, name, line, id)| {
             view! {
-                <li><button type="button" class="lesson" id=format!("to-{id}") on:click=move |_| door::go(v)>
+                <li><button type="button" class="lesson" id=format!("to-{id}") on:click=move |_| view::go(v)>
                     <span class="no" aria-hidden="true">"→"</span>
                     <span><strong>{settings.s(name)}</strong><br/><span class="sev">{settings.s(line)}</span></span></button></li>
             }
@@ -87,7 +87,7 @@ pub fn Lessons() -> impl IntoView {
                         {move || { cleared.track(); view! { <Endings /> } }}
                         <HowWeKnow />
                         <button type="button" id="clear-progress" on:click=move |_| {
-                            storage::clear_progress();
+                            store::clear_progress();
                             done.set(vec![]);
                             visit.said.set(settings.reader_now().t(W::ClearedProgress).to_owned());
                             cleared.update(|n| *n += 1);
@@ -143,7 +143,7 @@ fn HowWeKnow() -> impl IntoView {
 #[component]
 fn Endings() -> impl IntoView {
     let settings = settings();
-    let found = storage::load_endings();
+    let found = store::load_endings();
     let n = found.len();
     let list = Ending::ALL
         .into_iter()
@@ -177,19 +177,19 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
         }
         locked.set(true);
         let b = b.clone();
-        engine::ask(&Ask::Fall(Box::new(a.clone())), move |first| {
-            engine::ask(&Ask::Fall(Box::new(b)), move |second| {
+        asking::ask(&Ask::Fall(Box::new(a.clone())), move |first| {
+            asking::ask(&Ask::Fall(Box::new(b)), move |second| {
                 if let (Some(Answer::Fall(Some(x))), Some(Answer::Fall(Some(y)))) = (first, second)
                     && x.is_sound()
                     && y.is_sound()
                 {
                     // The person may have gone on: then there is nobody to show it to.
                     let _ = falls.try_set(Some((Arc::new(*x), Arc::new(*y))));
-                    let mut all = storage::load_lessons();
+                    let mut all = store::load_lessons();
                     if !all.contains(&lesson) {
                         all.push(lesson);
                     }
-                    storage::save_lessons(&all);
+                    store::save_lessons(&all);
                     let _ = done.try_set(all);
                 } else {
                     let _ = locked.try_set(false);
@@ -253,7 +253,7 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
         let pair = pair_for_view.clone();
         let (first, second) = (pair[0].clone(), pair[1].clone());
         let next = Lesson::ALL.iter().skip_while(|l| **l != lesson).nth(1).copied();
-        let try_it = move |s: Scenario| move |_| door::to_bench(&s);
+        let try_it = move |s: Scenario| move |_| view::to_bench(&s);
         Some(view! {
             <div class="told" role="status">
                 <p class="sentence">{move || {
@@ -308,16 +308,16 @@ fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl In
             return;
         }
         locked.set(true);
-        engine::ask(&Ask::Swings(Box::new(asked.clone())), move |answer| {
+        asking::ask(&Ask::Swings(Box::new(asked.clone())), move |answer| {
             let Some(Answer::Swings(all)) = answer else { return };
             let near = all.iter().find(|w| (w.offset_m - ALONG_M).abs() < 1e-9).cloned();
             if let (Some(straight), Some(aside)) = (all.first().cloned(), near) {
                 let _ = swing.try_set(Some([straight, aside]));
-                let mut all = storage::load_lessons();
+                let mut all = store::load_lessons();
                 if !all.contains(&Lesson::AlongTheWall) {
                     all.push(Lesson::AlongTheWall);
                 }
-                storage::save_lessons(&all);
+                store::save_lessons(&all);
                 let _ = done.try_set(all);
             }
         });

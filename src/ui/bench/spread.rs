@@ -1,10 +1,11 @@
 //! Many falls of the same set-up: a sentence and a small plot that fill as the engine goes on.
 
-use super::engine;
-use super::state::{bench, settings};
+use super::state::bench;
 use crate::physics::trace::Outcome;
 use crate::studies::spread::{FALLS, FEW, SpreadFall, Uncertain, summary};
 use crate::texts::Key;
+use crate::ui::shared::asking;
+use crate::ui::shared::settings::settings;
 use crate::units::{Quantity, Rounding};
 use crate::worker::{Answer, Ask};
 use leptos::prelude::*;
@@ -29,7 +30,7 @@ fn part(
     }
     let count = AT_ONCE.min(FALLS - first);
     let (s, seed) = ask;
-    engine::ask(&Ask::Spread(s.clone(), seed, first, count), move |answer| {
+    asking::ask(&Ask::Spread(s.clone(), seed, first, count), move |answer| {
         if going.try_get_untracked() != Some(mine) {
             return;
         }

@@ -1,15 +1,16 @@
 //! Moving the set-up by hand: ringed handles in the drawing for pointer and keys, and beside them the
 //! same with buttons and a number field, under a magnifier that shows the part from near.
 
-use super::drawing::{bounds, cm};
 use super::forms::NumberField;
-use super::state::{Bench, Phase, Settings, bench, settings};
+use super::state::{Bench, Phase, bench};
 use crate::geometry::{Geometry, P, p};
 use crate::practice::hand::{Held, dragged, moved};
 use crate::scenario::{AnchorKind, Arrow, Bolt, HarnessFit, Latch, Scenario};
 use crate::texts::words::Bench as W;
 use crate::texts::words::Worded;
 use crate::texts::{Key, say};
+use crate::ui::shared::figure::{bounds, cm};
+use crate::ui::shared::settings::{Settings, settings};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;

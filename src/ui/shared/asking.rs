@@ -6,8 +6,8 @@
 //! next question or the network coming back asks them again. One that has cost four workers is answered
 //! by `None`.
 
-use super::door;
-use super::state::settings;
+use super::settings::settings;
+use super::view;
 use crate::texts::Key;
 use crate::worker::{Answer, Ask, pack, unpack};
 use js_sys::Uint8Array;
@@ -65,7 +65,7 @@ pub fn start() {
     if LINE.with_borrow(|l| l.worker.is_some()) {
         return;
     }
-    let Ok(worker) = Worker::new(&door::part("engine-start.js")) else { return };
+    let Ok(worker) = Worker::new(&view::part("engine-start.js")) else { return };
     let hear = Closure::<dyn Fn(MessageEvent)>::new(|ev: MessageEvent| {
         LINE.with_borrow_mut(|l| l.heard_ms = now_ms());
         match ev.data().as_bool() {
@@ -101,7 +101,7 @@ pub fn start() {
             },
             LOOK,
         );
-        door::on_window("online", start);
+        view::on_window("online", start);
     }
 }
 
@@ -144,7 +144,7 @@ fn lost() {
 pub fn Lost() -> impl IntoView {
     let settings = settings();
     let is_lost = RwSignal::new(false);
-    door::on_window(LOST, move || {
+    view::on_window(LOST, move || {
         is_lost.try_set(true);
     });
     LINE.with_borrow_mut(|l| {

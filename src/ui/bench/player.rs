@@ -1,11 +1,13 @@
 //! The player: a clock over a finished trace. First at true speed, then at 1/8, then the verdict;
 //! afterwards at will, forwards and back, by step and by event.
 
-use super::door::{self, View};
-use super::state::{Bench, Phase, Settings, bench, settings};
+use super::state::{Bench, Phase, bench};
 use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::texts::Key;
 use crate::texts::words::Bench as W;
+use crate::ui::shared::figure::decisive_s;
+use crate::ui::shared::settings::{Settings, settings};
+use crate::ui::shared::view::{self, View};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 use std::time::Duration;
@@ -53,15 +55,6 @@ pub fn provide_player(bench: Bench, settings: Settings) -> Player {
 
 pub fn player() -> Player {
     expect_context()
-}
-
-/// The moment a still shows best: the first blow below, else the lowest point, s.
-pub fn decisive_s(t: &Trace) -> f64 {
-    let landed = [EventKind::StrikesGround, EventKind::StrikesObstacle]
-        .into_iter()
-        .filter_map(|k| t.time_of(k))
-        .reduce(f64::min);
-    landed.or_else(|| t.time_of(EventKind::Lowest)).unwrap_or(0.0)
 }
 
 fn now_ms() -> f64 {
@@ -328,7 +321,7 @@ pub fn Controls() -> impl IntoView {
                     <button type="button" on:click=move |_| player.again(false)>
                         {move || format!("{}, {}", settings.t(Key::PlayAgain), settings.t(Key::TruePlay))}</button>
                     <Show when=move || bench.run.with(|r| r.as_ref().is_some_and(|r| r.trace.is_sound() && r.trace.outcome == Outcome::Stopped))>
-                        <button type="button" id="to-rescue" on:click=move |_| door::go(View::Rescue)>
+                        <button type="button" id="to-rescue" on:click=move |_| view::go(View::Rescue)>
                             <b aria-hidden="true">"→ "</b>{settings.s(W::AfterTheStop)}</button></Show>
                     <button type="button" id="leave-fall" on:click=move |_| { bench.leave_fall(); to_view("scene") }>
                         <b aria-hidden="true">"↩ "</b>{settings.s(W::BackToSetUp)}</button>

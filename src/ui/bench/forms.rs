@@ -1,10 +1,11 @@
 //! Form parts: a number with buttons, a field and (where it helps) a slider; a choice of a few.
 
-use super::state::{bench, settings};
+use super::state::bench;
 use crate::practice::hand::{Held, moved};
 use crate::scenario::{Field, Scenario};
 use crate::texts::words::Worded;
 use crate::texts::{Key, number, say};
+use crate::ui::shared::settings::settings;
 use crate::units::{Quantity, Rounding, Units, round_to};
 use leptos::prelude::*;
 

@@ -1,12 +1,6 @@
 //! A working day: job after job, and at the end where the time at risk was.
 
-use super::door::{self, View, to_bench};
-use super::drawing::{Falls, Still};
-use super::engine;
-use super::houses::{name as house_name, picture};
-use super::rooms::visit;
-use super::sideways::{along_roof_m, front};
-use super::state::settings;
+use super::visit;
 use crate::physics::trace::Trace;
 use crate::practice::day::{Before, JOBS, Risk, Shift, Stretch, TAKES_MIN, Task};
 use crate::practice::houses::HouseKind;
@@ -15,6 +9,12 @@ use crate::studies::along_wall::Swing;
 use crate::texts::Key;
 use crate::texts::say::Reader;
 use crate::texts::words::Room as W;
+use crate::ui::shared::asking;
+use crate::ui::shared::figure::{Falls, Still};
+use crate::ui::shared::front::{along_roof_m, front};
+use crate::ui::shared::house_picture::{name as house_name, picture};
+use crate::ui::shared::settings::settings;
+use crate::ui::shared::view::{self, View, to_bench};
 use crate::units::{Quantity, Rounding};
 use crate::worker::{Answer, Ask};
 use leptos::prelude::*;
@@ -94,7 +94,7 @@ pub fn Day() -> impl IntoView {
         let Some(s) = shift.get_untracked() else { return };
         over.set(true);
         if s.slipped {
-            engine::ask(&Ask::Fall(Box::new(s.set_up.clone())), move |answer| {
+            asking::ask(&Ask::Fall(Box::new(s.set_up.clone())), move |answer| {
                 if let Some(Answer::Fall(Some(t))) = answer
                     && t.is_sound()
                 {
@@ -102,7 +102,7 @@ pub fn Day() -> impl IntoView {
                 }
             });
         }
-        engine::ask(&Ask::Day(s.log), move |answer| {
+        asking::ask(&Ask::Day(s.log), move |answer| {
             if let Some(Answer::Day(all)) = answer {
                 let _ = risks.try_set(Some(all));
             }
@@ -115,7 +115,7 @@ pub fn Day() -> impl IntoView {
     };
     view! {
         <main class="page day"><section>
-            <button type="button" class="plain" on:click=move |_| door::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
+            <button type="button" class="plain" on:click=move |_| view::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
             <h2>{settings.s(W::DayName)}</h2>
             {body}
         </section></main>
@@ -268,7 +268,7 @@ fn end(
     if let Some(x) = shift.get_untracked().filter(|s| s.slipped).and_then(|s| s.log.last().cloned())
         && x.offset_m > 0.2
     {
-        engine::ask(&Ask::Swings(Box::new(x.set_up)), move |answer| {
+        asking::ask(&Ask::Swings(Box::new(x.set_up)), move |answer| {
             if let Answer::Swings(all) = answer.unwrap_or(Answer::Swings(vec![])) {
                 let near = all.into_iter().min_by(|a, b| {
                     (a.offset_m - x.offset_m).abs().total_cmp(&(b.offset_m - x.offset_m).abs())

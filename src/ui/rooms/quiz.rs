@@ -1,16 +1,16 @@
 //! The quiz: begin or go on, one question at a time, and what came out.
 
 use super::desk::{Desk, Note, Sitting, desk, fresh_seed};
-use super::door;
-use super::drawing::Still;
-use super::rooms::visit;
 use super::sheet::{Sheet, Write};
-use super::state::settings;
+use super::visit;
 use crate::quiz::questions::{Ask, Given, Item};
 use crate::quiz::{Answered, CUT_SHARE, CUTS, Mode};
 use crate::scenario::Scenario;
 use crate::texts::words::Room as W;
 use crate::texts::{Key, ask};
+use crate::ui::shared::figure::Still;
+use crate::ui::shared::settings::settings;
+use crate::ui::shared::view;
 use crate::units::{Quantity, Rounding};
 use crate::worker::Writing;
 use leptos::prelude::*;
@@ -367,7 +367,7 @@ fn Told(q: Item, given: Given) -> impl IntoView {
     };
     let fall = q.fall().cloned().map(|s| {
         view! {
-            <button type="button" class="see" on:click=move |_| door::to_bench(&s)>{settings.s(Key::QuizSee)}</button>
+            <button type="button" class="see" on:click=move |_| view::to_bench(&s)>{settings.s(Key::QuizSee)}</button>
         }
     });
     let after = matches!(q.kind, crate::quiz::questions::ItemKind::After);

@@ -1,16 +1,26 @@
 //! The second module of the page: the rooms beside the bench. It is fetched when one is first opened.
 
-use super::crew::Crew;
-use super::day::Day;
-use super::desk::provide_desk;
-use super::door::{View, follow, provide_view};
-use super::engine::Lost;
-use super::framing::Framing;
-use super::lessons::Lessons;
-use super::quiz::Quiz;
-use super::rescue::Rescue;
-use super::storage;
+mod crew;
+mod day;
+mod desk;
+mod framing;
+mod keep;
+mod lessons;
+mod quiz;
+mod rescue;
+mod sheet;
+
+use self::crew::Crew;
+use self::day::Day;
+use self::desk::provide_desk;
+use self::framing::Framing;
+use self::lessons::Lessons;
+use self::quiz::Quiz;
+use self::rescue::Rescue;
 use crate::scenario::Scenario;
+use crate::ui::shared::asking::Lost;
+use crate::ui::shared::store;
+use crate::ui::shared::view::{View, follow, provide_view};
 use leptos::prelude::*;
 
 /// What a room knows of the bench, and its own live region.
@@ -30,7 +40,7 @@ pub fn visit() -> Visit {
 /// The rooms.
 #[component]
 pub fn Rooms() -> impl IntoView {
-    let settings = storage::load_settings();
+    let settings = store::load_settings();
     provide_context(settings);
     let visit = Visit { set_up: RwSignal::new(Scenario::default()), said: RwSignal::new(String::new()) };
     provide_context(visit);

@@ -1,12 +1,13 @@
 //! Where there is room: a map over two choices, filled by the engine from coarse to fine, and a
 //! cursor that tells a cell and loads it.
 
-use super::engine;
-use super::state::{bench, settings};
+use super::state::bench;
 use crate::rules::reserve;
 use crate::scenario::Stance;
 use crate::studies::map::{COLUMNS, Cell, Knot, Map, MapKind, ROWS, cell_scenario};
 use crate::texts::Key;
+use crate::ui::shared::asking;
+use crate::ui::shared::settings::settings;
 use crate::units::{Quantity, Rounding};
 use crate::worker::{Answer, Ask};
 use leptos::prelude::*;
@@ -114,7 +115,7 @@ pub fn RoomMap() -> impl IntoView {
         to: (RwSignal<u32>, RwSignal<Option<Map>>, RwSignal<usize>),
     ) {
         let (going, map, runs) = to;
-        engine::ask(&Ask::Map(s.clone(), kind, done), move |answer| {
+        asking::ask(&Ask::Map(s.clone(), kind, done), move |answer| {
             if going.try_get_untracked() != Some(mine) {
                 return;
             }

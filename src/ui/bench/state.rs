@@ -1,6 +1,5 @@
 //! The signals everything shares: settings, the bench (set-up, prediction, run), and how they change.
 
-use super::{door, engine, storage};
 use crate::geometry::Geometry;
 use crate::grade::changes::ChangeEffect;
 use crate::grade::report::{Report, problems};
@@ -9,95 +8,13 @@ use crate::practice::hand::Held;
 use crate::practice::inspection::GearPart;
 use crate::rules::Advice;
 use crate::scenario::{Problem, Scenario};
-use crate::texts::say::{self, Reader};
-use crate::texts::words::Worded;
-use crate::texts::{Key, Lang};
-use crate::units::Units;
+use crate::texts::Key;
+use crate::texts::say;
+use crate::ui::shared::settings::Settings;
+use crate::ui::shared::{asking, store, view};
 use crate::worker::{Answer, Ask};
 use leptos::prelude::*;
 use std::sync::Arc;
-
-/// Colours.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Theme {
-    Auto,
-    Light,
-    Dark,
-}
-
-impl Theme {
-    pub fn name(self) -> &'static str {
-        match self {
-            Theme::Auto => "auto",
-            Theme::Light => "light",
-            Theme::Dark => "dark",
-        }
-    }
-}
-
-/// How this reader sees everything.
-#[derive(Clone, Copy)]
-pub struct Settings {
-    pub lang: RwSignal<Lang>,
-    pub units: RwSignal<Units>,
-    pub theme: RwSignal<Theme>,
-    pub room: RwSignal<bool>,
-    /// Language and units as the views of one component read them. A signal remembers every reader it
-    /// ever had; this one goes with its component, and its readers with it.
-    seen: Memo<(Lang, Units)>,
-}
-
-impl Settings {
-    /// Settings of these signals.
-    pub fn of(
-        lang: RwSignal<Lang>,
-        units: RwSignal<Units>,
-        theme: RwSignal<Theme>,
-        room: RwSignal<bool>,
-    ) -> Settings {
-        Settings { lang, units, theme, room, seen: Memo::new(move |_| (lang.get(), units.get())) }
-    }
-
-    /// The reader, tracked.
-    pub fn reader(self) -> Reader {
-        let (lang, units) = self.seen.get();
-        Reader { lang, units }
-    }
-    /// The reader, untracked.
-    pub fn reader_now(self) -> Reader {
-        Reader { lang: self.lang.get_untracked(), units: self.units.get_untracked() }
-    }
-    /// A text as a signal. Every text on the page shares this one type, which keeps the download
-    /// small: a closure each would be compiled each on its own.
-    pub fn s(self, key: impl Worded) -> Signal<&'static str> {
-        Signal::derive(move || self.t(key))
-    }
-    /// A text, tracked.
-    pub fn t(self, key: impl Worded) -> &'static str {
-        key.words(self.seen.get().0)
-    }
-}
-
-pub fn provide_settings() -> Settings {
-    let s = storage::load_settings();
-    provide_context(s);
-    Effect::new(move |_| {
-        storage::save_settings(s);
-        if let Some(html) = document().document_element() {
-            let _ = html.set_attribute("lang", s.lang.get().tag());
-            let _ = html.set_attribute("data-theme", s.theme.get().name());
-            let _ = html.class_list().toggle_with_force("room", s.room.get());
-        }
-        document().set_title(s.t(Key::AppName));
-    });
-    s
-}
-
-/// The settings, for the views of one component.
-pub fn settings() -> Settings {
-    let s: Settings = expect_context();
-    Settings::of(s.lang, s.units, s.theme, s.room)
-}
 
 /// Where the bench is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -162,7 +79,7 @@ pub struct Bench {
 const UNDO_DEPTH: usize = 100;
 
 pub fn provide_bench(s: Settings) -> Bench {
-    let opened = storage::load_scenario(s);
+    let opened = store::load_scenario(s);
     let scenario = RwSignal::new(opened.now);
     let looked_at = RwSignal::new(opened.looked_at);
     let mine = RwSignal::new(opened.mine);
@@ -201,21 +118,21 @@ pub fn provide_bench(s: Settings) -> Bench {
         if bench.looked_at.get() {
             return;
         }
-        let kept = bench.drawn.with(storage::save_scenario);
+        let kept = bench.drawn.with(store::save_scenario);
         bench.kept.set(kept);
     });
-    Effect::new(move |_| bench.mine.with(|m| storage::save_mine(m)));
+    Effect::new(move |_| bench.mine.with(|m| store::save_mine(m)));
     // The rooms read what is drawn and how this reader sees it.
-    Effect::new(move |_| bench.drawn.with(|now| door::post(s, now)));
-    door::take_set_ups(scenario, move |found| match storage::known(found) {
+    Effect::new(move |_| bench.drawn.with(|now| view::post(s, now)));
+    view::take_set_ups(scenario, move |found| match store::known(found) {
         Ok(fresh) => bench.look_at(fresh),
         Err(e) => {
             bench.notice.set(say::file_error(s.reader_now(), &e));
             // The address is again that of what is on the bench.
             if bench.looked_at.get_untracked() {
-                door::show_link(&bench.scenario.get_untracked());
+                view::show_link(&bench.scenario.get_untracked());
             } else {
-                door::forget_link();
+                view::forget_link();
             }
         }
     });
@@ -268,7 +185,7 @@ impl Bench {
     fn make_own(self) {
         if self.looked_at.get_untracked() {
             self.looked_at.set(false);
-            door::forget_link();
+            view::forget_link();
         }
     }
 
@@ -378,7 +295,7 @@ impl Bench {
         self.phase.set(Phase::Computing);
         self.generation.update_value(|g| *g += 1);
         let generation = self.generation.get_value();
-        engine::ask(&Ask::Fall(Box::new(scenario.clone())), move |answer| {
+        asking::ask(&Ask::Fall(Box::new(scenario.clone())), move |answer| {
             if self.generation.try_get_value() != Some(generation) {
                 return;
             }
@@ -403,7 +320,7 @@ impl Bench {
         super::player::to_view("verdict");
         let generation = self.generation.get_value();
         let ask = Ask::Changes(Box::new(self.scenario.get_untracked()));
-        engine::ask(&ask, move |answer| {
+        asking::ask(&ask, move |answer| {
             if let Some(Answer::Changes(effects)) = answer
                 && self.generation.try_get_value() == Some(generation)
             {
@@ -412,7 +329,7 @@ impl Bench {
         });
         if let Some(r) = self.run.get_untracked() {
             if r.trace.is_sound() {
-                storage::add_endings(crate::practice::lessons::Ending::of(&r.trace));
+                store::add_endings(crate::practice::lessons::Ending::of(&r.trace));
             }
             let reader = settings.reader_now();
             let said = if r.trace.is_sound() {

@@ -1,11 +1,11 @@
 //! What is kept on the device: settings and the set-up, in localStorage. Nothing leaves it.
 
-use super::state::{Settings, Theme};
+use super::settings::{Settings, Theme};
 use crate::practice::lessons::{Ending, Lesson};
 use crate::scenario::Scenario;
 use crate::scenario::file::{Fault, FileError, read_whole};
 use crate::scenario::link::read_fragment;
-use crate::texts::{Lang, say};
+use crate::texts::{Key, Lang, say};
 use crate::units::Units;
 use leptos::prelude::*;
 
@@ -64,6 +64,22 @@ pub fn save_settings(s: Settings) {
     put(SETTINGS, &text.to_string());
 }
 
+/// Provides the settings, keeps them and shows them on the page's root.
+pub fn provide_settings() -> Settings {
+    let s = load_settings();
+    provide_context(s);
+    Effect::new(move |_| {
+        save_settings(s);
+        if let Some(html) = document().document_element() {
+            let _ = html.set_attribute("lang", s.lang.get().tag());
+            let _ = html.set_attribute("data-theme", s.theme.get().name());
+            let _ = html.class_list().toggle_with_force("room", s.room.get());
+        }
+        document().set_title(s.t(Key::AppName));
+    });
+    s
+}
+
 /// This tab's own store, so that a reload brings back what this tab showed, whatever others did.
 fn tab() -> Option<web_sys::Storage> {
     window().session_storage().ok().flatten()
@@ -99,7 +115,7 @@ pub fn load_scenario(s: Settings) -> Opened {
             (now, true, String::new())
         }
         Some(Err(e)) => {
-            super::door::forget_link();
+            super::view::forget_link();
             (kept.unwrap_or_default(), false, say::file_error(s.reader_now(), &e))
         }
         _ => (kept.unwrap_or_default(), false, String::new()),

@@ -1,15 +1,15 @@
 //! The crew: who did what, who is due, what the crew has not understood; files in and out.
 
 use super::desk::{Note, desk, today};
-use super::engine;
 use super::quiz::Notes;
 use super::sheet::{Sheet, Write};
-use super::state::settings;
 use crate::quiz::record::{Doubt, LARGEST_IMPORT_BYTES, Record, Refused};
 use crate::quiz::roster::{DueKind, analysis, next_due};
 use crate::texts::Key;
 use crate::texts::say::Reader;
 use crate::texts::words::Room as W;
+use crate::ui::shared::asking;
+use crate::ui::shared::settings::settings;
 use crate::units::date;
 use crate::worker::{Answer, Ask, Writing};
 use leptos::prelude::*;
@@ -70,7 +70,7 @@ pub fn Crew() -> impl IntoView {
     let sure = RwSignal::new(false);
     let tell = move |words: String| drop(said.try_set(words));
     let add = move |text: String| {
-        engine::ask(&Ask::Crew(text), move |answer| {
+        asking::ask(&Ask::Crew(text), move |answer| {
             let Some(Answer::Crew(names)) = answer else {
                 return tell(settings.reader_now().t(Key::EngineMissing).to_owned());
             };
@@ -120,7 +120,7 @@ pub fn Crew() -> impl IntoView {
                 Some(Ok(t)) => t,
             };
             let held = desk.records.with_untracked(|all| all.iter().map(|r| r.id().to_owned()).collect());
-            engine::ask(&Ask::Import(text, held), move |answer| match answer {
+            asking::ask(&Ask::Import(text, held), move |answer| match answer {
                 Some(Answer::Import(Ok(i))) => {
                     let (range, unread) = (i.out_of_range, i.unread);
                     let (fresh, held, edited) = (i.fresh.len(), i.held, i.edited);
@@ -159,7 +159,7 @@ pub fn Crew() -> impl IntoView {
         });
     };
     let reopen = move |r: Record| {
-        engine::ask(&Ask::Reopen(Box::new(r.clone())), move |answer| {
+        asking::ask(&Ask::Reopen(Box::new(r.clone())), move |answer| {
             if let Some(Answer::Reopened(doubt, form)) = answer {
                 desk.found(r.id().to_owned(), doubt);
                 tell(doubt_words(settings.reader_now(), doubt).to_owned());
@@ -172,7 +172,7 @@ pub fn Crew() -> impl IntoView {
                     desk.form.set(Some(*form));
                     desk.sitting.set(Some(s));
                     desk.done.set(Some(r));
-                    super::door::go(super::door::View::Quiz);
+                    crate::ui::shared::view::go(crate::ui::shared::view::View::Quiz);
                 }
             }
         });

@@ -1,16 +1,14 @@
 //! The page: header with the settings, the scene, the set-up beside it, the cautions below.
 
-use super::door::{self, View, fetch_rooms, provide_view, watch_rooms};
+use super::along_wall::Sideways;
 use super::drawing::{Drawing, Storyboard};
-use super::engine::Lost;
 use super::hand::Hand;
 use super::map::RoomMap;
 use super::player::{Controls, provide_player};
 use super::plot::Plot;
 use super::setup::SetUp;
-use super::sideways::Sideways;
 use super::spread::Spread;
-use super::state::{Phase, Theme, bench, provide_bench, provide_settings, settings};
+use super::state::{Phase, bench, provide_bench};
 use super::verdict::{Changes, Findings, LockedLine, Predict, Verdict};
 use crate::physics::trace::Outcome;
 use crate::practice::thumbs::Thumb;
@@ -19,6 +17,10 @@ use crate::scenario::file::{Fault, LARGEST_FILE_BYTES, read_whole};
 use crate::scenario::link::fragment;
 use crate::texts::words::Bench as W;
 use crate::texts::{Key, Lang, say};
+use crate::ui::shared::asking::Lost;
+use crate::ui::shared::settings::{Theme, settings};
+use crate::ui::shared::store::provide_settings;
+use crate::ui::shared::view::{self, View, fetch_rooms, provide_view, watch_rooms};
 use crate::units::Units;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
@@ -123,7 +125,7 @@ fn Update() -> impl IntoView {
     let view = expect_context::<RwSignal<View>>();
     let update = || js_sys::Reflect::get(&window(), &"shortfallUpdate".into()).ok();
     let ready = RwSignal::new(update().is_some_and(|f| f.is_function()));
-    door::on_window("shortfall-update", move || ready.set(true));
+    view::on_window("shortfall-update", move || ready.set(true));
     let quiet = move || {
         let still = matches!(bench.phase.get(), Phase::Choosing | Phase::Shown);
         ready.get() && (view.get() == View::Bench && still || view.get() == View::Crew)
@@ -175,7 +177,7 @@ fn Header() -> impl IntoView {
             <nav class="views" aria-label=settings.s(Key::NavLabel)>
                 {[(View::Bench, Key::NavBench), (View::Lessons, Key::NavLessons), (View::Quiz, Key::NavQuiz), (View::Crew, Key::NavCrew)].map(|(v, k)| view! {
                     <button type="button" class="seg" aria-current=move || (view.get() == v || v == View::Lessons && view.get().is_practice()).then_some("page")
-                        on:click=move |_| door::go(v)>{settings.s(k)}</button>
+                        on:click=move |_| view::go(v)>{settings.s(k)}</button>
                 }).collect_view()}
             </nav>
             <div class="langs" role="group" aria-label=settings.s(Key::Language)>
@@ -232,7 +234,7 @@ fn Files() -> impl IntoView {
                 Err(Fault::TooLarge.into())
             } else {
                 match JsFuture::from(file.text()).await.ok().and_then(|t| t.as_string()) {
-                    Some(t) => super::storage::known(read_whole(&t)),
+                    Some(t) => crate::ui::shared::store::known(read_whole(&t)),
                     None => Err(Fault::NotText.into()),
                 }
             };

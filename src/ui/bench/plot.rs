@@ -1,11 +1,12 @@
 //! Force against time: the curve is drawn once for a run, only the cursor moves.
 
 use super::player::player;
-use super::state::{bench, settings};
+use super::state::bench;
 use crate::grade::report::Report;
 use crate::physics::trace::Outcome;
 use crate::rules::{LimitKind, place};
 use crate::texts::{Key, limit_quantity, number, quantity_against};
+use crate::ui::shared::settings::settings;
 use crate::units::{Quantity, Rounding, round_to};
 use leptos::prelude::*;
 

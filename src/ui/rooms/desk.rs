@@ -2,11 +2,11 @@
 //! are kept. Each change is made in the store first, one transaction each; then the other tabs are
 //! told, and read anew.
 
-use super::engine;
 use super::keep::{self, Ended, Shelf};
 use crate::quiz::questions::{Given, Item};
 use crate::quiz::record::{Doubt, Header, MOST_CREW, Names, Record};
 use crate::quiz::{Answered, Blueprint, CUT_SHARE, Form, Mode};
+use crate::ui::shared::asking;
 use crate::units::instant_s;
 use crate::worker::{Answer, Ask};
 use leptos::prelude::*;
@@ -329,7 +329,7 @@ impl Desk {
         let from = Blueprint { seed, place, again: self.missed_by(&who) };
         self.done.set(None);
         let started = now();
-        engine::ask(&Ask::Form(from.clone()), move |answer| {
+        asking::ask(&Ask::Form(from.clone()), move |answer| {
             self.drawing.set(false);
             let Some(Answer::Form(f)) = answer else { return self.note.set(Note::NoEngine) };
             let cut = if cut > 0.0 { cut } else { CUT_SHARE };
@@ -355,7 +355,7 @@ impl Desk {
     /// Goes on with a form half done, at the same question; one that only lacks its end is ended.
     pub fn resume(self, s: Sitting) {
         self.done.set(None);
-        engine::ask(&Ask::Form(s.header.from.clone()), move |answer| {
+        asking::ask(&Ask::Form(s.header.from.clone()), move |answer| {
             let Some(Answer::Form(f)) = answer else { return self.note.set(Note::NoEngine) };
             let ends = s.is_answered();
             self.form.set(Some(*f));
@@ -459,7 +459,7 @@ impl Desk {
             let last_s = keep::change(Shelf::Kept, LAST_END, read).await.flatten();
             let back = last_s.is_some_and(|last_s| last_s > at_s);
             let ask = Ask::Seal(Box::new(s.header.clone()), s.answers.clone(), finished, back);
-            engine::ask(&ask, move |answer| match answer {
+            asking::ask(&ask, move |answer| match answer {
                 Some(Answer::Record(Some(r))) => spawn_local(self.end(s, *r, at_s)),
                 Some(Answer::Record(None)) => self.leave(Note::NotSealed),
                 _ => self.leave(Note::NoEngine),
@@ -537,7 +537,7 @@ impl Desk {
     fn draw_again(self, records: Vec<Record>, at: usize) {
         let Some(r) = records.get(at) else { return };
         let id = r.id().to_owned();
-        engine::ask(&Ask::Doubt(Box::new(r.clone())), move |answer| {
+        asking::ask(&Ask::Doubt(Box::new(r.clone())), move |answer| {
             if let Some(Answer::Doubt(d)) = answer {
                 self.found(id, d);
                 self.draw_again(records, at + 1);
@@ -549,7 +549,7 @@ impl Desk {
     pub fn clear(self) {
         spawn_local(async move {
             let gone = keep::clear().await;
-            super::storage::clear();
+            crate::ui::shared::store::clear();
             if gone {
                 self.records.set(vec![]);
                 self.unread.set(vec![]);

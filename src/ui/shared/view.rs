@@ -3,7 +3,7 @@
 //! address; what the reader chose and the set-up stand in one note on the window; a set-up comes back
 //! to the bench as an address.
 
-use super::state::Settings;
+use super::settings::Settings;
 use crate::scenario::Scenario;
 use crate::scenario::file::{FileError, read_scenario};
 use crate::scenario::link::{fragment, read_fragment};

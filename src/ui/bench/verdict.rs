@@ -1,7 +1,7 @@
 //! Predict before, compare after: the prediction form, the verdict and the findings.
 
 use super::player::player;
-use super::state::{Phase, Said, bench, settings};
+use super::state::{Phase, Said, bench};
 use crate::grade::report::APP_VERSION;
 use crate::grade::scoring::Grade;
 use crate::physics::PHYSICS_VERSION;
@@ -10,6 +10,7 @@ use crate::practice::inspection::GearPart;
 use crate::rules::{Advice, FindingCode, RULES_VERSION, Severity, advice};
 use crate::texts::words::Bench as W;
 use crate::texts::{Key, say};
+use crate::ui::shared::settings::settings;
 use leptos::prelude::*;
 
 const ANSWERS: [(Said, &str); 5] = [

@@ -3,13 +3,14 @@
 //! Drawn by us from how such parts work in general. Every picture has its words beside it, and the
 //! words never judge: finding the fault is the person's work.
 
-use super::state::{bench, settings};
+use super::state::bench;
 use crate::practice::inspection::{GearPart, Look, from_the_shed};
 use crate::scenario::{
     Arrow, Bolt, ConnectorState, LabelState, Latch, MOST_FASTENERS_PER_SIDE, PackState, RopeState,
     WebbingState,
 };
 use crate::texts::{Key, say};
+use crate::ui::shared::settings::settings;
 use leptos::prelude::*;
 
 /// Section through the ridge at the anchor: plate, sheathing, rafters, and where each fastener ends.

@@ -3,7 +3,7 @@
 use super::forms::{Choice, Count, Day, NumberField};
 use super::gear::{AnchorSection, GearCheck};
 use super::houses::Houses;
-use super::state::{bench, settings};
+use super::state::bench;
 use crate::physics::equipment::rope_modulus_n;
 use crate::scenario::{
     Absorber, AbsorberClass, AnchorChosenBy, AnchorKind, Arrow, Below, Bolt, FastenerKind, Field, HarnessFit,
@@ -13,6 +13,7 @@ use crate::scenario::{
 use crate::texts::words::Bench as W;
 use crate::texts::words::Worded;
 use crate::texts::{Key, say};
+use crate::ui::shared::settings::settings;
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 

@@ -2,12 +2,12 @@
 //!
 //! A tap is heard, drawn and told in words: none of the three is needed for the others.
 
-use super::door::{self, View, to_bench};
-use super::rooms::visit;
-use super::state::settings;
+use super::visit;
 use crate::practice::framing::{Driven, PLATE_HOLES, RAFTER_M, Roof, Sound, WIDTH_M, build, holds_n, left};
 use crate::texts::say;
 use crate::texts::words::Room as W;
+use crate::ui::shared::settings::settings;
+use crate::ui::shared::view::{self, View, to_bench};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 use web_sys::{AudioContext, OscillatorType};
@@ -274,7 +274,7 @@ pub fn Framing() -> impl IntoView {
     };
     view! {
         <main class="page framing"><section>
-            <button type="button" class="plain" on:click=move |_| door::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
+            <button type="button" class="plain" on:click=move |_| view::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
             <h2>{settings.s(W::FramingName)}</h2>
             <p class="lead">{settings.s(W::FramingLead)}</p>
             <p class="problems caution">{settings.s(W::FramingCaution)}</p>

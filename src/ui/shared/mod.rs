@@ -1,0 +1,9 @@
+//! What both downloads show or use.
+
+pub mod asking;
+pub mod figure;
+pub mod front;
+pub mod house_picture;
+pub mod settings;
+pub mod store;
+pub mod view;

@@ -1,8 +1,8 @@
 //! Shortfall: a fall-arrest training simulator. The map of the crate.
 //!
-//! Arrows go one way: each module may use those before it, never those after.
-//! `units <- scenario <- strength <- physics <- rules <- scoring <- report`, with `scene`, `link`, `inspection`, `thumbs`, `sideways`, `spread`, `map`, `changes`, `engine` beside them;
-//! `texts` sees only codes and numbers; `ui` sees all, nothing sees `ui`. `tests/tidy.rs` checks it.
+//! Arrows go one way: `units, draw, scenario, geometry, strength, physics, rules, grade, studies, practice,
+//! quiz, scene, texts, worker`, each using only what stands before it; `ui` sees all, nothing sees `ui`.
+//! `tests/tidy.rs` holds the order.
 
 #![warn(missing_docs)]
 

@@ -129,7 +129,7 @@ fn a_frozen_pack_pulls_harder_and_a_torn_one_not_at_all() {
     (s.lanyard.length_m, s.grab.above_dring_m) = (0.9, -0.6);
     s.worker.mass_kg = 110.0;
     s.stance = Stance::Ladder { standing_height_m: 3.8 };
-    let force = |s: &Scenario| simulate(s).expect("falls");
+    let force = |s: &Scenario| simulate(&s.set_up().expect("possible"));
     let dry = force(&s);
     s.weather = Weather::Frozen;
     let frozen = force(&s);
@@ -146,7 +146,7 @@ fn a_frozen_pack_pulls_harder_and_a_torn_one_not_at_all() {
 fn a_ladder_that_does_not_hold_begins_the_fall_and_moves() {
     let moved = |s: &Scenario| {
         assert_eq!(s.problems(), vec![]);
-        let t = simulate(s).expect("falls");
+        let t = simulate(&s.set_up().expect("possible"));
         assert!(t.is_sound(), "{}", t.energy_residual);
         let (a, b) = (
             t.samples[0].ladder.expect("in plane"),
@@ -175,7 +175,7 @@ fn a_ladder_that_does_not_hold_begins_the_fall_and_moves() {
     // Over to the side: out of the plane.
     s.ladder.foot_distance_m = 1.4;
     s.ladder.reach_out_m = 0.4;
-    let t = simulate(&s).expect("falls");
+    let t = simulate(&s.set_up().expect("possible"));
     assert!(t.time_of(EventKind::LadderTips).is_some() && t.samples[0].ladder.is_none());
 }
 
@@ -358,7 +358,7 @@ fn peak_force_within_half_a_thousandth_over_the_grid() {
 fn a_reversed_grab_comes_down_to_the_ground() {
     let mut s = Scenario::default();
     s.grab.arrow = Arrow::Down;
-    let t = simulate(&s).expect("runs");
+    let t = simulate(&s.set_up().expect("possible"));
     assert!(
         t.impacts.iter().any(|i| i.what == shortfall::physics::trace::Thing::Ground && i.speed_m_s > 4.0)
     );
@@ -370,7 +370,7 @@ fn an_anchor_under_its_load_gives_way_and_the_fall_goes_on() {
     use shortfall::physics::trace::{EventKind, Outcome};
     let mut s = Scenario::default();
     s.anchor.kind = AnchorKind::VentPipe;
-    let t = simulate(&s).expect("runs");
+    let t = simulate(&s.set_up().expect("possible"));
     let failed = t.time_of(EventKind::AnchorFails).expect("fails");
     let landed = t.time_of(EventKind::StrikesGround).expect("lands");
     assert!(landed > failed && t.outcome == Outcome::LetGo);
@@ -385,11 +385,11 @@ fn a_short_rope_without_a_knot_is_run_off() {
     s.grab.arrow = Arrow::Down;
     s.lifeline.length_m = 7.0;
     s.lifeline.end = RopeEnd::Nothing;
-    let t = simulate(&s).expect("runs");
+    let t = simulate(&s.set_up().expect("possible"));
     assert!(t.time_of(EventKind::OffRope).is_some() && t.outcome == Outcome::LetGo);
     // The same with a knot is caught by it.
     s.lifeline.end = RopeEnd::MakersStop;
-    let t = simulate(&s).expect("runs");
+    let t = simulate(&s.set_up().expect("possible"));
     assert!(t.time_of(EventKind::RopeEnd).is_some() && t.peak_force_n > 2.0 * t.weight_n);
 }
 
@@ -404,7 +404,7 @@ fn a_worker_lying_on_the_roof_does_not_pull_the_rope_through_it() {
     s.ladder = Ladder { foot_distance_m: 1.5, length_m: 7.5, ..Ladder::default() };
     s.stance = Stance::Roof { from_eave_m: 3.3 };
     s.anchor.kind = AnchorKind::RatedEye;
-    let t = simulate(&s).expect("runs");
+    let t = simulate(&s.set_up().expect("possible"));
     assert!(t.is_sound(), "{}", t.energy_residual);
     assert!(t.anchor_peak_n <= t.peak_force_n * 1.001, "{} {}", t.anchor_peak_n, t.peak_force_n);
 }
@@ -415,7 +415,7 @@ fn rope_that_slips_through_a_loose_grab_takes_its_stretch_along() {
     let mut s = Scenario::default();
     s.grab.bolt = Bolt::Loose;
     (s.lanyard.length_m, s.grab.above_dring_m) = (0.9, -0.6);
-    let t = simulate(&s).expect("runs");
+    let t = simulate(&s.set_up().expect("possible"));
     assert!(t.grab_slip_m > 0.3 && t.energy_residual < 5e-3, "{} {}", t.grab_slip_m, t.energy_residual);
     assert!(Geometry::of(&s).is_some());
 }
@@ -428,7 +428,7 @@ fn a_kick_is_not_a_blow() {
         grab: RopeGrab { above_dring_m: -0.5, ..RopeGrab::default() },
         ..Scenario::default()
     };
-    let t = simulate(&s).expect("falls");
+    let t = simulate(&s.set_up().expect("possible"));
     let fastest_m_s = (2.0 * G_M_S2 * t.total_fall_m).sqrt();
     for i in &t.impacts {
         assert!(

@@ -67,7 +67,9 @@ fn over<T: Send>(all: &[Scenario], ask: fn(&Scenario) -> T) -> Vec<T> {
 /// 7 % failed their own energy check. Steps four times as fine are the second way.
 #[test]
 fn a_fall_from_a_roof_does_not_depend_on_the_step() {
-    let got = over(&many(90), |s| (simulate_alone(s).expect("falls"), simulate_finer(s, 4).expect("falls")));
+    let got = over(&many(90), |s| {
+        (simulate_alone(&s.set_up().expect("possible")), simulate_finer(&s.set_up().expect("possible"), 4))
+    });
     assert!(got.iter().all(|(a, b)| a.is_sound() && b.is_sound()));
     assert!(got.iter().all(|(a, b)| a.outcome == b.outcome));
     let sorted = |f: fn(&(Trace, Trace)) -> f64| {
@@ -88,7 +90,10 @@ fn ten_grams_more_are_ten_grams() {
     let mut force = over(&many(90), |s| {
         let mut heavier = s.clone();
         heavier.worker.mass_kg += 0.01;
-        let (a, b) = (simulate_alone(s).expect("falls"), simulate_alone(&heavier).expect("falls"));
+        let (a, b) = (
+            simulate_alone(&s.set_up().expect("possible")),
+            simulate_alone(&heavier.set_up().expect("possible")),
+        );
         off(a.peak_force_n, b.peak_force_n)
     });
     force.sort_by(f64::total_cmp);
@@ -100,14 +105,14 @@ fn ten_grams_more_are_ten_grams() {
 #[test]
 fn another_neighbour_lies_within_the_span_that_is_told() {
     let outside = over(&many(40), |s| {
-        let t = simulate(s).expect("falls");
+        let t = simulate(&s.set_up().expect("possible"));
         let n = t.neighbours.expect("from a roof");
         let mut other = s.clone();
         other.worker.mass_kg += 0.007;
         if let Stance::Roof { from_eave_m } = &mut other.stance {
             *from_eave_m -= 0.000_3;
         }
-        let o = simulate_alone(&other).expect("falls");
+        let o = simulate_alone(&other.set_up().expect("possible"));
         let width_n = n.peak_force_n.width().max(0.01 * t.peak_force_n);
         let force = (n.peak_force_n.low - width_n..=n.peak_force_n.high + width_n).contains(&o.peak_force_n);
         // The worse end is judged, never the better.
@@ -136,7 +141,10 @@ fn laws_hold_over_roofs_within_the_span() {
             if !after.problems().is_empty() {
                 continue;
             }
-            let (a, b) = (simulate_alone(&s).expect("falls"), simulate_alone(&after).expect("falls"));
+            let (a, b) = (
+                simulate_alone(&s.set_up().expect("possible")),
+                simulate_alone(&after.set_up().expect("possible")),
+            );
             if a.outcome != Outcome::Stopped || b.outcome != Outcome::Stopped || a.peak_force_n < 650.0 {
                 continue;
             }

@@ -33,7 +33,7 @@ fn steel_over_person() -> f64 {
     let mut line = LineParams::of(&s);
     line.grab = GrabParams { grip_n: 1e6, dead_travel_m: 0.0, bite_m: 0.0, ..line.grab };
     (line.edge_friction, line.anchor_capacity_n) = (0.0, 1e6);
-    let person = settled_trace(&s, line).expect("falls");
+    let person = settled_trace(&s.set_up().expect("possible"), line);
     let rope_m = Geometry::of(&s).expect("stands").grab_rope_m;
     (line.harness_compliance_m_per_n, line.harness_slide_m) = (0.0, 0.0);
     let mut steel = Run::point_mass(100.0, person.free_fall_m, line, rope_m);

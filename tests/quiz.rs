@@ -94,8 +94,8 @@ fn again(s: &Scenario) -> Scenario {
 
 /// Findings about a set-up on as much of its fall as settles it.
 fn findings(s: &Scenario) -> Vec<Finding> {
-    let t = settled_trace(s, LineParams::of(s)).expect("falls");
-    judge(s, &t, place(&s.place).expect("held"))
+    let t = settled_trace(&s.set_up().expect("possible"), LineParams::of(s));
+    judge(&s.set_up().expect("possible"), &t, place(&s.place).expect("held"))
 }
 
 /// The right choice worked out another way; none where the question has no choices.
@@ -121,7 +121,7 @@ fn proof(q: &Item) -> Option<Choice> {
         }
         ItemKind::Higher => {
             let low = |s: &Scenario| {
-                let t = simulate(s).expect("falls");
+                let t = simulate(&s.set_up().expect("possible"));
                 t.clearance_margin_m.expect("held")
             };
             let gap = low(&s(0)) - low(&s(1));
@@ -156,7 +156,7 @@ fn proof(q: &Item) -> Option<Choice> {
             Choice::SetUp(good[0])
         }
         ItemKind::Room => {
-            let t = simulate(&s(0)).expect("falls");
+            let t = simulate(&s(0).set_up().expect("possible"));
             let m = t.clearance_margin_m.expect("held");
             let kept = reserve().expect("common").value;
             if t.outcome == Outcome::Strikes {
@@ -170,7 +170,7 @@ fn proof(q: &Item) -> Option<Choice> {
         ItemKind::Along => {
             let kept = reserve().expect("common").value;
             let fits = |x: f64| {
-                let w = along_wall::swing(&s(0), x).expect("swings");
+                let w = along_wall::swing(&s(0).set_up().expect("possible"), x).expect("swings");
                 w.room_m().is_none_or(|m| m >= kept) && w.free.speed_m_s < HARD_SWING_M_S
             };
             let Ask::One { choices, .. } = &q.ask else { return None };
@@ -314,7 +314,7 @@ fn check(q: &Item) {
             for n in [at - 1, at] {
                 let mut s = again(&q.set_ups[0]);
                 s.grab.above_dring_m = grid[n].0;
-                let t = simulate(&s).expect("falls");
+                let t = simulate(&s.set_up().expect("possible"));
                 assert_eq!(t.free_fall_m <= *limit_m, n == at, "{q:?}");
                 assert!((t.free_fall_m / limit_m - 1.0).abs() >= 0.99 * LEAST_MARGIN_SHARE);
             }

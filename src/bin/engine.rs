@@ -1,7 +1,8 @@
 //! The engine's worker: reads a question from the page, answers it, nothing else.
 
 use js_sys::Uint8Array;
-use shortfall::worker::{Ask, answer, pack, unpack};
+use shortfall::worker::wire::{number, unpack};
+use shortfall::worker::{Ask, reply};
 use wasm_bindgen::prelude::*;
 use web_sys::{DedicatedWorkerGlobalScope, MessageEvent};
 
@@ -11,10 +12,12 @@ fn main() {
     let out = scope.clone();
     let hear = Closure::<dyn Fn(MessageEvent)>::new(move |ev: MessageEvent| {
         let bytes = Uint8Array::new(&ev.data()).to_vec();
-        let Ok((id, ask)) = unpack::<Ask>(&bytes) else { return };
-        if let Ok(bytes) = pack(id, &answer(ask)) {
-            let _ = out.post_message(&Uint8Array::from(bytes.as_slice()));
-        }
+        let said = number(&bytes).and_then(|(id, rest)| reply(id, unpack::<Ask>(rest)?));
+        // What cannot be read or written counts as a worker that is lost: the page tells it.
+        let _ = match said {
+            Ok(bytes) => out.post_message(&Uint8Array::from(bytes.as_slice())),
+            Err(_) => out.post_message(&JsValue::FALSE),
+        };
     });
     scope.set_onmessage(Some(hear.as_ref().unchecked_ref()));
     hear.forget();

@@ -15,3 +15,4 @@ pub use house::{
     TOP_OF_LADDER_M, ground_y_m, ladder_line,
 };
 pub use plane::{P, p, path_length, taut_path};
+pub use set_up::SetUp;

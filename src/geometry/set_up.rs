@@ -4,8 +4,80 @@ use super::body::{Part, capsules, standing};
 use super::house::{Geometry, TOP_OF_LADDER_M};
 use super::plane::p;
 use crate::scenario::{Problem, ProblemCode, Scenario, Stance};
+use serde::{Deserialize, Serialize};
+
+/// A set-up that can be simulated: every number in range, every place possible. Only [`SetUp::check`]
+/// makes one, so that whoever holds one need not ask again; it reads like its [`Scenario`].
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(try_from = "Scenario", into = "Scenario")]
+pub struct SetUp {
+    scenario: Scenario,
+    geometry: Geometry,
+}
+
+impl SetUp {
+    /// Checks a scenario and works every place out.
+    ///
+    /// # Errors
+    /// Everything that is out of range, not finite or geometrically impossible.
+    pub fn check(scenario: Scenario) -> Result<SetUp, Vec<Problem>> {
+        let found = scenario.problems();
+        match Geometry::of(&scenario) {
+            Some(geometry) if found.is_empty() => Ok(SetUp { scenario, geometry }),
+            _ => Err(found),
+        }
+    }
+
+    /// The choices.
+    pub fn scenario(&self) -> &Scenario {
+        &self.scenario
+    }
+
+    /// Where everything is.
+    pub fn geometry(&self) -> &Geometry {
+        &self.geometry
+    }
+
+    /// The same with a change, checked again.
+    ///
+    /// # Errors
+    /// As [`SetUp::check`].
+    pub fn with(&self, change: impl FnOnce(&mut Scenario)) -> Result<SetUp, Vec<Problem>> {
+        let mut s = self.scenario.clone();
+        change(&mut s);
+        SetUp::check(s)
+    }
+}
+
+impl TryFrom<Scenario> for SetUp {
+    type Error = String;
+    fn try_from(scenario: Scenario) -> Result<SetUp, String> {
+        SetUp::check(scenario).map_err(|found| found.first().map_or("", |p| p.field).to_owned())
+    }
+}
+
+impl From<SetUp> for Scenario {
+    fn from(s: SetUp) -> Scenario {
+        s.scenario
+    }
+}
+
+impl core::ops::Deref for SetUp {
+    type Target = Scenario;
+    fn deref(&self) -> &Scenario {
+        &self.scenario
+    }
+}
 
 impl Scenario {
+    /// [`SetUp::check`] of a copy.
+    ///
+    /// # Errors
+    /// What is wrong with it.
+    pub fn set_up(&self) -> Result<SetUp, Vec<Problem>> {
+        SetUp::check(self.clone())
+    }
+
     /// Everything that is out of range, not finite or geometrically impossible. Empty means the
     /// set-up can be simulated. Never panics, whatever the numbers are.
     pub fn problems(&self) -> Vec<Problem> {
@@ -157,5 +229,18 @@ mod tests {
         let l = ladder_line(&s).expect("stands");
         assert_eq!(l.top, LadderTop::Wall);
         assert!((l.foot.dist(l.support) - 4.0).abs() < 1e-12);
+    }
+
+    /// Whoever holds one need not ask again: nothing impossible becomes one, and what does is where its
+    /// geometry says.
+    #[test]
+    fn only_a_possible_scenario_becomes_a_set_up() {
+        let s = Scenario::default();
+        let set_up = s.set_up().expect("possible");
+        assert_eq!((set_up.scenario(), Some(set_up.geometry())), (&s, Geometry::of(&s).as_ref()));
+        let short = set_up.with(|s| s.lifeline.length_m = 4.0).expect_err("not down to the grab");
+        assert_eq!(short.iter().map(|p| p.code).collect::<Vec<_>>(), [ProblemCode::LifelineTooShort]);
+        let odd = set_up.with(|s| s.worker.mass_kg = f64::NAN).expect_err("no number");
+        assert_eq!(odd.first().map(|p| p.field), Some("worker.mass_kg"));
     }
 }

@@ -3,6 +3,7 @@
 //! Each change is a whole run of the engine, not an estimate, so the score it promises is the score
 //! it gives. Left out: changes of what the person cannot choose (mass, house).
 
+use crate::geometry::SetUp;
 use crate::grade::report::Report;
 use crate::grade::scoring::Grade;
 use crate::scenario::{
@@ -89,7 +90,7 @@ pub struct ChangeEffect {
 }
 
 /// Every change that scores higher than the set-up does, or passes where it does not, best first.
-pub fn effects(s: &Scenario) -> Vec<ChangeEffect> {
+pub fn effects(s: &SetUp) -> Vec<ChangeEffect> {
     let graded = |s: &Scenario| match Report::run(s).map(|r| r.grade) {
         Ok(Grade::Graded { score, passes, .. }) => Some((passes, score)),
         _ => None,
@@ -98,9 +99,9 @@ pub fn effects(s: &Scenario) -> Vec<ChangeEffect> {
     let mut out: Vec<ChangeEffect> = Change::ALL
         .iter()
         .filter_map(|&change| {
-            let mut after = s.clone();
+            let mut after = s.scenario().clone();
             change.apply(&mut after);
-            if after == *s {
+            if after == *s.scenario() {
                 return None;
             }
             let (passes, score) = graded(&after).filter(|a| *a > before)?;
@@ -120,7 +121,7 @@ mod tests {
     fn turning_a_reversed_grab_helps_most_and_keeps_its_promise() {
         let mut s = Scenario::default();
         s.grab.arrow = Arrow::Down;
-        let all = effects(&s);
+        let all = effects(&s.set_up().expect("possible"));
         assert_eq!(all.first().map(|e| e.change), Some(Change::ArrowUp));
         Change::ArrowUp.apply(&mut s);
         let r = Report::run(&s).expect("runs");
@@ -130,6 +131,10 @@ mod tests {
     #[test]
     fn a_change_that_changes_nothing_or_cannot_be_built_is_not_offered() {
         let s = Scenario::default();
-        assert!(effects(&s).iter().all(|e| e.change != Change::ArrowUp && e.change != Change::HarnessSnug));
+        assert!(
+            effects(&s.set_up().expect("possible"))
+                .iter()
+                .all(|e| e.change != Change::ArrowUp && e.change != Change::HarnessSnug)
+        );
     }
 }

@@ -1,6 +1,7 @@
 //! One fall, whole: scenario text in, one JSON object out. The headless program and the browser
 //! both end here, so they cannot disagree.
 
+use crate::geometry::SetUp;
 use crate::grade::scoring::{Grade, grade};
 use crate::physics::trace::{EventKind, Impact, Trace};
 use crate::physics::{PHYSICS_VERSION, simulate};
@@ -16,7 +17,7 @@ pub const APP_VERSION: &str = env!("CARGO_PKG_VERSION");
 #[derive(Clone, Debug, PartialEq)]
 pub struct Report {
     /// The set-up.
-    pub scenario: Scenario,
+    pub set_up: SetUp,
     /// What happened.
     pub trace: Trace,
     /// What it means under the place's limits.
@@ -35,11 +36,11 @@ pub fn problems(s: &Scenario) -> Vec<Problem> {
 }
 
 impl Report {
-    /// Judges and grades a finished trace.
-    pub fn of(scenario: Scenario, trace: Trace) -> Option<Report> {
-        let findings = judge(&scenario, &trace, place(&scenario.place)?);
+    /// Judges and grades a finished trace; `None` for a place that this version does not know.
+    pub fn of(set_up: SetUp, trace: Trace) -> Option<Report> {
+        let findings = judge(&set_up, &trace, place(&set_up.place)?);
         let grade = grade(&trace, &findings);
-        Some(Report { scenario, trace, findings, grade })
+        Some(Report { set_up, trace, findings, grade })
     }
 
     /// Simulates, judges and grades.
@@ -47,11 +48,9 @@ impl Report {
     /// # Errors
     /// What is wrong with the set-up.
     pub fn run(s: &Scenario) -> Result<Report, Vec<Problem>> {
-        let found = problems(s);
-        if !found.is_empty() {
-            return Err(found);
-        }
-        simulate(s).and_then(|t| Report::of(s.clone(), t)).ok_or(found)
+        let set_up = s.set_up().map_err(|_| problems(s))?;
+        let trace = simulate(&set_up);
+        Report::of(set_up, trace).ok_or_else(|| problems(s))
     }
 }
 

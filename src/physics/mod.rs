@@ -1,7 +1,6 @@
-//! Fall physics: a scenario in, a finished trace out.
+//! Fall physics: a set-up in, a finished trace out.
 //!
-//! [`simulate`] is the only door; [`Simulation`] is the same run cut into slices, for a page that
-//! must not block. Only `world` names rapier.
+//! [`simulate`] is the door. Only `world` names rapier.
 
 pub mod constants;
 pub mod equipment;
@@ -14,8 +13,8 @@ pub mod trace;
 pub mod world;
 
 use crate::geometry::body::Part;
-use crate::geometry::{Geometry, P, p, path_length, taut_path};
-use crate::scenario::{Scenario, Stance};
+use crate::geometry::{Geometry, P, SetUp, p, path_length, taut_path};
+use crate::scenario::Stance;
 use constants::*;
 use equipment::LineParams;
 use ladder::Footing;
@@ -36,32 +35,37 @@ use world::{Touch, World};
 pub const PHYSICS_VERSION: u32 = 6;
 
 /// Runs a whole fall, and from a roof its neighbours with it.
-///
-/// # Errors
-/// `None` when [`Scenario::problems`] is not empty: an impossible set-up has no fall.
-pub fn simulate(s: &Scenario) -> Option<Trace> {
-    simulate_alone(s).map(|t| neighbours::ask(s, t))
+pub fn simulate(s: &SetUp) -> Trace {
+    neighbours::ask(s, simulate_alone(s))
 }
 
-/// Runs a whole fall without asking its neighbours.
-///
-/// # Errors
-/// As [`simulate`].
-pub fn simulate_alone(s: &Scenario) -> Option<Trace> {
-    let mut sim = Simulation::new(s)?;
-    while !sim.advance(usize::MAX) {}
-    Some(sim.finish())
+/// Runs a whole fall without asking its neighbours. Where it strikes, a second run with nothing below
+/// tells how much room was missing.
+pub fn simulate_alone(s: &SetUp) -> Trace {
+    let mut run = Run::worker(s, true);
+    while !run.step() {}
+    // Where the line never bore the worker's weight, no room would have been enough.
+    let trailing = run.line.grab_slip_m() > 0.3 && run.peak.0 < run.weight_n;
+    let roomy = run.struck_below() && run.line.holds() && !trailing;
+    let mut t = run.finish();
+    if t.outcome == Outcome::Strikes {
+        t.clearance_margin_m = roomy.then(|| missing_m(s)).flatten();
+    }
+    t
+}
+
+/// How much room was missing, m: nought or negative; `None` where the rope lets go.
+fn missing_m(s: &SetUp) -> Option<f64> {
+    let mut run = Run::worker(s, false);
+    while !run.step() {}
+    run.line.holds().then(|| run.lowest_gap_m.min(0.0))
 }
 
 /// The same at steps `fineness` times as fine, to see what a finer step changes.
-///
-/// # Errors
-/// `None` when [`Scenario::problems`] is not empty.
-pub fn simulate_finer(s: &Scenario, fineness: usize) -> Option<Trace> {
-    let geometry = Geometry::of(s).filter(|_| s.problems().is_empty())?;
-    let mut run = Run::worker_on(s, &geometry, true, LineParams::of(s), Start::default(), fineness.max(1));
+pub fn simulate_finer(s: &SetUp, fineness: usize) -> Trace {
+    let mut run = Run::worker_on(s, true, LineParams::of(s), Start::default(), fineness.max(1));
     while !run.step() {}
-    Some(run.finish())
+    run.finish()
 }
 
 /// How a slip begins, as far as nobody knows it.
@@ -93,102 +97,36 @@ pub struct Settled {
 }
 
 /// Runs a fall on a line of the given parameters until its outcome is settled.
-///
-/// # Errors
-/// `None` when [`Scenario::problems`] is not empty.
-pub fn settle(s: &Scenario, params: LineParams, start: Start) -> Option<Settled> {
-    let t = settled_from(s, params, start)?;
-    Some(Settled {
+pub fn settle(s: &SetUp, params: LineParams, start: Start) -> Settled {
+    let t = settled_from(s, params, start);
+    Settled {
         outcome: t.outcome,
         peak_force_n: t.peak_force_n,
         room_left_m: if t.outcome == Outcome::Stopped { t.clearance_margin_m.unwrap_or(0.0) } else { 0.0 },
         sound: t.is_sound(),
-    })
+    }
 }
 
 /// The trace of such a fall, as far as it was run.
-///
-/// # Errors
-/// `None` when [`Scenario::problems`] is not empty.
-pub fn settled_trace(s: &Scenario, params: LineParams) -> Option<Trace> {
+pub fn settled_trace(s: &SetUp, params: LineParams) -> Trace {
     settled_from(s, params, Start::default())
 }
 
-fn settled_from(s: &Scenario, params: LineParams, start: Start) -> Option<Trace> {
-    if !s.problems().is_empty() {
-        return None;
-    }
-    let geometry = Geometry::of(s)?;
-    let mut run = Run::worker_on(s, &geometry, true, params, start, 1);
+fn settled_from(s: &SetUp, params: LineParams, start: Start) -> Trace {
+    let mut run = Run::worker_on(s, true, params, start, 1);
     while !run.is_settled() && !run.step() {}
-    Some(run.finish())
+    run.finish()
 }
 
 /// Room left under the worker if there were no ground to stop the fall, m: negative is how much is
 /// missing. Run until past the lowest point.
 ///
-/// # Errors
-/// `None` when [`Scenario::problems`] is not empty, the rope lets go, or the run fails its own
-/// energy check.
-pub fn room_m(s: &Scenario) -> Option<f64> {
-    let geometry = Geometry::of(s).filter(|_| s.problems().is_empty())?;
-    let mut run = Run::worker(s, &geometry, false);
+/// `None` when the rope lets go, or the run fails its own energy check.
+pub fn room_m(s: &SetUp) -> Option<f64> {
+    let mut run = Run::worker(s, false);
     while !run.is_settled() && !run.step() {}
     let (room_m, holds) = (run.lowest_gap_m, run.line.holds());
     (holds && run.finish().is_sound()).then_some(room_m)
-}
-
-/// A fall in progress, to be advanced in slices. The slices do not change a bit of the result.
-pub struct Simulation {
-    run: Run,
-    scenario: Scenario,
-    geometry: Geometry,
-    /// A second run with nothing below, when the first one struck: how much room was missing?
-    roomy: Option<Run>,
-}
-
-impl Simulation {
-    /// The worker at the moment of the slip; `None` when the scenario has problems.
-    pub fn new(s: &Scenario) -> Option<Simulation> {
-        if !s.problems().is_empty() {
-            return None;
-        }
-        let geometry = Geometry::of(s)?;
-        let run = Run::worker(s, &geometry, true);
-        Some(Simulation { run, scenario: s.clone(), geometry, roomy: None })
-    }
-
-    /// Advances by at most `steps` steps. True when the run is over.
-    pub fn advance(&mut self, steps: usize) -> bool {
-        for _ in 0..steps {
-            if let Some(r) = &mut self.roomy {
-                if r.step() {
-                    return true;
-                }
-            } else if self.run.step() {
-                // Where the line never bore the worker's weight, no room would have been enough.
-                let trailing = self.run.line.grab_slip_m() > 0.3 && self.run.peak.0 < self.run.weight_n;
-                if self.run.struck_below() && self.run.line.holds() && !trailing {
-                    self.roomy = Some(Run::worker(&self.scenario, &self.geometry, false));
-                } else {
-                    return true;
-                }
-            }
-        }
-        false
-    }
-
-    /// The finished trace.
-    pub fn finish(self) -> Trace {
-        let mut t = self.run.finish();
-        if t.outcome == Outcome::Strikes {
-            t.clearance_margin_m = match self.roomy {
-                Some(r) if r.line.holds() => Some(r.lowest_gap_m.min(0.0)),
-                _ => None,
-            };
-        }
-        t
-    }
 }
 
 /// Bodies, line and everything measured along the way.
@@ -247,20 +185,14 @@ pub struct Run {
 }
 
 impl Run {
-    fn worker(s: &Scenario, g: &Geometry, landing: bool) -> Run {
-        Run::worker_on(s, g, landing, LineParams::of(s), Start::default(), 1)
+    fn worker(s: &SetUp, landing: bool) -> Run {
+        Run::worker_on(s, landing, LineParams::of(s), Start::default(), 1)
     }
 
-    fn worker_on(
-        s: &Scenario,
-        g: &Geometry,
-        landing: bool,
-        params: LineParams,
-        start: Start,
-        fineness: usize,
-    ) -> Run {
+    fn worker_on(s: &SetUp, landing: bool, params: LineParams, start: Start, fineness: usize) -> Run {
+        let g = s.geometry();
         let dt_s = DT_S / fineness as f64;
-        let world = World::worker(s, g, landing, start, dt_s);
+        let world = World::worker(s, landing, start, dt_s);
         let d = world.dring();
         let mut line = Line::new(params, g.anchor, &g.corners, d, g.grab_rope_m + s.lifeline.slack_m);
         line.link_parted = !s.lanyard.clipped;

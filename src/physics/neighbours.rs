@@ -7,7 +7,8 @@
 
 use super::trace::{Outcome, Trace};
 use super::{LineParams, Start, settled_from, simulate_alone};
-use crate::scenario::{Scenario, Stance};
+use crate::geometry::SetUp;
+use crate::scenario::Stance;
 use serde::{Deserialize, Serialize};
 
 /// How much heavier or lighter a neighbour is, kg, and how much further up or down the roof, m.
@@ -84,24 +85,27 @@ fn told(all: &[&Trace], shown: Outcome) -> Option<Neighbours> {
     })
 }
 
-fn neighbour(s: &Scenario, by: (f64, f64)) -> Option<(Scenario, Trace)> {
-    let mut near = s.clone();
-    near.worker.mass_kg += by.0 * BY.0;
-    if let Stance::Roof { from_eave_m } = &mut near.stance {
-        *from_eave_m += by.1 * BY.1;
-    }
-    let t = settled_from(&near, LineParams::of(&near), Start::default())?;
+fn neighbour(s: &SetUp, by: (f64, f64)) -> Option<(SetUp, Trace)> {
+    let near = s.with(|near| {
+        near.worker.mass_kg += by.0 * BY.0;
+        if let Stance::Roof { from_eave_m } = &mut near.stance {
+            *from_eave_m += by.1 * BY.1;
+        }
+    });
+    // At the very end of a range there is none on one side.
+    let near = near.ok()?;
+    let t = settled_from(&near, LineParams::of(&near), Start::default());
     t.is_sound().then_some((near, t))
 }
 
 /// Asks the neighbours of a fall from a roof. The fall comes back with what they say; where one of them
 /// ended worse, that one comes back in its place, run to its end.
-pub fn ask(s: &Scenario, shown: Trace) -> Trace {
+pub fn ask(s: &SetUp, shown: Trace) -> Trace {
     if !matches!(s.stance, Stance::Roof { .. }) || !shown.is_sound() {
         return shown;
     }
-    let mut near: Vec<(Scenario, Trace)> = FIRST.iter().filter_map(|by| neighbour(s, *by)).collect();
-    let agree = |near: &[(Scenario, Trace)]| {
+    let mut near: Vec<(SetUp, Trace)> = FIRST.iter().filter_map(|by| neighbour(s, *by)).collect();
+    let agree = |near: &[(SetUp, Trace)]| {
         let all: Vec<&Trace> = near.iter().map(|q| &q.1).chain([&shown]).collect();
         told(&all, shown.outcome).is_some_and(|n| {
             n.alike == n.count
@@ -118,9 +122,8 @@ pub fn ask(s: &Scenario, shown: Trace) -> Trace {
     }
     let worst =
         near.iter().max_by_key(|q| rank(q.1.outcome)).filter(|q| rank(q.1.outcome) > rank(shown.outcome));
-    let instead = worst
-        .and_then(|q| simulate_alone(&q.0))
-        .filter(|t| t.is_sound() && rank(t.outcome) > rank(shown.outcome));
+    let instead =
+        worst.map(|q| simulate_alone(&q.0)).filter(|t| t.is_sound() && rank(t.outcome) > rank(shown.outcome));
     let all: Vec<&Trace> = near.iter().map(|q| &q.1).chain([&shown]).collect();
     let outcome = instead.as_ref().map_or(shown.outcome, |t| t.outcome);
     let neighbours = told(&all, outcome);

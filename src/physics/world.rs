@@ -20,8 +20,8 @@ use super::ladder::{
 use super::skin::{Press, presses};
 use super::trace::Thing;
 use crate::geometry::body::{PARTS, Part, Pose, capsules, dring_on_torso, hinges, standing};
-use crate::geometry::{Geometry, P, p};
-use crate::scenario::{Scenario, Stance};
+use crate::geometry::{P, SetUp, p};
+use crate::scenario::Stance;
 use crate::units::G_M_S2;
 use rapier2d::prelude::*;
 
@@ -138,10 +138,11 @@ fn ground(slope_rad: f64) -> ColliderBuilder {
 }
 
 impl World {
-    /// The worker of `s` in the scene `g`, at the moment of the slip. With `landing` false the
+    /// The worker of `s`, at the moment of the slip. With `landing` false the
     /// ground and the obstacle are left out: how far would the fall go if there were room?
-    pub fn worker(s: &Scenario, g: &Geometry, landing: bool, start: Start, dt_s: f64) -> World {
-        let mut w = World::with_bodies(s, g, start, dt_s);
+    pub fn worker(s: &SetUp, landing: bool, start: Start, dt_s: f64) -> World {
+        let g = s.geometry();
+        let mut w = World::with_bodies(s, start, dt_s);
         let body = WORKER_GROUP | ARM_GROUP;
         let mut fix = |thing: Thing, collider: Option<ColliderBuilder>| {
             let Some(c) = collider else { return };
@@ -186,13 +187,14 @@ impl World {
         let roof = [g.ridge, g.eave, g.fascia, far_fascia, g.far_eave];
         fix(Thing::Roof, ColliderBuilder::convex_hull(&roof.map(v)));
         w.roof = roof.to_vec();
-        w.stand_ladder(s, g, landing);
+        w.stand_ladder(s, landing);
         w
     }
 
     /// Puts the ladder up, if it is in the plane of the fall: a worker on the roof has climbed off
     /// it, and one that goes over sideways leaves the plane.
-    fn stand_ladder(&mut self, s: &Scenario, g: &Geometry, landing: bool) {
+    fn stand_ladder(&mut self, s: &SetUp, landing: bool) {
+        let g = s.geometry();
         let Some(stand) = stand(s, g).filter(|q| q.footing != Footing::TipsSideways) else { return };
         let angle = g.ladder.angle_rad();
         let (sin, cos) = (libm::sin(angle), libm::cos(angle));
@@ -267,7 +269,8 @@ impl World {
         self.parts.iter().copied().zip(self.masses_kg.iter().copied()).chain(ladder)
     }
 
-    fn with_bodies(s: &Scenario, g: &Geometry, start: Start, dt_s: f64) -> World {
+    fn with_bodies(s: &SetUp, start: Start, dt_s: f64) -> World {
+        let g = s.geometry();
         let mut w = empty();
         let st = s.worker.stature_m;
         let caps = capsules(s.worker.mass_kg, st);

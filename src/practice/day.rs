@@ -10,7 +10,6 @@
 use crate::draw::Draw;
 use crate::grade::report::Report;
 use crate::grade::scoring::Grade;
-use crate::physics::simulate;
 use crate::physics::trace::{Outcome, Trace};
 use crate::practice::hand::{Held, moved};
 use crate::practice::houses::HouseKind;
@@ -316,9 +315,7 @@ impl Shift {
 /// What a slip would have come to: the whole run, and to the side of the anchor the fall along the
 /// wall as well.
 pub fn risk(s: &Scenario, offset_m: f64) -> (Risk, Option<Trace>) {
-    let Some(report) = simulate(s).and_then(|t| Report::of(s.clone(), t)) else {
-        return (Risk::NotGraded, None);
-    };
+    let Ok(report) = Report::run(s) else { return (Risk::NotGraded, None) };
     let mut found = match (&report.grade, report.trace.outcome) {
         (Grade::NotGraded { .. }, _) => Risk::NotGraded,
         (_, Outcome::LetGo) => Risk::LetsGo,
@@ -332,7 +329,7 @@ pub fn risk(s: &Scenario, offset_m: f64) -> (Risk, Option<Trace>) {
         }
     };
     if offset_m > 0.2 && matches!(found, Risk::Held | Risk::Over) {
-        found = match swing(s, offset_m) {
+        found = match swing(&report.set_up, offset_m) {
             Some(w) if w.room_m().is_some_and(|m| m < 0.0) => Risk::Strikes,
             Some(w) if w.free.speed_m_s >= HARD_SWING_M_S => found.max(Risk::Over),
             Some(_) => found,
@@ -428,7 +425,7 @@ mod tests {
         s.grab.above_dring_m = 0.0;
         s.lanyard.length_m = 2.0;
         assert_eq!(s.problems(), vec![]);
-        assert!(swing(&s, 2.0).is_none());
+        assert!(swing(&s.set_up().expect("possible"), 2.0).is_none());
         assert_eq!(risk(&s, 2.0).0, Risk::NotGraded);
         assert!(!Risk::NotGraded.is_bad() && Risk::Over.is_bad());
     }

@@ -130,7 +130,7 @@ mod tests {
             kind.move_in(&mut s);
             assert_eq!(s.problems(), vec![], "{kind:?}");
             assert_eq!(HouseKind::of(&s), Some(kind));
-            let t = simulate(&s).expect("falls");
+            let t = simulate(&s.set_up().expect("possible"));
             assert!(t.is_sound(), "{kind:?} {}", t.energy_residual);
             seen.push((kind, t.outcome, t.clearance_margin_m, t.peak_force_n.round()));
         }
@@ -147,7 +147,7 @@ mod tests {
         let mut s = Scenario::default();
         HouseKind::WalkOut.move_in(&mut s);
         s.lanyard.clipped = false;
-        let t = simulate(&s).expect("falls");
+        let t = simulate(&s.set_up().expect("possible"));
         assert!(t.lowest_point_m < -0.1, "{}", t.lowest_point_m);
         assert!(t.impacts.iter().any(|i| i.what == Thing::Ground));
     }

@@ -200,8 +200,8 @@ mod tests {
                 part.spoil(&mut s, &mut pick);
                 assert!(part.look(&s).is_fault(), "{part:?}");
                 assert!(s.problems().is_empty());
-                let t = simulate(&s).expect("falls");
-                let named = judge(&s, &t, place("on").expect("held"))
+                let t = simulate(&s.set_up().expect("possible"));
+                let named = judge(&s.set_up().expect("possible"), &t, place("on").expect("held"))
                     .iter()
                     .any(|f| GearPart::of_finding(f.code) == Some(part));
                 assert!(named, "{part:?} has no finding");

@@ -199,7 +199,8 @@ mod tests {
                 (serde_json::to_value(&a).expect("writes"), serde_json::to_value(&b).expect("writes"));
             let parts = x.as_object().expect("fields").iter().filter(|(k, v)| y[k.as_str()] != **v).count();
             assert_eq!(parts, 1, "{l:?}");
-            let (ta, tb) = (simulate(&a).expect("falls"), simulate(&b).expect("falls"));
+            let (ta, tb) =
+                (simulate(&a.set_up().expect("possible")), simulate(&b.set_up().expect("possible")));
             assert!(ta.is_sound() && tb.is_sound(), "{l:?}");
             let (want, other) = if l.second_is_better() {
                 (Better::Second, Better::First)
@@ -215,7 +216,7 @@ mod tests {
     fn along_the_wall_the_same_set_up_ends_lower_and_sideways() {
         let [a, b] = Lesson::AlongTheWall.pair("on");
         assert_eq!(a, b);
-        let w = crate::studies::along_wall::swing(&a, ALONG_M).expect("swings");
+        let w = crate::studies::along_wall::swing(&a.set_up().expect("possible"), ALONG_M).expect("swings");
         assert!(
             w.extra_m > 0.2 && w.free.speed_m_s > crate::rules::HARD_SWING_M_S,
             "{} {}",
@@ -255,7 +256,7 @@ mod tests {
         for change in tries {
             let mut s = Scenario::default();
             change(&mut s);
-            found.extend(Ending::of(&simulate(&s).expect("falls")));
+            found.extend(Ending::of(&simulate(&s.set_up().expect("possible"))));
         }
         for e in Ending::ALL {
             assert!(found.contains(&e), "{e:?} is not among {found:?}");

@@ -5,10 +5,10 @@
 //! are assumed and marked so; what a step needs is computed: a ladder's reach, a rung under the boots, a
 //! pull over an edge. Left out: weather, and injuries beyond one figure for the blow.
 
-use crate::geometry::Geometry;
+use crate::geometry::SetUp;
 use crate::physics::equipment::{EDGE_FRICTION, ROOF_SLIP_FRICTION};
 use crate::physics::trace::{EventKind, Outcome, Thing, Trace};
-use crate::scenario::{RescuePlan, Scenario};
+use crate::scenario::RescuePlan;
 use crate::units::G_M_S2;
 use serde::{Deserialize, Serialize};
 
@@ -120,8 +120,8 @@ pub struct Hanging {
 }
 
 /// Where a fall left the worker; none where nobody hangs.
-pub fn hanging(s: &Scenario, t: &Trace) -> Option<Hanging> {
-    let g = Geometry::of(s)?;
+pub fn hanging(s: &SetUp, t: &Trace) -> Option<Hanging> {
+    let g = s.geometry();
     let last = t.samples.last()?;
     if t.outcome != Outcome::Stopped {
         return None;
@@ -291,9 +291,10 @@ impl Drill {
 mod tests {
     use super::*;
     use crate::physics::simulate;
+    use crate::scenario::Scenario;
 
     fn hung(s: &Scenario) -> Hanging {
-        hanging(s, &simulate(s).expect("falls")).expect("hangs")
+        hanging(&s.set_up().expect("possible"), &simulate(&s.set_up().expect("possible"))).expect("hangs")
     }
 
     /// Capstan: T = W e^(mu phi), Euler and Eytelwein; an edge of 63.4 degrees under a 6 in 12 roof.
@@ -384,9 +385,9 @@ mod tests {
         // On an icy ground an untied ladder goes first: there are no rungs to climb back onto.
         let mut s = Scenario { weather: crate::scenario::Weather::Frozen, ..Scenario::default() };
         s.ladder.tied = false;
-        let t = simulate(&s).expect("falls");
+        let t = simulate(&s.set_up().expect("possible"));
         assert!(t.time_of(EventKind::LadderSlides).is_some());
-        if let Some(h) = hanging(&s, &t) {
+        if let Some(h) = hanging(&s.set_up().expect("possible"), &t) {
             assert!(h.climb_hindered().is_some());
         }
     }
@@ -395,6 +396,6 @@ mod tests {
     fn nobody_hangs_who_came_down() {
         let mut s = Scenario::default();
         s.lanyard.clipped = false;
-        assert_eq!(hanging(&s, &simulate(&s).expect("falls")), None);
+        assert_eq!(hanging(&s.set_up().expect("possible"), &simulate(&s.set_up().expect("possible"))), None);
     }
 }

@@ -238,7 +238,7 @@ mod tests {
             s.ladder.foot_distance_m = 1.9;
             s.stance = crate::scenario::Stance::Ladder { standing_height_m: 5.6 };
             s.anchor.kind = AnchorKind::RatedEye;
-            simulate(&s).expect("falls")
+            simulate(&s.set_up().expect("possible"))
         };
         let low = free_fall(-0.7);
         assert!((low.free_fall_m - 1.6).abs() < 0.35, "{}", low.free_fall_m);
@@ -253,7 +253,7 @@ mod tests {
         assert!(number(Thumb::Arrow, "drag") < number(Thumb::Arrow, "weight"));
         let mut s = Scenario::default();
         s.grab.arrow = Arrow::Down;
-        assert!(simulate(&s).expect("falls").impacts.iter().any(|i| i.speed_m_s > 4.0));
+        assert!(simulate(&s.set_up().expect("possible")).impacts.iter().any(|i| i.speed_m_s > 4.0));
     }
 
     #[test]

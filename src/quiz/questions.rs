@@ -5,7 +5,7 @@
 //! that no answer is a matter of rounding. Left out: wording, which is `texts`'.
 
 use crate::draw::Draw;
-use crate::geometry::Geometry;
+use crate::geometry::{Geometry, SetUp};
 use crate::physics::equipment::{LineParams, link_strength_n, rope_strength_n};
 use crate::physics::ladder::{self, Footing};
 use crate::physics::trace::{Outcome, Trace};
@@ -373,9 +373,14 @@ fn draw(kind: ItemKind, seed: u64, place: &str, wanted: Level, pick: &mut Draw) 
     }
 }
 
+/// A trace that passes its own energy check.
+fn sound(t: Trace) -> Option<Trace> {
+    t.is_sound().then_some(t)
+}
+
 /// Distance of a fall's outcome from another one, as a share: of the drop for room, of the strength
 /// for what held or let go.
-fn outcome_margin_share(s: &Scenario, t: &Trace) -> f64 {
+fn outcome_margin_share(s: &SetUp, t: &Trace) -> f64 {
     let line = LineParams::of(s);
     let force = |has: f64, bears: f64| (1.0 - has / bears).abs();
     let room_m = if t.outcome == Outcome::Strikes { room_m(s) } else { t.clearance_margin_m };
@@ -409,8 +414,9 @@ fn ends(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
         8 => s.stance = Stance::Roof { from_eave_m: between(pick, 0.6, 1.6, 0.2) },
         _ => {}
     }
-    let t = settled_trace(&s, LineParams::of(&s)).filter(Trace::is_sound)?;
-    let level = Level::of(outcome_margin_share(&s, &t))?;
+    let set_up = s.set_up().ok()?;
+    let t = sound(settled_trace(&set_up, LineParams::of(&s)))?;
+    let level = Level::of(outcome_margin_share(&set_up, &t))?;
     let choices =
         shuffled(pick, [Outcome::Stopped, Outcome::Strikes, Outcome::LetGo].map(Choice::Ends).to_vec());
     one(ItemKind::Ends, seed, level, vec![s], choices, Choice::Ends(t.outcome))
@@ -433,7 +439,7 @@ fn higher(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
         6 => b.lifeline.slack_m = between(pick, 0.4, 1.0, 0.1),
         _ => b.gear.label = LabelState::Missing,
     }
-    let (high, low) = (room_m(&a)?, room_m(&b)?);
+    let (high, low) = (room_m(&a.set_up().ok()?)?, room_m(&b.set_up().ok()?)?);
     let gap_m = (high - low).abs();
     let (right, level) = if gap_m < SAME_M {
         (Choice::Same, Level::Middle)
@@ -459,8 +465,8 @@ fn put_grab(seed: u64, place: &str, wanted: Level, pick: &mut Draw) -> Option<It
     let mut tenths = -(s.lanyard.length_m * 10.0).round() as i32;
     while tenths <= 12 {
         s.grab.above_dring_m = f64::from(tenths) / 10.0;
-        if s.problems().is_empty() {
-            let t = settled_trace(&s, LineParams::of(&s)).filter(Trace::is_sound)?;
+        if let Ok(set_up) = s.set_up() {
+            let t = sound(settled_trace(&set_up, LineParams::of(&s)))?;
             if t.outcome == Outcome::Stopped {
                 grid.push((s.grab.above_dring_m, t.free_fall_m));
             }
@@ -578,8 +584,9 @@ fn pick_anchor(seed: u64, place_id: &str, pick: &mut Draw) -> Option<Item> {
     let level = Level::of(good_share.min(weak_share))?;
     // Where a place takes a multiple of the arrest force instead, the weak one must miss that too.
     if let Some(factor) = place(place_id)?.limit(LimitKind::AnchorFactor) {
-        let t = settled_trace(&weak, LineParams::of(&weak)).filter(Trace::is_sound)?;
-        let asks_n = factor.value * crate::rules::system_most_n(&weak, &t);
+        let set_up = weak.set_up().ok()?;
+        let t = sound(settled_trace(&set_up, LineParams::of(&weak)))?;
+        let asks_n = factor.value * crate::rules::system_most_n(&set_up, &t);
         if strength::anchor(&weak).low.0 > (1.0 - LEAST_MARGIN_SHARE) * asks_n {
             return None;
         }
@@ -601,7 +608,8 @@ fn room(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
         s.house.below = ORDINARY_OBSTACLE;
         s.ladder.foot_distance_m = s.ladder.foot_distance_m.max(1.45);
     }
-    let (room_m, kept) = (room_m(&s)?, reserve()?.value);
+    let set_up = s.set_up().ok()?;
+    let (room_m, kept) = (room_m(&set_up)?, reserve()?.value);
     let (right, margin_m) = if room_m < 0.0 {
         (Choice::RoomNone, -room_m)
     } else if room_m < kept {
@@ -612,7 +620,7 @@ fn room(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     let level = Level::of(margin_m / kept)?;
     let choices = vec![Choice::RoomEnough, Choice::RoomShort, Choice::RoomNone];
     // What the run says must also be what the fall shows.
-    let t = crate::physics::simulate(&s).filter(Trace::is_sound)?;
+    let t = sound(crate::physics::simulate(&set_up))?;
     let shown = match (t.outcome, t.clearance_margin_m) {
         (Outcome::Strikes, _) => Choice::RoomNone,
         (_, Some(m)) if m < kept => Choice::RoomShort,
@@ -630,7 +638,7 @@ const REACH_M_S: f64 = crate::rules::HARD_SWING_M_S;
 
 fn along(seed: u64, place: &str, wanted: Level, pick: &mut Draw) -> Option<Item> {
     let s = job(pick, place)?;
-    let reach_m = reach_of_m(&s, reserve()?.value, REACH_M_S)?;
+    let reach_m = reach_of_m(&s.set_up().ok()?, reserve()?.value, REACH_M_S)?;
     if !(0.75..6.0).contains(&reach_m) {
         return None;
     }
@@ -655,7 +663,7 @@ fn along(seed: u64, place: &str, wanted: Level, pick: &mut Draw) -> Option<Item>
 
 /// What the rules call for in place of going ahead; none where both are called for, which is no
 /// question.
-pub fn called_for(s: &Scenario, t: &Trace) -> Option<Choice> {
+pub fn called_for(s: &SetUp, t: &Trace) -> Option<Choice> {
     let findings = judge(s, t, place(&s.place)?);
     let has = |a| findings.iter().any(|f| advice(f) == Some(a));
     match (has(Advice::OtherMethod), has(Advice::StopAndAsk)) {
@@ -699,8 +707,9 @@ fn method(seed: u64, place_id: &str, pick: &mut Draw) -> Option<Item> {
             return None;
         }
     }
-    let t = settled_trace(&s, LineParams::of(&s)).filter(Trace::is_sound)?;
-    let right = called_for(&s, &t)?;
+    let set_up = s.set_up().ok()?;
+    let t = sound(settled_trace(&set_up, LineParams::of(&s)))?;
+    let right = called_for(&set_up, &t)?;
     if right == Choice::Arrest && t.outcome != Outcome::Stopped {
         return None;
     }
@@ -708,7 +717,7 @@ fn method(seed: u64, place_id: &str, pick: &mut Draw) -> Option<Item> {
         vec![Choice::Arrest, Choice::Instead(Advice::OtherMethod), Choice::Instead(Advice::StopAndAsk)];
     let because = match right {
         Choice::Instead(a) => {
-            let findings = judge(&s, &t, place(place_id)?);
+            let findings = judge(&set_up, &t, place(place_id)?);
             findings.iter().filter(|f| advice(f) == Some(a)).map(|f| f.code).collect()
         }
         _ => vec![],

@@ -3,12 +3,12 @@
 //! It is no simulation: the absorber is taken as torn to its end and the lifeline as stretched by what
 //! its maker prints. It answers whether fall arrest has a chance at this height at all. Left out: swing.
 
-use crate::geometry::Geometry;
+use crate::geometry::SetUp;
 use crate::physics::equipment::{
     ABSORBER_SHARE, AbsorberParams, GRAB_BITE_M, GRAB_DEAD_TRAVELS_M, HARNESS_COMPLIANCE_M_PER_N,
     HARNESS_SLIDE_LOOSE_M, HARNESS_SLIDE_SNUG_M, ROPE_TABLE_N, rope_modulus_n,
 };
-use crate::scenario::{Absorber, HarnessFit, Scenario};
+use crate::scenario::{Absorber, HarnessFit};
 
 /// Least shift of the D-ring and stretch of the harness that tables allow, m: 1 ft (OSHA Technical
 /// Manual V-4; the figure from memory).
@@ -33,7 +33,7 @@ pub fn free_fall_m(lanyard_m: f64, above_m: f64) -> f64 {
 }
 
 /// Room needed under the feet of a set-up, m, with the grab `above_m` over the D-ring.
-pub fn needed_under_feet_m(s: &Scenario, above_m: f64, reserve_m: f64) -> f64 {
+pub fn needed_under_feet_m(s: &SetUp, above_m: f64, reserve_m: f64) -> f64 {
     // Without an absorber the stop is shorter and far harder; tables leave no room out for that.
     let ordinary_m = Absorber::default().max_extension_m;
     let (tear_m, force_n) = AbsorberParams::of(s, ABSORBER_SHARE.1)
@@ -49,14 +49,15 @@ pub fn needed_under_feet_m(s: &Scenario, above_m: f64, reserve_m: f64) -> f64 {
 
 /// What the sum allows for the lifeline's stretch between anchor and grab, m: its elongation at
 /// [`ROPE_TABLE_N`], as makers print it (about a tenth of the length for the usual 16 mm line).
-pub fn stretch_m(s: &Scenario) -> f64 {
-    let rope_m = Geometry::of(s).map_or(0.0, |g| g.grab_rope_m);
-    rope_m * ROPE_TABLE_N / rope_modulus_n(&s.lifeline)
+pub fn stretch_m(s: &SetUp) -> f64 {
+    s.geometry().grab_rope_m * ROPE_TABLE_N / rope_modulus_n(&s.lifeline)
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::geometry::Geometry;
+    use crate::scenario::Scenario;
     use crate::units::FT_M;
 
     /// Two bugs: the sum left the lifeline's stretch out, and taking the absorber off lowered it from
@@ -65,12 +66,16 @@ mod tests {
     fn the_sum_has_a_tenth_of_the_usual_line_and_no_less_without_an_absorber() {
         let mut s = Scenario::default();
         let rope_m = Geometry::of(&s).expect("stands").grab_rope_m;
-        assert!((stretch_m(&s) - 0.1 * rope_m).abs() < 1e-3, "{} of {rope_m}", stretch_m(&s));
-        let with = needed_under_feet_m(&s, 0.3, 0.6);
+        assert!(
+            (stretch_m(&s.set_up().expect("possible")) - 0.1 * rope_m).abs() < 1e-3,
+            "{} of {rope_m}",
+            stretch_m(&s.set_up().expect("possible"))
+        );
+        let with = needed_under_feet_m(&s.set_up().expect("possible"), 0.3, 0.6);
         // By hand: 0.75 - 0.3 slack, 1.2 torn, 0.3 of dead travel and 0.05 to bite, a tenth of the rope, 0.3048, 0.6.
         assert!((with - (0.45 + 1.2 + 0.35 + 0.1 * rope_m + 0.3048 + 0.6)).abs() < 2e-3, "{with}");
         s.lanyard.absorber = None;
-        assert!(needed_under_feet_m(&s, 0.3, 0.6) >= with - 1e-9);
+        assert!(needed_under_feet_m(&s.set_up().expect("possible"), 0.3, 0.6) >= with - 1e-9);
     }
 
     /// OSHA Technical Manual V-4 (the 1 and 2 ft from memory).

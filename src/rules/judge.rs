@@ -5,7 +5,7 @@ use super::{
     AnchorLimit, BreakingLoadN, Comparison, Duty, DutyKind, Finding, FindingCode, Limit, LimitKind, Method,
     Needs, Place, Severity, Value, clearance, common,
 };
-use crate::geometry::Geometry;
+use crate::geometry::SetUp;
 use crate::physics::equipment::{
     FROZEN_ABSORBER_N, MEAN_TO_PEAK_RATIO, class_force_n, class_masses_kg, link_strength_n, rope_strength_n,
 };
@@ -13,8 +13,7 @@ use crate::physics::ladder::{self, Footing};
 use crate::physics::trace::{EventKind, Outcome, Thing, Trace};
 use crate::scenario::{
     AnchorChosenBy, AnchorKind, Arrow, Bolt, ConnectorState, HarnessFit, LabelState, Latch, Mortar,
-    OtherMethod, PackState, RescuePlan, RopeEdge, RopeEnd, RopeState, Scenario, Stance, Voltage, Weather,
-    WebbingState,
+    OtherMethod, PackState, RescuePlan, RopeEdge, RopeEnd, RopeState, Stance, Voltage, Weather, WebbingState,
 };
 use crate::strength::{self, Ground};
 use crate::units::{Quantity, Rounding, date, years_on};
@@ -111,7 +110,7 @@ pub fn advice(f: &Finding) -> Option<Advice> {
 }
 
 /// Everything a fall says about a set-up under a place's limits, most severe first.
-pub fn judge(s: &Scenario, t: &Trace, place: &'static Place) -> Vec<Finding> {
+pub fn judge(s: &SetUp, t: &Trace, place: &'static Place) -> Vec<Finding> {
     let mut out = Vec::new();
     happened(&mut out, s, t);
     limits(&mut out, t, place);
@@ -137,7 +136,7 @@ fn lands(code: FindingCode) -> bool {
     matches!(code, C::StrikesGround | C::StrikesObstacle)
 }
 
-fn happened(out: &mut Vec<Finding>, s: &Scenario, t: &Trace) {
+fn happened(out: &mut Vec<Finding>, s: &SetUp, t: &Trace) {
     for (thing, code) in [(Thing::Ground, C::StrikesGround), (Thing::Obstacle, C::StrikesObstacle)] {
         if let Some(i) = t.impacts.iter().find(|i| i.what == thing) {
             out.push(Finding::new(code, Critical).value(Quantity::Speed, i.speed_m_s, Rounding::Up));
@@ -217,7 +216,7 @@ fn limits(out: &mut Vec<Finding>, t: &Trace, place: &'static Place) {
     }
 }
 
-fn gear(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place) {
+fn gear(out: &mut Vec<Finding>, s: &SetUp, t: &Trace, place: &'static Place) {
     let mut when = |yes: bool, code, severity| {
         if yes {
             out.push(Finding::new(code, severity));
@@ -322,8 +321,8 @@ const SHORT_LINK_M: f64 = 0.762;
 const ON_THE_GROUND_M: f64 = 0.3;
 
 /// How far over the ground the lifeline ends, m, where that is more than [`ON_THE_GROUND_M`].
-fn rope_short_m(s: &Scenario) -> Option<f64> {
-    let g = Geometry::of(s)?;
+fn rope_short_m(s: &SetUp) -> Option<f64> {
+    let g = s.geometry();
     // From the grab, or on a roof from the eave, it hangs straight down.
     let (from, used_m) = match s.stance {
         Stance::Ladder { .. } => (g.grab, g.grab_rope_m),
@@ -337,7 +336,7 @@ fn rope_short_m(s: &Scenario) -> Option<f64> {
 /// The largest force that the system can put on its anchor, N: what its absorber's label allows (a class's
 /// figure, or a stated mean force over the ratio of mean to largest), and what this fall pulled at the
 /// D-ring if that was more. What an edge held back is not taken off.
-pub fn system_most_n(s: &Scenario, t: &Trace) -> f64 {
+pub fn system_most_n(s: &SetUp, t: &Trace) -> f64 {
     let label_n = match s.lanyard.absorber {
         Some(a) if s.gear.pack == PackState::Sound => {
             let dry_n = class_force_n(a.class).unwrap_or(a.deploy_force_n / MEAN_TO_PEAK_RATIO);
@@ -348,7 +347,7 @@ pub fn system_most_n(s: &Scenario, t: &Trace) -> f64 {
     label_n.max(t.judged().peak_force_n)
 }
 
-fn anchor(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place) {
+fn anchor(out: &mut Vec<Finding>, s: &SetUp, t: &Trace, place: &'static Place) {
     let a = strength::anchor(s);
     if a.ground == Ground::Unsuitable {
         out.push(
@@ -431,15 +430,16 @@ fn anchor(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place
 const BARELY_SHARE: f64 = 0.8;
 
 /// Height at which a person works, m: the feet on a ladder, the eave on a roof.
-fn working_height_m(s: &Scenario, g: &Geometry) -> f64 {
+fn working_height_m(s: &SetUp) -> f64 {
+    let g = s.geometry();
     match s.stance {
         Stance::Ladder { standing_height_m } => standing_height_m,
         Stance::Roof { .. } => g.eave.y,
     }
 }
 
-fn ladder_and_height(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place) {
-    let Some(g) = Geometry::of(s) else { return };
+fn ladder_and_height(out: &mut Vec<Finding>, s: &SetUp, place: &'static Place) {
+    let g = s.geometry();
     if matches!(s.stance, Stance::Ladder { .. }) {
         let share = s.ladder.foot_distance_m / g.ladder.foot.dist(g.ladder.support);
         let applies = |l: &&Limit| !(l.only_untied && s.ladder.tied);
@@ -469,7 +469,7 @@ fn ladder_and_height(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place
             out.push(f.other(Quantity::Ratio, other, Rounding::Nearest));
         }
     }
-    if let Some(stand) = ladder::stand(s, &g) {
+    if let Some(stand) = ladder::stand(s, g) {
         let assumed = |code, severity| Finding::new(code, severity).assumed();
         match stand.footing {
             Footing::SlidesOut => out.push(
@@ -499,7 +499,7 @@ fn ladder_and_height(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place
             out.push(Finding::new(C::LadderUntied, Minor));
         }
     }
-    wire(out, s, &g, place);
+    wire(out, s, place);
     let on_ladder = matches!(s.stance, Stance::Ladder { .. });
     for (kind, code) in
         [(DutyKind::LadderExempt, C::LadderNotRequired), (DutyKind::LadderConditions, C::LadderConditions)]
@@ -513,7 +513,7 @@ fn ladder_and_height(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place
         .and_then(|w| place.limit(w))
         .or_else(|| place.limit(LimitKind::TriggerHeight));
     if let Some(l) = trigger.filter(|_| !(on_ladder && place.sets(DutyKind::LadderExempt))) {
-        let height_m = working_height_m(s, &g);
+        let height_m = working_height_m(s);
         // Where it is asked for, the set-up is what answers it; where not, that is worth knowing.
         let asked = l.comparison.holds(height_m, l.value);
         out.push(Finding {
@@ -536,8 +536,9 @@ const SERVICE_DROP_M: f64 = 1.0;
 const TOUCH_M: f64 = 0.3;
 
 /// The overhead wire: what it carries comes first, and the owner says it.
-fn wire(out: &mut Vec<Finding>, s: &Scenario, g: &Geometry, place: &'static Place) {
+fn wire(out: &mut Vec<Finding>, s: &SetUp, place: &'static Place) {
     let Some(line) = s.power_line else { return };
+    let g = s.geometry();
     let all = [ladder::nearest_to_wire_m(s, g), ladder::hand_to_wire_m(s, g)];
     let near_m = all.into_iter().flatten().fold(f64::INFINITY, f64::min);
     let near = |f: Finding| f.value(Quantity::Length, near_m, Rounding::Down);
@@ -574,7 +575,7 @@ fn wire(out: &mut Vec<Finding>, s: &Scenario, g: &Geometry, place: &'static Plac
     }
 }
 
-fn method(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place) {
+fn method(out: &mut Vec<Finding>, s: &SetUp, t: &Trace, place: &'static Place) {
     let other = match s.plan.other_method {
         OtherMethod::NoneFound => None,
         OtherMethod::FromGround => Some(Method::FromGround),
@@ -587,18 +588,18 @@ fn method(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place
         out.push(Finding::new(C::HigherMethod, Major).duty(place.duty(DutyKind::MethodOrder)));
     }
     // The usual sum, from a ladder, against what there is under the feet.
-    let (Some(g), Some(reserve)) = (Geometry::of(s), common(LimitKind::ClearanceReserve)) else { return };
+    let g = s.geometry();
+    let Some(reserve) = common(LimitKind::ClearanceReserve) else { return };
     if !matches!(s.stance, Stance::Ladder { .. }) {
         return;
     }
     let room_m = g.soles.y - g.surface_below_m(g.soles.x, 0.25);
     let needed_m = clearance::needed_under_feet_m(s, s.grab.above_dring_m, reserve.value);
     // What this gear needs at the least: grab as high as the lanyard reaches beside the rope, slack out.
-    let mut best = s.clone();
-    best.lifeline.slack_m = 0.0;
+    let best = s.with(|best| best.lifeline.slack_m = 0.0);
     let beside_m = (g.grab.x - g.dring.x).abs();
     let up_m = libm::sqrt((s.lanyard.length_m * s.lanyard.length_m - beside_m * beside_m).max(0.0));
-    let least_m = clearance::needed_under_feet_m(&best, up_m, reserve.value);
+    let least_m = best.map_or(needed_m, |best| clearance::needed_under_feet_m(&best, up_m, reserve.value));
     let (code, need_m, severity) = if least_m > room_m {
         (C::ArrestTooLow, least_m, Critical)
     } else if needed_m > room_m {
@@ -614,8 +615,8 @@ fn method(out: &mut Vec<Finding>, s: &Scenario, t: &Trace, place: &'static Place
     );
 }
 
-fn plan(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place) {
-    let height_m = Geometry::of(s).map_or(0.0, |g| working_height_m(s, &g));
+fn plan(out: &mut Vec<Finding>, s: &SetUp, place: &'static Place) {
+    let height_m = working_height_m(s);
     let by_height =
         place.limit(LimitKind::WrittenPlanHeight).filter(|l| l.comparison.holds(height_m, l.value));
     let must_write = place.sets(DutyKind::RescueWritten) || by_height.is_some();
@@ -652,18 +653,22 @@ fn plan(out: &mut Vec<Finding>, s: &Scenario, place: &'static Place) {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::geometry::Geometry;
     use crate::physics::simulate;
     use crate::rules::{place, places};
+    use crate::scenario::Scenario;
     use crate::units::KN_N;
 
     /// A finished fall whose figures are then set by hand.
     fn stopped() -> (Scenario, Trace) {
         let s = Scenario::default();
-        let t = simulate(&s).expect("falls");
+        let t = simulate(&s.set_up().expect("possible"));
         (s, t)
     }
     fn find(id: &str, s: &Scenario, t: &Trace, code: FindingCode) -> Option<Finding> {
-        judge(s, t, place(id).expect("a place")).into_iter().find(|f| f.code == code)
+        judge(&s.set_up().expect("possible"), t, place(id).expect("a place"))
+            .into_iter()
+            .find(|f| f.code == code)
     }
 
     /// A bug: where a place asks for a working load, a rated anchor that breaks under it was passed.
@@ -674,7 +679,7 @@ mod tests {
         s.anchor.stated_breaking_n = 3_500.0;
         for by in [AnchorChosenBy::CompetentPerson, AnchorChosenBy::QualifiedPerson] {
             s.plan.anchor_by = by;
-            let t = simulate(&s).expect("falls");
+            let t = simulate(&s.set_up().expect("possible"));
             let f = find("on", &s, &t, C::AnchorCapacity).expect("asked");
             assert!(f.met == Some(false) && f.severity == Major);
         }
@@ -686,7 +691,7 @@ mod tests {
     fn slack_is_taken_out_before_the_method_is_given_up() {
         let mut s = Scenario::default();
         s.lifeline.slack_m = 1.0;
-        let t = simulate(&s).expect("falls");
+        let t = simulate(&s.set_up().expect("possible"));
         assert_eq!(find("on", &s, &t, C::ArrestTooLow), None);
         assert!(find("on", &s, &t, C::RopeSlack).is_some_and(|f| f.severity == Major));
         assert!(find("on", &s, &t, C::ClearanceSum).is_some_and(|f| f.met == Some(false)));
@@ -866,6 +871,8 @@ mod tests {
             // d / sqrt(d^2 + h^2) = share.
             s.ladder.foot_distance_m = h * share / (1.0 - share * share).sqrt();
             s.ladder.length_m = 7.5;
+            // Far out from the wall the rope is further from the D-ring.
+            s.lanyard.length_m = 1.6;
             find(id, &s, &t, C::LadderAngle).map(|f| f.met == Some(true))
         };
         assert_eq!(met("us_construction", 0.25, true), Some(true));
@@ -925,8 +932,8 @@ mod tests {
         s.ladder = crate::scenario::Ladder { foot_distance_m: 0.9, length_m: 4.2, ..s.ladder };
         s.stance = Stance::Ladder { standing_height_m: 1.9 };
         s.grab.above_dring_m = 0.0;
-        let t = simulate(&s).expect("falls");
-        let found = judge(&s, &t, place("on").expect("held"));
+        let t = simulate(&s.set_up().expect("possible"));
+        let found = judge(&s.set_up().expect("possible"), &t, place("on").expect("held"));
         assert_eq!(found[0].code, C::ArrestTooLow);
         assert_eq!(found[0].severity, Critical);
         assert!(found.iter().all(|f| f.code != C::ClearanceMargin || f.severity != Good));
@@ -937,6 +944,8 @@ mod tests {
         let (mut s, t) = stopped();
         s.house.eave_height_m = 3.4;
         s.stance = Stance::Ladder { standing_height_m: 1.9 };
+        s.grab.above_dring_m = 0.0;
+        s.ladder.foot_distance_m = 0.9;
         let f = find("on", &s, &t, C::ArrestTooLow).expect("too low");
         assert_eq!(advice(&f), Some(Advice::OtherMethod));
         assert!(f.value.is_some_and(|v| v.si > 1.9) && f.met == Some(false));
@@ -989,7 +998,7 @@ mod tests {
             s.stance = Stance::Ladder { standing_height_m: 5.6 };
             s.anchor.kind = AnchorKind::RatedEye;
             change(&mut s);
-            (simulate(&s).expect("falls"), s)
+            (simulate(&s.set_up().expect("possible")), s)
         };
         let (sound, _) = fall(|_| {});
         assert_eq!(sound.outcome, Outcome::Stopped);
@@ -1000,7 +1009,7 @@ mod tests {
         ] {
             let (t, s) = fall(change);
             assert_eq!(t.outcome, Outcome::LetGo, "{:?}", s.gear);
-            let broke = judge(&s, &t, place("on").expect("held"));
+            let broke = judge(&s.set_up().expect("possible"), &t, place("on").expect("held"));
             assert!(broke.iter().any(|f| matches!(f.code, C::RopeBroke | C::LinkBroke)));
         }
         let (torn, s) = fall(|s| s.gear.pack = PackState::Deployed);
@@ -1011,17 +1020,21 @@ mod tests {
             torn.peak_force_n,
             sound.peak_force_n
         );
-        assert!(judge(&s, &torn, place("on").expect("held")).iter().any(|f| f.code == C::GearPack));
+        assert!(
+            judge(&s.set_up().expect("possible"), &torn, place("on").expect("held"))
+                .iter()
+                .any(|f| f.code == C::GearPack)
+        );
     }
 
     #[test]
     fn a_lanyard_that_is_not_clipped_holds_nothing_and_says_so() {
         let mut s = Scenario::default();
         s.lanyard.clipped = false;
-        let t = crate::physics::simulate(&s).expect("falls");
+        let t = crate::physics::simulate(&s.set_up().expect("possible"));
         assert!(t.outcome == Outcome::LetGo && t.peak_force_n == 0.0 && t.is_sound());
         assert!(t.impacts.iter().any(|i| i.what == Thing::Ground));
-        let found = judge(&s, &t, crate::rules::place("on").expect("held"));
+        let found = judge(&s.set_up().expect("possible"), &t, crate::rules::place("on").expect("held"));
         let first = found.iter().find(|f| f.code == C::NotClipped).expect("found");
         assert_eq!(first.severity, Critical);
     }

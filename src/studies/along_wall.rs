@@ -7,10 +7,10 @@
 //! friction, which holds the rope until it drags and saws along. Left out: the body's turning, the
 //! ladder, a rope round a dormer's corner.
 
-use crate::geometry::{DRING_SHARE, Geometry, p, path_length, taut_path};
+use crate::geometry::{DRING_SHARE, SetUp, p, path_length, taut_path};
 use crate::physics::equipment::{LineParams, SLIP_DOWN_ROOF_M_S};
 use crate::physics::point::{PointRun, Sheet};
-use crate::scenario::{Scenario, Stance};
+use crate::scenario::Stance;
 use serde::{Deserialize, Serialize};
 
 /// Furthest offset computed, m.
@@ -122,8 +122,8 @@ struct Ground {
 }
 
 impl Ground {
-    fn of(s: &Scenario) -> Option<Ground> {
-        let g = Geometry::of(s).filter(|_| s.problems().is_empty())?;
+    fn of(s: &SetUp) -> Option<Ground> {
+        let g = s.geometry();
         // Anchor to eave over the roof, then down the wall to the D-ring.
         let roof_m = path_length(&taut_path(g.anchor, &g.corners, g.eave));
         let on_roof = matches!(s.stance, Stance::Roof { .. });
@@ -140,12 +140,12 @@ impl Ground {
     }
 
     /// One fall from `offset_m`; none when its energy does not balance.
-    fn fall(&self, s: &Scenario, offset_m: f64, edge_holds: bool) -> Option<Fall> {
+    fn fall(&self, s: &SetUp, offset_m: f64, edge_holds: bool) -> Option<Fall> {
         self.fall_at(s, offset_m, edge_holds, 1)
     }
 
     /// The same at steps `fineness` times as fine.
-    fn fall_at(&self, s: &Scenario, offset_m: f64, edge_holds: bool, fineness: usize) -> Option<Fall> {
+    fn fall_at(&self, s: &SetUp, offset_m: f64, edge_holds: bool, fineness: usize) -> Option<Fall> {
         let to_dring_m = libm::hypot(offset_m, self.down_m);
         let rope_m = (to_dring_m - s.grab.above_dring_m).max(0.3) + s.lifeline.slack_m;
         let mut line = LineParams::of(s);
@@ -215,15 +215,15 @@ fn run_start_height(sheet: &Sheet, down_m: f64) -> f64 {
     if up > 0.0 { up * libm::sin(sheet.pitch_rad) } else { up }
 }
 
-/// The fall from one offset; none for a set-up with problems, a D-ring above the eave, or a run
+/// The fall from one offset; none for a D-ring above the eave, or a run
 /// that fails its own energy check.
-pub fn swing(s: &Scenario, offset_m: f64) -> Option<Swing> {
+pub fn swing(s: &SetUp, offset_m: f64) -> Option<Swing> {
     let ground = Ground::of(s)?;
     let straight_m = ground.fall(s, 0.0, false)?.drop_m;
     one(&ground, s, offset_m, straight_m)
 }
 
-fn one(ground: &Ground, s: &Scenario, offset_m: f64, straight_m: f64) -> Option<Swing> {
+fn one(ground: &Ground, s: &SetUp, offset_m: f64, straight_m: f64) -> Option<Swing> {
     let free = ground.fall(s, offset_m, false)?;
     Some(one_of(ground, offset_m, free, ground.fall(s, offset_m, true), straight_m))
 }
@@ -234,7 +234,7 @@ fn one_of(ground: &Ground, offset_m: f64, free: Fall, held: Option<Fall>, straig
 }
 
 /// The falls at every offset but those where [`swing`] has none.
-pub fn swings(s: &Scenario) -> Vec<Swing> {
+pub fn swings(s: &SetUp) -> Vec<Swing> {
     let Some(ground) = Ground::of(s) else { return Vec::new() };
     let Some(straight) = ground.fall(s, 0.0, false) else { return Vec::new() };
     let count = (FURTHEST_M / STEP_M).round() as usize;
@@ -251,7 +251,7 @@ pub fn reach_m(all: &[Swing], reserve_m: f64, fastest_m_s: f64) -> Option<f64> {
 }
 
 /// The same for a set-up, running no further than it has to.
-pub fn reach_of_m(s: &Scenario, reserve_m: f64, fastest_m_s: f64) -> Option<f64> {
+pub fn reach_of_m(s: &SetUp, reserve_m: f64, fastest_m_s: f64) -> Option<f64> {
     let ground = Ground::of(s)?;
     let straight_m = ground.fall(s, 0.0, false)?.drop_m;
     let mut reach_m = None;
@@ -282,6 +282,7 @@ pub fn offset_within_m(most_m: f64, lean_rad: f64, down_m: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::scenario::Scenario;
     use crate::units::G_M_S2;
 
     /// Period of a pendulum by the arithmetic-geometric mean: T = 2 pi sqrt(L/g) / agm(1, cos(a/2)).
@@ -320,7 +321,7 @@ mod tests {
         assert!((3.0 / f64::to_radians(22.0).sin() - 8.01).abs() < 0.01);
         assert!((offset_within_m(3.0, f64::to_radians(22.0), 5.0) - 2.02).abs() < 0.01);
         let s = Scenario::default();
-        let all = swings(&s);
+        let all = swings(&s.set_up().expect("possible"));
         assert_eq!(all.len(), 33);
         assert!(
             all.windows(2)
@@ -341,7 +342,7 @@ mod tests {
 
     #[test]
     fn friction_at_the_edge_shortens_the_swing_and_saws_the_rope() {
-        let all = swings(&Scenario::default());
+        let all = swings(&Scenario::default().set_up().expect("possible"));
         let dragged = |i: usize| all[i].held.as_ref().expect("sound").dragged_m;
         for w in all.iter().skip(1) {
             let held = w.held.as_ref().expect("sound");
@@ -358,15 +359,15 @@ mod tests {
     fn from_the_roof_the_worker_slides_swings_and_may_go_over_the_eave() {
         let mut s = Scenario { stance: Stance::Roof { from_eave_m: 1.0 }, ..Scenario::default() };
         s.lanyard.length_m = 0.9;
-        let near = &swings(&s)[8];
+        let near = &swings(&s.set_up().expect("possible"))[8];
         s.grab.above_dring_m = -0.8;
-        let slack = &swings(&s)[8];
+        let slack = &swings(&s.set_up().expect("possible"))[8];
         assert!(slack.free.drop_m > near.free.drop_m);
         assert!(slack.free.room_m.is_some());
         // Slope part of gravity only: a swing over the roof is slower than one down the wall.
         s.stance = Stance::Roof { from_eave_m: 3.4 };
         s.grab.above_dring_m = 0.3;
-        let stays = swing(&s, 1.0).expect("swings");
+        let stays = swing(&s.set_up().expect("possible"), 1.0).expect("swings");
         assert!(stays.free.room_m.is_none());
         assert!(stays.free.drop_m < 1.0, "{}", stays.free.drop_m);
     }
@@ -393,6 +394,7 @@ mod tests {
             s.lifeline.modulus_n = between(15_000.0, 120_000.0);
             s.lifeline.length_m = 25.0;
             let offset_m = between(0.5, 8.0);
+            let Ok(s) = s.set_up() else { continue };
             let Some(ground) = Ground::of(&s) else { continue };
             tried += 1;
             match (ground.fall_at(&s, offset_m, true, 1), ground.fall_at(&s, offset_m, true, 8)) {
@@ -414,7 +416,7 @@ mod tests {
 
     #[test]
     fn what_stands_in_the_way_is_met_at_the_speed_of_the_swing() {
-        let w = swing(&Scenario::default(), 3.0).expect("swings");
+        let w = swing(&Scenario::default().set_up().expect("possible"), 3.0).expect("swings");
         let under = w.free.speed_at_m_s(0.0).expect("comes by");
         assert!((under / w.free.speed_m_s - 1.0).abs() < 0.05, "{under} {}", w.free.speed_m_s);
         assert!(w.free.speed_at_m_s(2.2).is_some_and(|v| v < under));
@@ -430,8 +432,8 @@ mod tests {
         // towards the rope: against the worker, and not by much.
         let mut s = Scenario::default();
         s.grab.above_dring_m = 0.0;
-        let whole = crate::physics::simulate(&s).expect("falls");
-        let point = &swings(&s)[0];
+        let whole = crate::physics::simulate(&s.set_up().expect("possible"));
+        let point = &swings(&s.set_up().expect("possible"))[0];
         let more_m = point.free.drop_m - whole.total_fall_m;
         assert!((0.0..0.45).contains(&more_m), "{} {}", point.free.drop_m, whole.total_fall_m);
     }
@@ -439,12 +441,12 @@ mod tests {
     #[test]
     fn the_reach_is_shorter_with_less_room() {
         let mut s = Scenario::default();
-        let high = reach_m(&swings(&s), 0.6, 9.0);
+        let high = reach_m(&swings(&s.set_up().expect("possible")), 0.6, 9.0);
         s.stance = Stance::Ladder { standing_height_m: 3.0 };
         s.grab.above_dring_m = 0.1;
-        let low = reach_m(&swings(&s), 0.6, 9.0);
+        let low = reach_m(&swings(&s.set_up().expect("possible")), 0.6, 9.0);
         assert!(high > low, "{high:?} {low:?}");
-        assert!(reach_m(&swings(&Scenario::default()), 0.6, 2.0) < high);
-        assert_eq!(reach_of_m(&Scenario::default(), 0.6, 9.0), high);
+        assert!(reach_m(&swings(&Scenario::default().set_up().expect("possible")), 0.6, 2.0) < high);
+        assert_eq!(reach_of_m(&Scenario::default().set_up().expect("possible"), 0.6, 9.0), high);
     }
 }

@@ -7,7 +7,7 @@
 //! knots of its own and checked again, and once more; what is still off is not shown. Left out:
 //! set-ups in which the rope lets go.
 
-use crate::geometry::Geometry;
+use crate::geometry::SetUp;
 use crate::physics::equipment::LineParams;
 use crate::physics::room_m;
 use crate::scenario::{Scenario, Stance};
@@ -97,13 +97,13 @@ pub fn cell_scenario(s: &Scenario, kind: MapKind, pair: (f64, f64)) -> Scenario 
     cell
 }
 
-/// Room left under the feet by the quick sum, m; none for a set-up with problems.
+/// Room left under the feet by the quick sum, m; none where nothing stops it.
 ///
 /// The weight falls free to where the lanyard is taut, and on until the work of the line equals
 /// what gravity gave: the line's force over its stretch is that of springs in series (rope,
 /// lanyard, harness) with three sliders at their own forces (harness, grab, absorber).
-pub fn quick_room_m(s: &Scenario) -> Option<f64> {
-    let g = Geometry::of(s).filter(|_| s.problems().is_empty())?;
+pub fn quick_room_m(s: &SetUp) -> Option<f64> {
+    let g = s.geometry();
     let line = LineParams::of(s);
     let free_m =
         (s.lanyard.length_m - s.grab.above_dring_m).max(0.0) + s.lifeline.slack_m + line.grab.dead_travel_m;
@@ -162,7 +162,7 @@ fn stretch_m(line: &LineParams, weight_n: f64, free_m: f64, rope_m: f64) -> Opti
 /// What a whole run says of a cell: room left, m. None where it cannot be built, the rope lets go or
 /// the run fails its own energy check.
 pub fn run_room_m(s: &Scenario, kind: MapKind, pair: (f64, f64)) -> Option<f64> {
-    let cell = cell_scenario(s, kind, pair);
+    let cell = cell_scenario(s, kind, pair).set_up().ok()?;
     match kind {
         MapKind::GrabAndHeight => room_m(&cell),
         MapKind::OffsetAndHeight => along_wall::swing(&cell, pair.0)?.room_m(),
@@ -249,7 +249,7 @@ impl Runs<'_> {
 
     fn quick(&self, across: f64, up: f64) -> Option<f64> {
         let pair = self.sides.at(across, up);
-        let cell = cell_scenario(self.s, self.kind, pair);
+        let cell = cell_scenario(self.s, self.kind, pair).set_up().ok()?;
         let extra_m =
             if self.kind == MapKind::OffsetAndHeight { drop_by_offset_m(&cell, pair.0) } else { 0.0 };
         quick_room_m(&cell).map(|m| m - extra_m)
@@ -436,8 +436,8 @@ pub fn draw(s: &Scenario, kind: MapKind, knots: &[Knot]) -> Option<Map> {
 }
 
 /// What the offset adds to a drop by the taut rope's geometry alone, m.
-fn drop_by_offset_m(s: &Scenario, offset_m: f64) -> f64 {
-    let Some(g) = Geometry::of(s) else { return 0.0 };
+fn drop_by_offset_m(s: &SetUp, offset_m: f64) -> f64 {
+    let g = s.geometry();
     let roof_m = crate::geometry::path_length(&crate::geometry::taut_path(g.anchor, &g.corners, g.eave));
     let down_m = roof_m + g.eave.dist(g.dring);
     libm::hypot(down_m, offset_m) - down_m

@@ -5,13 +5,14 @@
 //! so the falls can be run in any order and in parts. Left out: how inputs hang together.
 
 use crate::draw::Draw;
+use crate::geometry::SetUp;
 use crate::physics::equipment::{
     ABSORBER_SHARE, ABSORBER_SHARE_MIDDLE, AbsorberParams, GRAB_DEAD_TRAVEL_M, GRAB_DEAD_TRAVELS_M,
     GRAB_GRIP_N, GRAB_GRIPS_N, LineParams, ROOF_SLIP_FRICTION, rope_modulus_n,
 };
 use crate::physics::trace::Outcome;
 use crate::physics::{Settled, Start, settle};
-use crate::scenario::{AbsorberClass, RopeKind, Scenario};
+use crate::scenario::{AbsorberClass, RopeKind};
 use crate::strength;
 use serde::{Deserialize, Serialize};
 
@@ -78,10 +79,10 @@ fn normal(pick: &mut Draw) -> f64 {
 }
 
 /// One fall of the spread with this seed; `None` when the set-up has problems.
-pub fn fall(s: &Scenario, seed: u64, number: u32) -> Option<SpreadFall> {
+pub fn fall(s: &SetUp, seed: u64, number: u32) -> Option<SpreadFall> {
     let mut pick = Draw::with_seed(seed.wrapping_add(u64::from(number).wrapping_mul(0x9e37_79b9)));
     let between = |pick: &mut Draw, a: f64, b: f64| a + (b - a) * pick.unit();
-    let mut drawn = s.clone();
+    let mut drawn = s.scenario().clone();
     let mass_share = 1.0 + 3.0 / s.worker.mass_kg * normal(&mut pick);
     drawn.worker.mass_kg = (s.worker.mass_kg * mass_share).clamp(40.0, 180.0);
     let tear_share = between(&mut pick, ABSORBER_SHARE.0, ABSORBER_SHARE.1);
@@ -118,11 +119,12 @@ pub fn fall(s: &Scenario, seed: u64, number: u32) -> Option<SpreadFall> {
         start.slip_share,
         start.roof_friction / ROOF_SLIP_FRICTION,
     ];
-    Some(SpreadFall { draw, settled: settle(&drawn, line, start)? })
+    let drawn = drawn.set_up().ok()?;
+    Some(SpreadFall { draw, settled: settle(&drawn, line, start) })
 }
 
 /// `count` falls of a spread from number `first` on.
-pub fn falls(s: &Scenario, seed: u64, first: u32, count: u32) -> Vec<SpreadFall> {
+pub fn falls(s: &SetUp, seed: u64, first: u32, count: u32) -> Vec<SpreadFall> {
     (first..first.saturating_add(count.min(FALLS))).filter_map(|i| fall(s, seed, i)).collect()
 }
 
@@ -231,16 +233,17 @@ pub fn summary(all: &[SpreadFall]) -> Summary {
 mod tests {
     use super::*;
     use crate::physics::simulate;
+    use crate::scenario::Scenario;
     use crate::scenario::{AnchorKind, Arrow};
 
     #[test]
     fn a_fall_of_a_spread_depends_on_seed_and_number_alone() {
         let s = Scenario::default();
-        let whole = falls(&s, 11, 0, 12);
-        let mut parts = falls(&s, 11, 0, 5);
-        parts.extend(falls(&s, 11, 5, 7));
+        let whole = falls(&s.set_up().expect("possible"), 11, 0, 12);
+        let mut parts = falls(&s.set_up().expect("possible"), 11, 0, 5);
+        parts.extend(falls(&s.set_up().expect("possible"), 11, 5, 7));
         assert_eq!(whole, parts);
-        assert_ne!(whole, falls(&s, 12, 0, 12));
+        assert_ne!(whole, falls(&s.set_up().expect("possible"), 12, 0, 12));
     }
 
     #[test]
@@ -254,8 +257,8 @@ mod tests {
         ] {
             let mut s = Scenario::default();
             change(&mut s);
-            let whole = simulate(&s).expect("falls");
-            let settled = settle(&s, LineParams::of(&s), Start::default()).expect("falls");
+            let whole = simulate(&s.set_up().expect("possible"));
+            let settled = settle(&s.set_up().expect("possible"), LineParams::of(&s), Start::default());
             assert_eq!(settled.outcome, whole.outcome, "{what}");
             if settled.outcome == Outcome::Stopped {
                 assert!((settled.peak_force_n / whole.peak_force_n - 1.0).abs() < 1e-9, "{what}");
@@ -268,17 +271,17 @@ mod tests {
     #[test]
     fn less_room_means_more_strikes_and_a_weak_anchor_lets_go_more_often() {
         let mut s = Scenario::default();
-        let plain = summary(&falls(&s, 5, 0, 40));
+        let plain = summary(&falls(&s.set_up().expect("possible"), 5, 0, 40));
         assert_eq!((plain.struck, plain.let_go), (0, 0));
         assert!(plain.room_m.is_some_and(|b| b.low < b.middle && b.middle < b.high));
         s.house.below = crate::scenario::ORDINARY_OBSTACLE;
         s.ladder.foot_distance_m = 1.45;
         s.lanyard.length_m = 1.8;
         s.grab.above_dring_m = -1.4;
-        assert!(summary(&falls(&s, 5, 0, 40)).struck > 0);
+        assert!(summary(&falls(&s.set_up().expect("possible"), 5, 0, 40)).struck > 0);
         let mut s = Scenario::default();
         s.anchor.kind = AnchorKind::RidgePlateInSheathing;
-        let some = summary(&falls(&s, 5, 0, 60));
+        let some = summary(&falls(&s.set_up().expect("possible"), 5, 0, 60));
         assert!(some.let_go > 0, "{some:?}");
     }
 

@@ -163,7 +163,7 @@ pub fn change_in(r: Reader, rep: &Report, f: &Finding) -> String {
 
 /// Why a finding came out as it did, from the trace.
 pub fn why(r: Reader, rep: &Report, f: &Finding) -> Option<String> {
-    let (s, t) = (&rep.scenario, &rep.trace);
+    let (s, t) = (&rep.set_up, &rep.trace);
     let len = |x: f64| r.q(Quantity::Length, x, Rounding::Nearest);
     let force = |x: f64| r.q(Quantity::Force, x, Rounding::Nearest);
     Some(match f.code {

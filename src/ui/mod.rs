@@ -8,7 +8,7 @@ mod rooms;
 mod shared;
 
 use self::shared::{asking, view};
-use crate::worker::{Answer, Ask};
+use crate::worker::questions::{Draws, Outcome};
 use wasm_bindgen::prelude::*;
 
 /// Mounts the app over the static shell.
@@ -52,11 +52,11 @@ pub fn mount_rooms() {
 #[wasm_bindgen]
 pub fn fall_json(scenario: String) -> js_sys::Promise {
     js_sys::Promise::new(&mut |yes, no| {
-        asking::ask(&Ask::Json(scenario.clone()), move |answer| {
+        asking::ask(Outcome(scenario.clone()), move |answer| {
             let _ = match answer {
-                Some(Answer::Json(Ok(text))) => yes.call1(&JsValue::NULL, &text.into()),
-                Some(Answer::Json(Err(line))) => no.call1(&JsValue::NULL, &line.into()),
-                _ => no.call1(&JsValue::NULL, &"the engine cannot run".into()),
+                Ok(Ok(text)) => yes.call1(&JsValue::NULL, &text.into()),
+                Ok(Err(line)) => no.call1(&JsValue::NULL, &line.into()),
+                Err(_) => no.call1(&JsValue::NULL, &"the engine cannot run".into()),
             };
         });
     })
@@ -67,10 +67,10 @@ pub fn fall_json(scenario: String) -> js_sys::Promise {
 #[wasm_bindgen]
 pub fn draws(first: u32, count: u32) -> js_sys::Promise {
     js_sys::Promise::new(&mut |yes, no| {
-        asking::ask(&Ask::Draws(u64::from(first), count), move |answer| {
+        asking::ask(Draws { first: u64::from(first), count }, move |answer| {
             let _ = match answer {
-                Some(Answer::Text(text)) => yes.call1(&JsValue::NULL, &text.into()),
-                _ => no.call1(&JsValue::NULL, &"the engine cannot run".into()),
+                Ok(text) => yes.call1(&JsValue::NULL, &text.into()),
+                Err(_) => no.call1(&JsValue::NULL, &"the engine cannot run".into()),
             };
         });
     })

@@ -50,7 +50,7 @@ fn scenes(name: &str) -> Scenario {
 #[divan::bench(args = ["plain stop", "low grab", "reversed", "off the roof"], sample_count = 20)]
 fn whole_fall(bencher: divan::Bencher, name: &str) {
     let s = scenes(name);
-    bencher.bench(|| simulate(divan::black_box(&s)));
+    bencher.bench(|| simulate(&divan::black_box(&s).set_up().expect("possible")));
 }
 
 /// Point mass on the line: what the line itself costs.

@@ -2,7 +2,7 @@
 
 use super::state::bench;
 use crate::rules::{HARD_SWING_M_S, LimitKind, place, reserve};
-use crate::scenario::AnchorKind;
+use crate::scenario::{AnchorKind, Scenario};
 use crate::studies::along_wall::{FURTHEST_M, STEP_M, Swing, offset_within_m, reach_m};
 use crate::texts::Key;
 use crate::texts::words::Bench as W;
@@ -10,7 +10,7 @@ use crate::ui::shared::asking;
 use crate::ui::shared::front::front;
 use crate::ui::shared::settings::settings;
 use crate::units::{G_M_S2, Quantity, Rounding, within};
-use crate::worker::{Answer, Ask};
+use crate::worker::questions::Swings;
 use leptos::prelude::*;
 
 /// Lean of the rope past which it is told that the rafter is pushed out of its plane, rad (our own choice).
@@ -23,12 +23,13 @@ pub fn Sideways() -> impl IntoView {
     let offset = bench.along;
     let thing = RwSignal::new(-0.5_f64);
     let all = RwSignal::new(None::<Vec<Swing>>);
-    let asked = bench.scenario.get_untracked();
-    asking::ask(&Ask::Swings(Box::new(asked)), move |answer| {
-        if let Some(Answer::Swings(swings)) = answer {
-            let _ = all.try_set(Some(swings));
-        }
-    });
+    if let Ok(set_up) = bench.scenario.with_untracked(Scenario::set_up) {
+        asking::ask(Swings(set_up), move |answer| {
+            if let Ok(swings) = answer {
+                let _ = all.try_set(Some(swings));
+            }
+        });
+    }
     let body = move || {
         let r = settings.reader();
         let swings = all.get()?;

@@ -4,7 +4,6 @@
 use super::hand::{self, Handles};
 use super::player::player;
 use super::state::{Phase, bench};
-use crate::geometry::Geometry;
 use crate::physics::trace::{EventKind, Outcome};
 use crate::scene::{build, standing_scene};
 use crate::texts::Key;
@@ -74,7 +73,7 @@ pub fn Drawing() -> impl IntoView {
             let g = g.as_ref()?;
             if showing && let Some(r) = bench.run.get() {
                 let q = r.trace.at(player.clock.get())?;
-                return Some(build(&r.scenario, g, &q));
+                return Some(build(&r.set_up, r.set_up.geometry(), &q));
             }
             bench.drawn.with(|s| Some(standing_scene(s, g)))
         })
@@ -82,12 +81,11 @@ pub fn Drawing() -> impl IntoView {
     let ghost = Memo::new(move |_| {
         let r = bench.ghost.get()?;
         // The fall at another house says nothing here.
-        if bench.drawn.with(|s| s.house != r.scenario.house) {
+        if bench.drawn.with(|s| s.house != r.set_up.house) {
             return None;
         }
-        let g = Geometry::of(&r.scenario)?;
         let at = decisive_s(&r.trace);
-        Some(build(&r.scenario, &g, &r.trace.at(at)?))
+        Some(build(&r.set_up, r.set_up.geometry(), &r.trace.at(at)?))
     });
     let dims = move || -> Vec<AnyView> {
         let Some(g) = bench.geometry.get() else { return vec![] };

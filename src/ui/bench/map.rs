@@ -9,7 +9,7 @@ use crate::texts::Key;
 use crate::ui::shared::asking;
 use crate::ui::shared::settings::settings;
 use crate::units::{Quantity, Rounding};
-use crate::worker::{Answer, Ask};
+use crate::worker::questions::{MapSoFar, MoreOfMap};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
@@ -108,21 +108,21 @@ pub fn RoomMap() -> impl IntoView {
 
     /// Asks for the next few runs while this turn goes on.
     fn part(
-        s: Box<crate::scenario::Scenario>,
+        s: crate::scenario::Scenario,
         kind: MapKind,
         mine: u32,
         done: Vec<Knot>,
         to: (RwSignal<u32>, RwSignal<Option<Map>>, RwSignal<usize>),
     ) {
         let (going, map, runs) = to;
-        asking::ask(&Ask::Map(s.clone(), kind, done), move |answer| {
+        asking::ask(MoreOfMap { scenario: s.clone(), kind, done }, move |answer| {
             if going.try_get_untracked() != Some(mine) {
                 return;
             }
-            let Some(Answer::Map(drawn, done, finished)) = answer else { return going.set(0) };
+            let Ok(MapSoFar { map: drawn, done, finished }) = answer else { return going.set(0) };
             runs.set(done.len());
             let none = drawn.is_none();
-            map.set(drawn.map(|m| *m));
+            map.set(drawn);
             if finished || none {
                 going.set(0);
             } else {
@@ -137,7 +137,7 @@ pub fn RoomMap() -> impl IntoView {
         runs.set(0);
         going.set(turn.get_value());
         // The cursor begins at today's set-up.
-        part(Box::new(bench.scenario.get_untracked()), k, turn.get_value(), Vec::new(), (going, map, runs));
+        part(bench.scenario.get_untracked(), k, turn.get_value(), Vec::new(), (going, map, runs));
     };
     let here = move |m: &Map| {
         let s = bench.scenario.get();

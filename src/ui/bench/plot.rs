@@ -38,7 +38,7 @@ impl Axes {
 }
 
 fn force_limit(r: &Report) -> Option<&'static crate::rules::Limit> {
-    place(&r.scenario.place)?.limit(LimitKind::BodyForce)
+    place(&r.set_up.place)?.limit(LimitKind::BodyForce)
 }
 
 /// A round step that gives three to six marks.
@@ -102,7 +102,7 @@ pub fn Plot() -> impl IntoView {
             })
             .collect_view();
         let limit_line = limit_n.map(|l| {
-            let name = place(&run.scenario.place).map_or("", |p| r.lang.of(&p.name)).to_owned();
+            let name = place(&run.set_up.place).map_or("", |p| r.lang.of(&p.name)).to_owned();
             let label = r.f(Key::PlotLimit, &[("limit", &limit_quantity(r.lang, r.units, Quantity::Force, l)), ("place", &name)]);
             let y = ax.y(l);
             view! {

@@ -1,13 +1,15 @@
 //! Many falls of the same set-up: a sentence and a small plot that fill as the engine goes on.
 
 use super::state::bench;
+use crate::geometry::SetUp;
 use crate::physics::trace::Outcome;
+use crate::scenario::Scenario;
 use crate::studies::spread::{FALLS, FEW, SpreadFall, Uncertain, summary};
 use crate::texts::Key;
 use crate::ui::shared::asking;
 use crate::ui::shared::settings::settings;
 use crate::units::{Quantity, Rounding};
-use crate::worker::{Answer, Ask};
+use crate::worker::questions::SomeOfSpread;
 use leptos::prelude::*;
 
 /// Falls asked for at once: under half a second of work, so that a Play in between does not wait.
@@ -17,12 +19,7 @@ const BAR_M: f64 = 0.25;
 const BARS: usize = 18;
 
 /// Draws with this seed and number; asks for the next part while `going` stays the same.
-fn part(
-    going: RwSignal<u32>,
-    mine: u32,
-    ask: (Box<crate::scenario::Scenario>, u64),
-    out: RwSignal<Vec<SpreadFall>>,
-) {
+fn part(going: RwSignal<u32>, mine: u32, ask: (SetUp, u64), out: RwSignal<Vec<SpreadFall>>) {
     let first = out.with_untracked(|o| o.len() as u32);
     if first >= FALLS {
         going.set(0);
@@ -30,12 +27,12 @@ fn part(
     }
     let count = AT_ONCE.min(FALLS - first);
     let (s, seed) = ask;
-    asking::ask(&Ask::Spread(s.clone(), seed, first, count), move |answer| {
+    asking::ask(SomeOfSpread { set_up: s.clone(), seed, first, count }, move |answer| {
         if going.try_get_untracked() != Some(mine) {
             return;
         }
         match answer {
-            Some(Answer::Spread(falls)) if !falls.is_empty() => {
+            Ok(falls) if !falls.is_empty() => {
                 out.update(|o| o.extend(falls));
                 part(going, mine, (s, seed), out);
             }
@@ -89,8 +86,8 @@ pub fn Spread() -> impl IntoView {
         turn.update_value(|t| *t += 1);
         falls.set(vec![]);
         seed.set((js_sys::Math::random() * 1e6) as u64);
+        let Ok(s) = bench.scenario.with_untracked(Scenario::set_up) else { return };
         going.set(turn.get_value());
-        let s = Box::new(bench.scenario.get_untracked());
         part(going, turn.get_value(), (s, seed.get_untracked()), falls);
     };
     let words = move || {

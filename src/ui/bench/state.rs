@@ -12,7 +12,7 @@ use crate::texts::Key;
 use crate::texts::say;
 use crate::ui::shared::settings::Settings;
 use crate::ui::shared::{asking, store, view};
-use crate::worker::{Answer, Ask};
+use crate::worker::questions::{Changes, Fall};
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -289,21 +289,15 @@ impl Bench {
             self.said.set(settings.reader_now().t(Key::PredictFirst).to_owned());
             return;
         }
-        if !problems(&scenario).is_empty() {
-            return;
-        }
+        let Some(set_up) = scenario.set_up().ok().filter(|_| problems(&scenario).is_empty()) else { return };
         self.phase.set(Phase::Computing);
         self.generation.update_value(|g| *g += 1);
         let generation = self.generation.get_value();
-        asking::ask(&Ask::Fall(Box::new(scenario.clone())), move |answer| {
+        asking::ask(Fall(set_up.clone()), move |answer| {
             if self.generation.try_get_value() != Some(generation) {
                 return;
             }
-            let trace = match answer {
-                Some(Answer::Fall(trace)) => trace,
-                _ => None,
-            };
-            if let Some(r) = trace.and_then(|t| Report::of(scenario, *t)) {
+            if let Some(r) = answer.ok().and_then(|t| Report::of(set_up, t)) {
                 let r = Arc::new(r);
                 self.run.set(Some(r.clone()));
                 then(r);
@@ -319,15 +313,13 @@ impl Bench {
         self.phase.set(Phase::Shown);
         super::player::to_view("verdict");
         let generation = self.generation.get_value();
-        let ask = Ask::Changes(Box::new(self.scenario.get_untracked()));
-        asking::ask(&ask, move |answer| {
-            if let Some(Answer::Changes(effects)) = answer
-                && self.generation.try_get_value() == Some(generation)
-            {
-                self.effects.set(Some(effects));
-            }
-        });
         if let Some(r) = self.run.get_untracked() {
+            asking::ask(Changes(r.set_up.clone()), move |answer| {
+                if self.generation.try_get_value() == Some(generation) {
+                    // None came: nothing is offered, and the person was told why.
+                    self.effects.set(Some(answer.unwrap_or_default()));
+                }
+            });
             if r.trace.is_sound() {
                 store::add_endings(crate::practice::lessons::Ending::of(&r.trace));
             }

@@ -11,7 +11,7 @@ use crate::texts::words::Room as W;
 use crate::ui::shared::asking;
 use crate::ui::shared::settings::settings;
 use crate::units::date;
-use crate::worker::{Answer, Ask, Writing};
+use crate::worker::questions::{ReadNames, Reopen, Reopened, TakeIn, Writing};
 use leptos::prelude::*;
 use std::collections::{HashMap, HashSet};
 use wasm_bindgen::JsCast;
@@ -70,8 +70,8 @@ pub fn Crew() -> impl IntoView {
     let sure = RwSignal::new(false);
     let tell = move |words: String| drop(said.try_set(words));
     let add = move |text: String| {
-        asking::ask(&Ask::Crew(text), move |answer| {
-            let Some(Answer::Crew(names)) = answer else {
+        asking::ask(ReadNames(text), move |answer| {
+            let Ok(names) = answer else {
                 return tell(settings.reader_now().t(Key::EngineMissing).to_owned());
             };
             desk.add_crew(names, move |done| {
@@ -120,8 +120,8 @@ pub fn Crew() -> impl IntoView {
                 Some(Ok(t)) => t,
             };
             let held = desk.records.with_untracked(|all| all.iter().map(|r| r.id().to_owned()).collect());
-            asking::ask(&Ask::Import(text, held), move |answer| match answer {
-                Some(Answer::Import(Ok(i))) => {
+            asking::ask(TakeIn { text, held }, move |answer| match answer {
+                Ok(Ok(i)) => {
                     let (range, unread) = (i.out_of_range, i.unread);
                     let (fresh, held, edited) = (i.fresh.len(), i.held, i.edited);
                     let names = i.crew;
@@ -153,14 +153,14 @@ pub fn Crew() -> impl IntoView {
                         });
                     });
                 }
-                Some(Answer::Import(Err(r))) => refused(r),
+                Ok(Err(r)) => refused(r),
                 _ => tell(settings.reader_now().t(Key::EngineMissing).to_owned()),
             });
         });
     };
     let reopen = move |r: Record| {
-        asking::ask(&Ask::Reopen(Box::new(r.clone())), move |answer| {
-            if let Some(Answer::Reopened(doubt, form)) = answer {
+        asking::ask(Reopen(r.clone()), move |answer| {
+            if let Ok(Reopened { doubt, form }) = answer {
                 desk.found(r.id().to_owned(), doubt);
                 tell(doubt_words(settings.reader_now(), doubt).to_owned());
                 if doubt.is_none() {
@@ -169,7 +169,7 @@ pub fn Crew() -> impl IntoView {
                         mode: crate::quiz::Mode::Assessment,
                         answers: r.answers.clone(),
                     };
-                    desk.form.set(Some(*form));
+                    desk.form.set(Some(form));
                     desk.sitting.set(Some(s));
                     desk.done.set(Some(r));
                     crate::ui::shared::view::go(crate::ui::shared::view::View::Quiz);

@@ -16,7 +16,7 @@ use crate::ui::shared::house_picture::{name as house_name, picture};
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::view::{self, View, to_bench};
 use crate::units::{Quantity, Rounding};
-use crate::worker::{Answer, Ask};
+use crate::worker::questions::{Fall, Shift as ShiftLog, Swings};
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -93,19 +93,17 @@ pub fn Day() -> impl IntoView {
     let finish = move || {
         let Some(s) = shift.get_untracked() else { return };
         over.set(true);
-        if s.slipped {
-            asking::ask(&Ask::Fall(Box::new(s.set_up.clone())), move |answer| {
-                if let Some(Answer::Fall(Some(t))) = answer
-                    && t.is_sound()
-                {
-                    let _ = fall.try_set(Some(Arc::new(*t)));
+        if let Some(set_up) = s.slipped.then(|| s.set_up.set_up().ok()).flatten() {
+            asking::ask(Fall(set_up), move |answer| {
+                if let Some(t) = answer.ok().filter(|t| t.is_sound()) {
+                    let _ = fall.try_set(Some(Arc::new(t)));
                 }
             });
         }
-        asking::ask(&Ask::Day(s.log), move |answer| {
-            if let Some(Answer::Day(all)) = answer {
-                let _ = risks.try_set(Some(all));
-            }
+        asking::ask(ShiftLog(s.log), move |answer| match answer {
+            Ok(all) => drop(risks.try_set(Some(all))),
+            // Nobody waits for it: the shift can be ended again.
+            Err(_) => drop(over.try_set(false)),
         });
     };
     let body = move || match (shift.with(Option::is_some), over.get()) {
@@ -267,14 +265,14 @@ fn end(
     let swung = RwSignal::new(None::<Swing>);
     if let Some(x) = shift.get_untracked().filter(|s| s.slipped).and_then(|s| s.log.last().cloned())
         && x.offset_m > 0.2
+        && let Ok(set_up) = x.set_up.set_up()
     {
-        asking::ask(&Ask::Swings(Box::new(x.set_up)), move |answer| {
-            if let Answer::Swings(all) = answer.unwrap_or(Answer::Swings(vec![])) {
-                let near = all.into_iter().min_by(|a, b| {
-                    (a.offset_m - x.offset_m).abs().total_cmp(&(b.offset_m - x.offset_m).abs())
-                });
-                let _ = swung.try_set(near);
-            }
+        asking::ask(Swings(set_up), move |answer| {
+            let near = answer
+                .unwrap_or_default()
+                .into_iter()
+                .min_by(|a, b| (a.offset_m - x.offset_m).abs().total_cmp(&(b.offset_m - x.offset_m).abs()));
+            let _ = swung.try_set(near);
         });
     }
     let swing = move || {

@@ -8,7 +8,7 @@ use crate::quiz::record::{Doubt, Header, MOST_CREW, Names, Record};
 use crate::quiz::{Answered, Blueprint, CUT_SHARE, Form, Mode};
 use crate::ui::shared::asking;
 use crate::units::instant_s;
-use crate::worker::{Answer, Ask};
+use crate::worker::questions::{Doubts, DrawForm, Seal};
 use leptos::prelude::*;
 use serde::{Deserialize, Serialize};
 use std::collections::{HashMap, HashSet};
@@ -329,13 +329,13 @@ impl Desk {
         let from = Blueprint { seed, place, again: self.missed_by(&who) };
         self.done.set(None);
         let started = now();
-        asking::ask(&Ask::Form(from.clone()), move |answer| {
+        asking::ask(DrawForm(from.clone()), move |answer| {
             self.drawing.set(false);
-            let Some(Answer::Form(f)) = answer else { return self.note.set(Note::NoEngine) };
+            let Ok(f) = answer else { return self.note.set(Note::NoEngine) };
             let cut = if cut > 0.0 { cut } else { CUT_SHARE };
             let header = Header::new(&who, &trainer, lang, from, f.items.len() as u32, cut, &started);
             let s = Sitting { header, mode, answers: vec![] };
-            self.form.set(Some(*f));
+            self.form.set(Some(f));
             self.told.set(false);
             self.was_kept.set_value(false);
             let (key, text) = (s.key(), serde_json::to_string(&s).unwrap_or_default());
@@ -355,10 +355,10 @@ impl Desk {
     /// Goes on with a form half done, at the same question; one that only lacks its end is ended.
     pub fn resume(self, s: Sitting) {
         self.done.set(None);
-        asking::ask(&Ask::Form(s.header.from.clone()), move |answer| {
-            let Some(Answer::Form(f)) = answer else { return self.note.set(Note::NoEngine) };
+        asking::ask(DrawForm(s.header.from.clone()), move |answer| {
+            let Ok(f) = answer else { return self.note.set(Note::NoEngine) };
             let ends = s.is_answered();
-            self.form.set(Some(*f));
+            self.form.set(Some(f));
             self.told.set(false);
             self.was_kept.set_value(true);
             self.sitting.set(Some(s));
@@ -458,11 +458,12 @@ impl Desk {
             let read = |old: Option<String>| (None, old.and_then(|t| t.parse::<i64>().ok()));
             let last_s = keep::change(Shelf::Kept, LAST_END, read).await.flatten();
             let back = last_s.is_some_and(|last_s| last_s > at_s);
-            let ask = Ask::Seal(Box::new(s.header.clone()), s.answers.clone(), finished, back);
-            asking::ask(&ask, move |answer| match answer {
-                Some(Answer::Record(Some(r))) => spawn_local(self.end(s, *r, at_s)),
-                Some(Answer::Record(None)) => self.leave(Note::NotSealed),
-                _ => self.leave(Note::NoEngine),
+            let ask =
+                Seal { header: s.header.clone(), answers: s.answers.clone(), finished, clock_back: back };
+            asking::ask(ask, move |answer| match answer {
+                Ok(Some(r)) => spawn_local(self.end(s, r, at_s)),
+                Ok(None) => self.leave(Note::NotSealed),
+                Err(_) => self.leave(Note::NoEngine),
             });
         });
     }
@@ -537,8 +538,8 @@ impl Desk {
     fn draw_again(self, records: Vec<Record>, at: usize) {
         let Some(r) = records.get(at) else { return };
         let id = r.id().to_owned();
-        asking::ask(&Ask::Doubt(Box::new(r.clone())), move |answer| {
-            if let Some(Answer::Doubt(d)) = answer {
+        asking::ask(Doubts(r.clone()), move |answer| {
+            if let Ok(d) = answer {
                 self.found(id, d);
                 self.draw_again(records, at + 1);
             }

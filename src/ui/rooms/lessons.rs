@@ -17,7 +17,7 @@ use crate::ui::shared::settings::settings;
 use crate::ui::shared::store;
 use crate::ui::shared::view::{self, View};
 use crate::units::{Quantity, Rounding};
-use crate::worker::{Answer, Ask};
+use crate::worker::questions::{Fall, Swings};
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -176,15 +176,15 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
             return;
         }
         locked.set(true);
-        let b = b.clone();
-        asking::ask(&Ask::Fall(Box::new(a.clone())), move |first| {
-            asking::ask(&Ask::Fall(Box::new(b)), move |second| {
-                if let (Some(Answer::Fall(Some(x))), Some(Answer::Fall(Some(y)))) = (first, second)
+        let (Ok(a), Ok(b)) = (a.set_up(), b.set_up()) else { return };
+        asking::ask(Fall(a), move |first| {
+            asking::ask(Fall(b), move |second| {
+                if let (Ok(x), Ok(y)) = (first, second)
                     && x.is_sound()
                     && y.is_sound()
                 {
                     // The person may have gone on: then there is nobody to show it to.
-                    let _ = falls.try_set(Some((Arc::new(*x), Arc::new(*y))));
+                    let _ = falls.try_set(Some((Arc::new(x), Arc::new(y))));
                     let mut all = store::load_lessons();
                     if !all.contains(&lesson) {
                         all.push(lesson);
@@ -307,9 +307,13 @@ fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl In
         if said.with_untracked(Option::is_none) || locked.get_untracked() {
             return;
         }
+        let Ok(asked) = asked.set_up() else { return };
         locked.set(true);
-        asking::ask(&Ask::Swings(Box::new(asked.clone())), move |answer| {
-            let Some(Answer::Swings(all)) = answer else { return };
+        asking::ask(Swings(asked), move |answer| {
+            let Ok(all) = answer else {
+                let _ = locked.try_set(false);
+                return;
+            };
             let near = all.iter().find(|w| (w.offset_m - ALONG_M).abs() < 1e-9).cloned();
             if let (Some(straight), Some(aside)) = (all.first().cloned(), near) {
                 let _ = swing.try_set(Some([straight, aside]));

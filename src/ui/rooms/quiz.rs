@@ -12,7 +12,7 @@ use crate::ui::shared::figure::Still;
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::view;
 use crate::units::{Quantity, Rounding};
-use crate::worker::Writing;
+use crate::worker::questions::Writing;
 use leptos::prelude::*;
 
 /// What is told about keeping, as long as it matters.

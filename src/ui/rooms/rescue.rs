@@ -14,7 +14,7 @@ use crate::ui::shared::figure::Falls;
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::view::{self, View};
 use crate::units::{Quantity, Rounding};
-use crate::worker::{Answer, Ask};
+use crate::worker::questions::Fall;
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -70,13 +70,16 @@ fn find_case(
     case: RwSignal<Option<Case>>,
     missing: RwSignal<bool>,
 ) {
-    let ask = Ask::Fall(Box::new(set_up.clone()));
-    asking::ask(&ask, move |answer| {
-        let trace = match answer {
-            Some(Answer::Fall(t)) => t.filter(|t| t.is_sound()),
-            _ => None,
-        };
-        let found = trace.and_then(|t| hanging(&set_up, &t).map(|hangs| (Arc::new(*t), hangs)));
+    let Ok(checked) = set_up.set_up() else {
+        match next {
+            Some(next) => find_case(next, None, case, missing),
+            None => missing.set(true),
+        }
+        return;
+    };
+    asking::ask(Fall(checked.clone()), move |answer| {
+        let trace = answer.ok().filter(|t| t.is_sound());
+        let found = trace.and_then(|t| hanging(&checked, &t).map(|hangs| (Arc::new(t), hangs)));
         match (found, next) {
             (Some((trace, hangs)), next) => {
                 let _ = case.try_set(Some(Case { set_up, trace, hangs, ordinary: next.is_none() }));

@@ -7,7 +7,7 @@ use crate::texts::words::{Room as W, Worded};
 use crate::texts::{Key, Lang, text};
 use crate::ui::shared::asking;
 use crate::ui::shared::settings::settings;
-use crate::worker::{Answer, Ask, Writing, Written};
+use crate::worker::questions::{Write as WriteFile, Writing};
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
 
@@ -36,7 +36,7 @@ pub fn Write(how: Writing, records: Signal<Vec<Record>>, name: &'static str, lab
     let (desk, settings) = (desk(), settings());
     let go = move |_| {
         let one = name == ONE_RECORD;
-        let w = Written {
+        let w = WriteFile {
             how,
             french: settings.lang.get_untracked() == Lang::Fr,
             records: records.get_untracked(),
@@ -44,8 +44,8 @@ pub fn Write(how: Writing, records: Signal<Vec<Record>>, name: &'static str, lab
             unread: if one { vec![] } else { desk.unread.get_untracked() },
             crew: if one { vec![] } else { desk.crew.get_untracked() },
         };
-        asking::ask(&Ask::Write(Box::new(w)), move |answer| {
-            if let Some(Answer::Text(t)) = answer {
+        asking::ask(w, move |answer| {
+            if let Ok(t) = answer {
                 let kind = if how == Writing::Csv { "text/csv;charset=utf-8" } else { "application/json" };
                 download(name, kind, &t);
             }

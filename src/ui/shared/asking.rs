@@ -4,12 +4,13 @@
 //! asked before wait. A worker that fails, ends or falls silent is started once more with the questions
 //! still open. Lost again, the person is told ([`Lost`]); the questions stay open, and another try, the
 //! next question or the network coming back asks them again. One that has cost four workers is answered
-//! by `None`.
+//! by [`NoAnswer`], and the person is told.
 
 use super::settings::settings;
 use super::view;
 use crate::texts::Key;
-use crate::worker::{Answer, Ask, pack, unpack};
+use crate::worker::Question;
+use crate::worker::wire::{number, pack, unpack};
 use js_sys::Uint8Array;
 use leptos::prelude::*;
 use std::cell::RefCell;
@@ -31,7 +32,12 @@ const MOST_LOSSES: u32 = 4;
 /// The event on the window that says so.
 const LOST: &str = "shortfall-engine-lost";
 
-type Then = Box<dyn FnOnce(Option<Answer>)>;
+/// The engine cannot run: the person was told so, with a way to try again.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct NoAnswer;
+
+/// Hears the bytes of an answer, or none.
+type Then = Box<dyn FnOnce(Option<&[u8]>)>;
 
 struct Open {
     bytes: Vec<u8>,
@@ -65,7 +71,7 @@ pub fn start() {
     if LINE.with_borrow(|l| l.worker.is_some()) {
         return;
     }
-    let Ok(worker) = Worker::new(&view::part("engine-start.js")) else { return };
+    let Ok(worker) = Worker::new(&view::part("engine-start.js")) else { return tell() };
     let hear = Closure::<dyn Fn(MessageEvent)>::new(|ev: MessageEvent| {
         LINE.with_borrow_mut(|l| l.heard_ms = now_ms());
         match ev.data().as_bool() {
@@ -73,10 +79,11 @@ pub fn start() {
             Some(false) => return lost(),
             None => {}
         }
-        if let Ok((id, answer)) = unpack::<Answer>(&Uint8Array::new(&ev.data()).to_vec()) {
+        let bytes = Uint8Array::new(&ev.data()).to_vec();
+        if let Ok((id, rest)) = number(&bytes) {
             let open = LINE.with_borrow_mut(|l| l.open.remove(&id));
             if let Some(open) = open {
-                (open.then)(Some(answer));
+                (open.then)(Some(rest));
             }
         }
     });
@@ -116,6 +123,13 @@ fn ready() {
     waiting.iter().for_each(|bytes| post(bytes));
 }
 
+/// Tells the person that the engine does not answer ([`Lost`]).
+fn tell() {
+    if let Ok(e) = web_sys::Event::new(LOST) {
+        let _ = window().dispatch_event(&e);
+    }
+}
+
 /// The worker is gone: what is open is asked of another.
 fn lost() {
     let (gone, most): (Vec<Then>, u32) = LINE.with_borrow_mut(|l| {
@@ -130,9 +144,7 @@ fn lost() {
         (gone, l.open.values().map(|o| o.losses).max().unwrap_or(0))
     });
     if most >= TOLD_LOSSES || !gone.is_empty() {
-        if let Ok(e) = web_sys::Event::new(LOST) {
-            let _ = window().dispatch_event(&e);
-        }
+        tell();
     } else if most > 0 {
         set_timeout(start, PAUSE);
     }
@@ -165,20 +177,35 @@ fn post(bytes: &[u8]) {
     debug_assert!(!matches!(sent, Some(Err(_))));
 }
 
-/// Asks; `then` hears the answer, or `None` when the engine cannot run.
-pub fn ask(ask: &Ask, then: impl FnOnce(Option<Answer>) + 'static) {
+/// Asks; `then` hears the answer, or that there is none: the person has then been told so already, and
+/// what is left to do is to leave nothing waiting.
+pub fn ask<Q: Question + 'static>(question: Q, then: impl FnOnce(Result<Q::Answer, NoAnswer>) + 'static) {
+    let bytes = |id| pack(id, &question.into()).ok();
+    send(
+        bytes,
+        Box::new(move |rest| {
+            let answer = rest.and_then(|rest| unpack(rest).ok()).ok_or(NoAnswer);
+            if answer.is_err() {
+                tell();
+            }
+            then(answer);
+        }),
+    );
+}
+
+fn send(bytes: impl FnOnce(u32) -> Option<Vec<u8>>, then: Then) {
     start();
     let id = LINE.with_borrow_mut(|l| {
         l.next += 1;
         l.next
     });
-    let bytes = pack(id, ask).ok().filter(|_| LINE.with_borrow(|l| l.worker.is_some()));
+    let bytes = bytes(id).filter(|_| LINE.with_borrow(|l| l.worker.is_some()));
     let Some(bytes) = bytes else { return then(None) };
     let ready = LINE.with_borrow_mut(|l| {
         if l.open.is_empty() {
             l.heard_ms = now_ms();
         }
-        l.open.insert(id, Open { bytes: bytes.clone(), then: Box::new(then), losses: 0 });
+        l.open.insert(id, Open { bytes: bytes.clone(), then, losses: 0 });
         l.ready
     });
     if ready {

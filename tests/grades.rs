@@ -127,7 +127,7 @@ fn grades(lang: Lang) -> String {
         for f in &rep.findings {
             let said = say::finding(r, f);
             assert!(!said.contains('{') && !said.contains("NaN"), "{name}: {said}");
-            write!(out, "- {}: {said}", say::severity(r, f.severity)).expect("writes");
+            write!(out, "- {}: {said}", r.t(f.severity.label())).expect("writes");
             if let Some(m) = say::margin(r, f) {
                 write!(out, " [{m}]").expect("writes");
             }

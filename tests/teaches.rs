@@ -8,7 +8,7 @@ use shortfall::practice::lessons::Lesson;
 use shortfall::rules::{FindingCode, Severity, place, places};
 use shortfall::scenario::*;
 use shortfall::texts::say::{self, Reader};
-use shortfall::texts::{Key, Lang, text};
+use shortfall::texts::{Key, Lang, Worded};
 use shortfall::units::Units;
 
 const EN: Reader = Reader { lang: Lang::En, units: Units::Metric };
@@ -42,7 +42,7 @@ fn free_fall_is_the_lanyard_plus_the_drop_of_the_grab() {
     };
     let more_m = falls(-0.4) - falls(0.0);
     assert!((more_m - 0.4).abs() < 0.12, "{more_m}");
-    let principle = text(Lang::En, Key::Principle(Lesson::GrabHeight));
+    let principle = Lesson::GrabHeight.principle().en;
     assert!(principle.contains("lanyard’s length, plus") && !principle.contains("twice"), "{principle}");
 }
 
@@ -185,10 +185,10 @@ fn quebec_asks_for_a_written_rescue_and_fifteen_minutes() {
 #[test]
 fn no_text_says_what_was_found_to_be_false() {
     let mut all: Vec<String> =
-        Key::PLAIN.iter().flat_map(|k| Lang::ALL.map(|l| text(l, *k).to_owned())).collect();
+        Key::ALL.iter().flat_map(|k| Lang::ALL.map(|l| k.words(l).to_owned())).collect();
     for code in FindingCode::ALL {
-        for key in [Key::Title(*code), Key::Says(*code), Key::SaysMet(*code), Key::Change(*code)] {
-            all.extend(Lang::ALL.map(|l| text(l, key).to_owned()));
+        for key in [code.title(), code.says(), code.says_met(), code.change()] {
+            all.extend([key.en.to_owned(), key.fr.to_owned()]);
         }
     }
     for false_words in [

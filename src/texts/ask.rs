@@ -1,8 +1,8 @@
 //! Questions, their answers and why an answer was wrong, as sentences.
 
 use super::Key;
+use super::Worded;
 use super::say::{self, Reader};
-use super::words::Worded;
 use crate::geometry::Geometry;
 use crate::physics::ladder::{self, Footing};
 use crate::quiz::questions::{Ask, Choice, Given, Item, ItemKind};
@@ -26,9 +26,9 @@ pub fn stem(r: Reader, q: &Item) -> String {
         _ => String::new(),
     };
     let fast = r.q(Quantity::Speed, HARD_SWING_M_S, Rounding::Nearest);
-    let asked = r.f(Key::Stem(q.kind), &[("limit", &limit), ("reserve", &kept(r)), ("fast", &fast)]);
+    let asked = r.f(q.kind.stem(), &[("limit", &limit), ("reserve", &kept(r)), ("fast", &fast)]);
     match q.right() {
-        Some(Choice::After(case, _)) => format!("{} {asked}", r.t(Key::AfterStem(case))),
+        Some(Choice::After(case, _)) => format!("{} {asked}", r.t(case.stem())),
         _ => asked,
     }
 }
@@ -41,7 +41,7 @@ pub fn letter(n: u8) -> String {
 /// An answer to choose.
 pub fn choice(r: Reader, q: &Item, c: Choice) -> String {
     match c {
-        Choice::Ends(o) => r.t(Key::Outcome(o)).to_owned(),
+        Choice::Ends(o) => r.t(o.label()).to_owned(),
         Choice::SetUp(n) => {
             let name = r.f(Key::QSetUp, &[("letter", &letter(n))]);
             match (q.kind, q.set_ups.get(usize::from(n))) {
@@ -52,7 +52,7 @@ pub fn choice(r: Reader, q: &Item, c: Choice) -> String {
         Choice::Same => r.t(Key::QSame).to_owned(),
         Choice::Part(p) => {
             let look = q.set_ups.first().map_or(String::new(), |s| say::look(r, p.look(s)));
-            r.f(Key::QPart, &[("part", r.t(say::part(p))), ("look", &look)])
+            r.f(Key::QPart, &[("part", r.t(p.label())), ("look", &look)])
         }
         Choice::AllFit => r.t(Key::QAllFit).to_owned(),
         Choice::RoomEnough => r.f(Key::QRoomEnough, &[("reserve", &kept(r))]),
@@ -62,41 +62,29 @@ pub fn choice(r: Reader, q: &Item, c: Choice) -> String {
         Choice::Arrest => r.t(Key::QArrest).to_owned(),
         Choice::Instead(Advice::OtherMethod) => r.t(Key::QOtherMethod).to_owned(),
         Choice::Instead(Advice::StopAndAsk) => r.t(Key::QStopAndAsk).to_owned(),
-        Choice::After(case, n) => r.t(Key::AfterChoice(case, n)).to_owned(),
-        Choice::Footing(f) => r.t(footing(f)).to_owned(),
+        Choice::After(case, n) => case.choices().get(usize::from(n)).map_or("", |t| r.t(*t)).to_owned(),
+        Choice::Footing(f) => r.t(f.label()).to_owned(),
         Choice::WireKept => r.t(Key::QWireKept).to_owned(),
         Choice::WireAsk => r.t(Key::QWireAsk).to_owned(),
         Choice::WireDryLadder => r.t(Key::QWireDry).to_owned(),
     }
 }
 
-fn footing(f: Footing) -> Key {
-    match f {
-        Footing::Holds => Key::QFootHolds,
-        Footing::SlidesOut => Key::QFootSlides,
-        Footing::TipsBack => Key::QFootBack,
-        Footing::TipsSideways => Key::QFootSide,
-    }
-}
-
 /// An anchor in a few words: kind, and what holds it.
 fn anchor(r: Reader, s: &Scenario) -> String {
-    let mut out = r.t(Key::Anchor(s.anchor.kind)).to_owned();
+    let mut out = r.t(s.anchor.kind.label()).to_owned();
     match s.anchor.kind {
         AnchorKind::RidgePlateInFraming | AnchorKind::RidgePlateInSheathing => {
             let f = &s.anchor.fasteners;
             out.push_str(&format!(
                 ", {} × {}, {}",
                 f.per_side,
-                r.t(say::fastener(f.kind)),
+                r.t(f.kind.label()),
                 r.t(Key::FastenersPerSide).to_lowercase()
             ));
         }
         AnchorKind::ChimneySling => {
-            let mortar = match s.anchor.chimney.mortar {
-                Mortar::Sound => Key::MortarSound,
-                Mortar::Weak => Key::MortarWeak,
-            };
+            let mortar = s.anchor.chimney.mortar.label();
             out.push_str(&format!(", {} {}", r.t(Key::MortarLabel).to_lowercase(), r.t(mortar)));
         }
         AnchorKind::RatedEye => {
@@ -133,28 +121,22 @@ pub fn facts(r: Reader, kind: ItemKind, s: &Scenario) -> Vec<(String, String)> {
     );
     if line {
         out.push((r.t(Key::AnchorKindLabel).to_owned(), anchor(r, s)));
-        out.push(t(Key::EndKnot, super::say::rope_end(s.lifeline.end)));
+        out.push(t(Key::EndKnot, s.lifeline.end.label()));
         if kind != ItemKind::PutGrab {
             out.extend(field(Field::GrabAboveDring));
         }
         if s.lifeline.slack_m > 0.0 {
             out.extend(field(Field::LifelineSlack));
         }
-        out.push(t(Key::GrabArrow, if s.grab.arrow == Arrow::Up { Key::ArrowUp } else { Key::ArrowDown }));
-        out.push(t(Key::GrabBolt, if s.grab.bolt == Bolt::Tight { Key::BoltTight } else { Key::BoltLoose }));
-        out.push(t(
-            Key::GrabLatch,
-            if s.grab.latch == Latch::Closed { Key::LatchClosed } else { Key::LatchOpen },
-        ));
+        out.push(t(Key::GrabArrow, s.grab.arrow.label()));
+        out.push(t(Key::GrabBolt, s.grab.bolt.label()));
+        out.push(t(Key::GrabLatch, s.grab.latch.label()));
         out.extend(field(Field::LanyardLength));
         out.push(t(
             Key::AbsorberLabel,
             if s.lanyard.absorber.is_some() { Key::AbsorberYes } else { Key::AbsorberNo },
         ));
-        out.push(t(
-            Key::HarnessFitLabel,
-            if s.worker.harness == HarnessFit::Snug { Key::FitSnug } else { Key::FitLoose },
-        ));
+        out.push(t(Key::HarnessFitLabel, s.worker.harness.label()));
         if s.gear.rope != RopeState::Sound {
             out.push((
                 r.t(Key::PartRope).to_owned(),
@@ -175,38 +157,19 @@ pub fn facts(r: Reader, kind: ItemKind, s: &Scenario) -> Vec<(String, String)> {
     }
     if kind == ItemKind::Footing {
         out.extend(field(Field::ReachOut));
-        let weather = match s.weather {
-            Weather::Dry => Key::WeatherDry,
-            Weather::Wet => Key::WeatherWet,
-            Weather::Frozen => Key::WeatherFrozen,
-        };
-        out.push(t(Key::WeatherLabel, weather));
+        out.push(t(Key::WeatherLabel, s.weather.label()));
     }
     out.extend([Field::LineHeight, Field::LineDistance].into_iter().filter_map(field));
     if let Some(line) = s.power_line {
-        out.push(t(Key::VoltageLabel, say::voltage(line.voltage)));
+        out.push(t(Key::VoltageLabel, line.voltage.label()));
     }
     if kind == ItemKind::Method {
         out.extend(field(Field::GrabAboveDring));
         out.extend(field(Field::LanyardLength));
         out.push((r.t(Key::AnchorKindLabel).to_owned(), anchor(r, s)));
         out.push(t(Key::OtherMethodLabel, say::other_method(s.plan.other_method, &s.place)));
-        out.push(t(
-            Key::RescueLabel,
-            match s.plan.rescue {
-                RescuePlan::NoPlan => Key::RescueNone,
-                RescuePlan::Spoken => Key::RescueSpoken,
-                RescuePlan::Written => Key::RescueWritten,
-            },
-        ));
-        out.push(t(
-            Key::ChooserLabel,
-            match s.plan.anchor_by {
-                AnchorChosenBy::Worker => Key::ChooserWorker,
-                AnchorChosenBy::CompetentPerson => Key::ChooserCompetent,
-                AnchorChosenBy::QualifiedPerson => Key::ChooserQualified,
-            },
-        ));
+        out.push(t(Key::RescueLabel, s.plan.rescue.label()));
+        out.push(t(Key::ChooserLabel, s.plan.anchor_by.label()));
     }
     if let Below::Obstacle { height_m, .. } = s.house.below {
         out.push((r.t(Key::ObstacleHeight).to_owned(), len(r, height_m)));
@@ -238,7 +201,7 @@ pub fn right(r: Reader, q: &Item) -> String {
 
 fn steps(r: Reader, all: Vec<crate::quiz::questions::Step>) -> String {
     let words: Vec<String> =
-        all.iter().enumerate().map(|(n, s)| format!("{}. {}", n + 1, r.t(Key::Step(*s)))).collect();
+        all.iter().enumerate().map(|(n, s)| format!("{}. {}", n + 1, r.t(s.label()))).collect();
     words.join("; ")
 }
 
@@ -250,7 +213,7 @@ pub fn why(r: Reader, q: &Item, g: &Given) -> Option<String> {
         return None;
     }
     let s = q.set_ups.first();
-    let because: Vec<&str> = q.because.iter().map(|c| r.t(Key::Title(*c))).collect();
+    let because: Vec<&str> = q.because.iter().map(|c| r.t(c.title())).collect();
     let because = because.join("; ");
     Some(match (&q.ask, g) {
         (Ask::Order { .. }, _) => {
@@ -271,7 +234,7 @@ pub fn why(r: Reader, q: &Item, g: &Given) -> Option<String> {
             (ItemKind::Higher, _) => r.t(Key::WhyHigherOther).to_owned(),
             (ItemKind::Fault, chosen) => {
                 let part = match q.right() {
-                    Some(Choice::Part(p)) => r.t(say::part(p)).to_lowercase(),
+                    Some(Choice::Part(p)) => r.t(p.label()).to_lowercase(),
                     _ => return Some(r.t(Key::WhyFaultNone).to_owned()),
                 };
                 let key = if chosen == Choice::AllFit { Key::WhyFaultMissed } else { Key::WhyFaultOther };
@@ -299,7 +262,9 @@ pub fn why(r: Reader, q: &Item, g: &Given) -> Option<String> {
             }
             (ItemKind::Method, _) if q.right() == Some(Choice::Arrest) => r.t(Key::WhyMethodAsk).to_owned(),
             (ItemKind::Method, _) => r.f(Key::WhyMethodRank, &[("because", &because)]),
-            (ItemKind::After, Choice::After(case, n)) => r.t(Key::AfterWhy(case, n)).to_owned(),
+            (ItemKind::After, Choice::After(case, n)) => {
+                r.t(*case.whys().get(usize::from(n).checked_sub(1)?)?).to_owned()
+            }
             (ItemKind::Footing, _) => {
                 let stand = ladder::stand(s?, &Geometry::of(s?)?)?;
                 let num = |x: f64, how| r.q(Quantity::Ratio, x, how);

@@ -1,18 +1,17 @@
 //! Whole sentences about a set-up and a fall: verdict, findings, the scene in words.
 
-use super::words::{Bench as W, Worded};
+use super::{Bench as W, Worded};
 use super::{Key, Lang, fill, limit_quantity, number, quantity, quantity_against};
-use crate::grade::changes::Change;
 use crate::grade::report::Report;
 use crate::physics::equipment::{ABSORBER_SHARE_MIDDLE, AbsorberParams};
 use crate::physics::trace::{EventKind, Outcome, Trace};
-use crate::practice::inspection::{GearPart, Look};
-use crate::practice::thumbs::{Fares, Thumb};
-use crate::rules::{Duty, DutyKind, Finding, FindingCode, Limit, LimitKind, ReadIn, Severity, Source};
-use crate::scenario::file::{Fault, FileError};
+use crate::practice::inspection::Look;
+use crate::practice::thumbs::Thumb;
+use crate::rules::{Duty, Finding, FindingCode, Limit, ReadIn, Source};
+use crate::scenario::file::FileError;
 use crate::scenario::{
-    Arrow, Below, Bolt, ConnectorState, FastenerKind, Field, LabelState, Latch, OtherMethod, PackState,
-    Problem, ProblemCode, RopeEdge, RopeEnd, RopeKind, RopeState, Scenario, Stance, Voltage, WebbingState,
+    Arrow, Below, Bolt, ConnectorState, Field, LabelState, Latch, OtherMethod, PackState, Problem,
+    ProblemCode, RopeState, Scenario, Stance, WebbingState,
 };
 use crate::strength::Ground;
 use crate::units::{Quantity, Rounding, Units};
@@ -99,7 +98,7 @@ pub fn finding(r: Reader, f: &Finding) -> String {
         _ => r.q(v.quantity, v.si, v.rounding),
     });
     let limit = f.limit.map_or(String::new(), |l| r.limit(l));
-    let key = if f.met == Some(true) { Key::SaysMet(f.code) } else { Key::Says(f.code) };
+    let key = if f.met == Some(true) { f.code.says_met() } else { f.code.says() };
     let other = f.other.map_or(String::new(), |v| r.q(v.quantity, v.si, v.rounding));
     let range = if f.code == FindingCode::LadderAngle { ladder_range(r, f) } else { String::new() };
     r.f(key, &[("value", &value), ("limit", &limit), ("other", &other), ("range", &range)])
@@ -115,7 +114,7 @@ pub fn ladder_range(r: Reader, f: &Finding) -> String {
 pub fn change_of(r: Reader, f: &Finding) -> String {
     let range = if f.code == FindingCode::LadderAngle { ladder_range(r, f) } else { String::new() };
     let limit = f.limit.map_or(String::new(), |l| r.limit(l));
-    r.f(Key::Change(f.code), &[("range", &range), ("limit", &limit)])
+    r.f(f.code.change(), &[("range", &range), ("limit", &limit)])
 }
 
 /// How far a finding's number is from its limit, as a line.
@@ -156,7 +155,7 @@ pub fn change_in(r: Reader, rep: &Report, f: &Finding) -> String {
     };
     let cause = causes.iter().find(|c| rep.findings.iter().any(|g| g.code == **c));
     match cause {
-        Some(c) => r.f(W::FirstThat, &[("title", &lower_first(r.t(Key::Title(*c))))]),
+        Some(c) => r.f(W::FirstThat, &[("title", &lower_first(r.t(c.title())))]),
         None => change_of(r, f),
     }
 }
@@ -262,32 +261,6 @@ pub fn strength(r: Reader, s: &Scenario) -> Vec<String> {
     out
 }
 
-/// A fastener's name.
-pub fn fastener(kind: FastenerKind) -> Key {
-    match kind {
-        FastenerKind::Nail16d => Key::FastenerNail16d,
-        FastenerKind::Nail10d => Key::FastenerNail10d,
-        FastenerKind::Nail20d => Key::FastenerNail20d,
-        FastenerKind::RingNail16d => Key::FastenerRing,
-        FastenerKind::Screw10 => Key::FastenerScrew,
-    }
-}
-
-/// A part's name.
-pub fn part(part: GearPart) -> Key {
-    match part {
-        GearPart::Fasteners => Key::PartNails,
-        GearPart::Rope => Key::PartRope,
-        GearPart::Arrow => Key::PartArrow,
-        GearPart::Bolt => Key::PartBolt,
-        GearPart::Latch => Key::PartLatch,
-        GearPart::Connector => Key::PartConnector,
-        GearPart::Pack => Key::PartPack,
-        GearPart::Webbing => Key::PartWebbing,
-        GearPart::Label => Key::PartLabel,
-    }
-}
-
 /// What a look at a part shows, without a judgement.
 pub fn look(r: Reader, look: Look) -> String {
     let key = match look {
@@ -333,51 +306,11 @@ pub fn thumb(r: Reader, t: Thumb) -> (&'static str, &'static str, String) {
         Thumb::Chimney => (Key::ThumbChimney, Key::ThumbChimneyTold),
         Thumb::Holes => (Key::ThumbHoles, Key::ThumbHolesTold),
     };
-    let fares = match t.fares() {
-        Fares::Holds => Key::ThumbHolds,
-        Fares::Partly => Key::ThumbPartly,
-        Fares::Unknown => Key::ThumbUnknown,
-    };
+    let fares = t.fares().label();
     let shown: Vec<(&str, String)> =
         t.numbers().into_iter().map(|n| (n.name, r.q(n.quantity, n.si, n.rounding))).collect();
     let values: Vec<(&str, &str)> = shown.iter().map(|(n, v)| (*n, v.as_str())).collect();
     (r.t(says), r.t(fares), r.f(told, &values))
-}
-
-/// A change's name.
-pub fn change(c: Change) -> Key {
-    match c {
-        Change::Framing => Key::ChFraming,
-        Change::Rated => Key::ChRated,
-        Change::RopeEnd => Key::ChKnot,
-        Change::NoSlack => Key::ChSlack,
-        Change::PadEdge => Key::ChPad,
-        Change::GrabUp => Key::ChGrabUp,
-        Change::ArrowUp => Key::ChArrow,
-        Change::BoltTight => Key::ChBolt,
-        Change::LatchClosed => Key::ChLatch,
-        Change::WithAbsorber => Key::ChAbsorber,
-        Change::ShortLanyard => Key::ChLanyard,
-        Change::HarnessSnug => Key::ChHarness,
-        Change::ClipIn => Key::ChClip,
-        Change::TieLadder => Key::ChTie,
-        Change::StandInLine => Key::ChInLine,
-        Change::SoundGear => Key::ChGear,
-        Change::LadderFoot => Key::ChLadder,
-        Change::RescueWritten => Key::ChRescue,
-        Change::CompetentChooser => Key::ChChooser,
-    }
-}
-
-/// The word for a severity.
-pub fn severity(r: Reader, s: Severity) -> &'static str {
-    r.t(match s {
-        Severity::Critical => Key::SeverityCritical,
-        Severity::Major => Key::SeverityMajor,
-        Severity::Minor => Key::SeverityMinor,
-        Severity::Note => Key::SeverityNote,
-        Severity::Good => Key::SeverityGood,
-    })
 }
 
 /// One sentence for the whole fall, and the limit behind it where one decided.
@@ -457,7 +390,7 @@ fn first_struck_is_obstacle(t: &Trace) -> bool {
 
 /// Whether a prediction was right: the outcome as the three answers see it.
 pub fn outcome(r: Reader, o: Outcome) -> &'static str {
-    r.t(Key::Outcome(o))
+    r.t(o.label())
 }
 
 /// What is wrong with a set-up, in a sentence.
@@ -478,7 +411,7 @@ pub fn problem(r: Reader, p: &Problem) -> String {
             (if missed { "0" } else { "1" }.to_owned(), if missed { 2 * most } else { most }.to_string());
     }
     let code = if p.code == ProblemCode::NotFinite { ProblemCode::OutOfRange } else { p.code };
-    r.f(Key::Problem(code), &[("field", &name), ("min", &min), ("max", &max)])
+    r.f(code.says(), &[("field", &name), ("min", &min), ("max", &max)])
 }
 
 /// Label and kind of a number field.
@@ -518,41 +451,9 @@ pub fn field(f: Field) -> (Key, Quantity) {
     }
 }
 
-/// What a wire's owner says of it.
-pub fn voltage(v: Voltage) -> Key {
-    match v {
-        Voltage::Unknown => Key::VoltUnknown,
-        Voltage::Service => Key::VoltService,
-        Voltage::To50Kv => Key::Volt50,
-        Voltage::To75Kv => Key::Volt75,
-        Voltage::To150Kv => Key::Volt150,
-        Voltage::To250Kv => Key::Volt250,
-        Voltage::Over250Kv => Key::VoltMore,
-    }
-}
-
 /// Another method's name, in the terms of a place.
 pub fn other_method(m: OtherMethod, place: &str) -> Key {
-    let key = match m {
-        OtherMethod::NoneFound => Key::OtherNone,
-        OtherMethod::FromGround => Key::OtherGround,
-        OtherMethod::Platform => Key::OtherPlatform,
-        OtherMethod::Guardrail => Key::OtherGuardrail,
-        OtherMethod::TravelRestraint => Key::OtherRestraint,
-        OtherMethod::FallRestrict => Key::OtherRestrict,
-    };
-    key.in_place(place)
-}
-
-/// A rope's name.
-pub fn rope_kind(kind: RopeKind) -> Key {
-    match kind {
-        RopeKind::PolyBlend16 => Key::RopePolyBlend,
-        RopeKind::Kernmantle11 => Key::RopeKernmantle,
-        RopeKind::Polyester12 => Key::RopePolyester,
-        RopeKind::Nylon12 => Key::RopeNylon,
-        RopeKind::Stated => Key::RopeStated,
-    }
+    m.label().in_place(place)
 }
 
 /// What a fall's neighbours say, where they say more than the fall alone.
@@ -583,23 +484,6 @@ pub fn neighbours(r: Reader, t: &Trace) -> Option<String> {
     Some(out)
 }
 
-/// What is at its end.
-pub fn rope_end(end: RopeEnd) -> Key {
-    match end {
-        RopeEnd::MakersStop => Key::EndStop,
-        RopeEnd::Knot => Key::EndKnotYes,
-        RopeEnd::Nothing => Key::EndKnotNo,
-    }
-}
-
-/// What it runs over at the eave.
-pub fn rope_edge(edge: RopeEdge) -> Key {
-    match edge {
-        RopeEdge::Padded => Key::EdgePadded,
-        RopeEdge::Bare => Key::EdgeBare,
-    }
-}
-
 /// The grab beside the D-ring, in words.
 fn offset(r: Reader, up_m: f64) -> String {
     let len = |x| r.q(Quantity::Length, x, Rounding::Nearest);
@@ -617,13 +501,13 @@ pub fn state(r: Reader, s: &Scenario) -> Vec<String> {
     let len = |x| r.q(Quantity::Length, x, Rounding::Nearest);
     let offset = offset(r, s.grab.above_dring_m);
     let mut all = vec![
-        r.f(Key::StateAnchor, &[("kind", r.t(Key::Anchor(s.anchor.kind)))]),
+        r.f(Key::StateAnchor, &[("kind", r.t(s.anchor.kind.label()))]),
         r.f(
             Key::StateRope,
             &[
                 ("length", &len(s.lifeline.length_m)),
-                ("kind", r.t(rope_kind(s.lifeline.kind))),
-                ("end", r.t(rope_end(s.lifeline.end))),
+                ("kind", r.t(s.lifeline.kind.label())),
+                ("end", r.t(s.lifeline.end.label())),
                 ("lanyard", &len(s.lanyard.length_m)),
                 (
                     "absorber",
@@ -671,27 +555,14 @@ pub fn events(r: Reader, t: &Trace) -> String {
     let list: Vec<String> = t
         .events
         .iter()
-        .map(|e| {
-            format!("{} ({})", r.t(Key::Event(e.kind)), r.q(Quantity::Time, e.time_s, Rounding::Nearest))
-        })
+        .map(|e| format!("{} ({})", r.t(e.kind.label()), r.q(Quantity::Time, e.time_s, Rounding::Nearest)))
         .collect();
     r.f(Key::StateAfter, &[("events", &list.join(", "))])
 }
 
 /// Why a file or link was not opened: a sentence for a painter, then the place for whoever made it.
 pub fn file_error(r: Reader, e: &FileError) -> String {
-    let why = r.t(match e.fault {
-        Fault::TooLarge => W::FaultTooLarge,
-        Fault::NotText => W::FaultNotText,
-        Fault::NotASetUp => W::FaultNotASetUp,
-        Fault::Records => W::FaultRecords,
-        Fault::Cut => W::FaultCut,
-        Fault::Broken => W::FaultBroken,
-        Fault::Newer => W::FaultNewer,
-        Fault::UnknownField => W::FaultUnknownField,
-        Fault::WrongValue => W::FaultWrongValue,
-        Fault::OutOfRange => W::FaultOutOfRange,
-    });
+    let why = r.t(e.fault.label());
     let mut place = Vec::new();
     if e.line > 0 {
         let at = [("line", e.line.to_string()), ("column", e.column.to_string())];
@@ -705,61 +576,6 @@ pub fn file_error(r: Reader, e: &FileError) -> String {
         all.push(r.f(W::FaultAt, &[("place", &place.join(", "))]));
     }
     r.f(Key::FileBad, &[("reason", &all.join(" "))])
-}
-
-/// What a limit of a place is about.
-pub fn limit_name(k: LimitKind) -> W {
-    match k {
-        LimitKind::TriggerHeight => W::LimitTriggerHeight,
-        LimitKind::TriggerHeightLadder => W::LimitTriggerHeightLadder,
-        LimitKind::BodyForce => W::LimitBodyForce,
-        LimitKind::FreeFall => W::LimitFreeFall,
-        LimitKind::StoppingDistance => W::LimitStoppingDistance,
-        LimitKind::Anchor => W::LimitAnchor,
-        LimitKind::AnchorWithAbsorber => W::LimitAnchorWithAbsorber,
-        LimitKind::LadderFootLeast => W::LimitLadderFootLeast,
-        LimitKind::LadderFootMost => W::LimitLadderFootMost,
-        LimitKind::ClearanceReserve => W::LimitClearanceReserve,
-        LimitKind::AnchorFactor => W::LimitAnchorFactor,
-        LimitKind::AbsorberExtension => W::LimitAbsorberExtension,
-        LimitKind::ArrestDistance => W::LimitArrestDistance,
-        LimitKind::TrainingYears => W::LimitTrainingYears,
-        LimitKind::WrittenPlanHeight => W::LimitWrittenPlanHeight,
-        LimitKind::AnchorOffset => W::LimitAnchorOffset,
-        LimitKind::AnchorLean => W::LimitAnchorLean,
-        LimitKind::ApproachDistance => W::LimitApproachDistance,
-        LimitKind::ApproachUnknown => W::LimitApproachUnknown,
-        LimitKind::GrabLink => W::LimitGrabLink,
-        LimitKind::RescueMinutes => W::LimitRescueMinutes,
-        LimitKind::LadderTolerance => W::LimitLadderTolerance,
-        LimitKind::RailsPastLanding => W::LimitRailsPastLanding,
-    }
-}
-
-/// What a place requires.
-pub fn duty_name(k: DutyKind) -> W {
-    match k {
-        DutyKind::RescueWritten => W::DutyRescueWritten,
-        DutyKind::RescuePlanned => W::DutyRescuePlanned,
-        DutyKind::AnchorByCompetentPerson => W::DutyAnchorByCompetentPerson,
-        DutyKind::NoKnots => W::DutyNoKnots,
-        DutyKind::GearWithdrawn => W::DutyGearWithdrawn,
-        DutyKind::TrainingRecord => W::DutyTrainingRecord,
-        DutyKind::MethodOrder => W::DutyMethodOrder,
-        DutyKind::LadderExempt => W::DutyLadderExempt,
-        DutyKind::LadderConditions => W::DutyLadderConditions,
-        DutyKind::AbsorberRequired => W::DutyAbsorberRequired,
-        DutyKind::LineReachesGround => W::DutyLineReachesGround,
-        DutyKind::OnePersonALine => W::DutyOnePersonALine,
-        DutyKind::EdgeProtected => W::DutyEdgeProtected,
-        DutyKind::InspectEachUse => W::DutyInspectEachUse,
-        DutyKind::OutAfterFall => W::DutyOutAfterFall,
-        DutyKind::LadderSecured => W::DutyLadderSecured,
-        DutyKind::RescueDrill => W::DutyRescueDrill,
-        DutyKind::Retrain => W::DutyRetrain,
-        DutyKind::NoMetalLadder => W::DutyNoMetalLadder,
-        DutyKind::ShortLink => W::DutyShortLink,
-    }
 }
 
 /// Words of the trade, each with one line that says what it is.

@@ -245,10 +245,7 @@ pub fn Storyboard() -> impl IntoView {
                     let r = settings.reader();
                     let name = r.f(
                         Key::StillOf,
-                        &[
-                            ("event", r.t(Key::Event(k))),
-                            ("time", &r.q(Quantity::Time, at, Rounding::Nearest)),
-                        ],
+                        &[("event", r.t(k.label())), ("time", &r.q(Quantity::Time, at, Rounding::Nearest))],
                     );
                     view! {
                         <li><button type="button" on:click=move |_| player.seek(at)>{name}</button></li>

@@ -3,7 +3,7 @@
 use super::state::bench;
 use crate::practice::hand::{Held, moved};
 use crate::scenario::{Field, Scenario};
-use crate::texts::words::Worded;
+use crate::texts::Worded;
 use crate::texts::{Key, number, say};
 use crate::ui::shared::settings::settings;
 use crate::units::{Quantity, Rounding, Units, round_to};

@@ -185,7 +185,7 @@ pub fn GearCheck() -> impl IntoView {
         }
         let r = settings.reader_now();
         let outcome = r.t(if fit { Key::GearPassed } else { Key::GearRejected });
-        bench.said.set(format!("{}: {outcome}", r.t(say::part(part))));
+        bench.said.set(format!("{}: {outcome}", r.t(part.label())));
     };
     let rows = move || {
         let r = settings.reader();
@@ -195,7 +195,7 @@ pub fn GearCheck() -> impl IntoView {
             .into_iter()
             .map(|(part, look)| {
                 let said = bench.looked.with(|l| l.iter().find(|x| x.0 == part).map(|x| x.1));
-                let name = r.t(say::part(part));
+                let name = r.t(part.label());
                 let label = move |k: Key| format!("{name}: {}", r.t(k));
                 view! {
                     <li>

@@ -6,8 +6,8 @@ use super::state::{Bench, Phase, bench};
 use crate::geometry::{Geometry, P, p};
 use crate::practice::hand::{Held, dragged, moved};
 use crate::scenario::{AnchorKind, Arrow, Bolt, HarnessFit, Latch, Scenario};
-use crate::texts::words::Bench as W;
-use crate::texts::words::Worded;
+use crate::texts::Bench as W;
+use crate::texts::Worded;
 use crate::texts::{Key, say};
 use crate::ui::shared::figure::{bounds, cm};
 use crate::ui::shared::settings::{Settings, settings};
@@ -435,7 +435,7 @@ fn lens_words(part: Held, r: say::Reader, s: &Scenario) -> String {
                 ],
             )
         }
-        Held::Anchor => r.f(W::LensAnchor, &[("kind", r.t(Key::Anchor(s.anchor.kind)))]),
+        Held::Anchor => r.f(W::LensAnchor, &[("kind", r.t(s.anchor.kind.label()))]),
     }
 }
 

@@ -2,8 +2,8 @@
 
 use super::state::bench;
 use crate::practice::houses::HouseKind;
-use crate::texts::words::Bench as W;
-use crate::ui::shared::house_picture::{name, picture};
+use crate::texts::Bench as W;
+use crate::ui::shared::house_picture::picture;
 use crate::ui::shared::settings::settings;
 use leptos::prelude::*;
 
@@ -15,7 +15,7 @@ pub fn Houses() -> impl IntoView {
     let rows = HouseKind::ALL.map(|k| {
         view! {
             <label><input type="radio" name="house" prop:checked=move || now.get() == Some(k)
-                on:change=move |_| bench.edit(|s| k.move_in(s)) />{picture(k)}<span>{settings.s(name(k))}</span></label>
+                on:change=move |_| bench.edit(|s| k.move_in(s)) />{picture(k)}<span>{settings.s(k.label())}</span></label>
         }
     });
     view! {

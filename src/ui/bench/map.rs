@@ -154,10 +154,7 @@ pub fn RoomMap() -> impl IntoView {
         m.sides.at((c as f64 + 0.5) / COLUMNS as f64, (r as f64 + 0.5) / ROWS as f64)
     };
     let len = move |x: f64, how| settings.reader().q(Quantity::Length, x, how);
-    let across_key = move || match kind.get() {
-        MapKind::GrabAndHeight => Key::GrabHeight,
-        MapKind::OffsetAndHeight => Key::SideOffset,
-    };
+    let across_key = move || kind.get().label();
     let told = move || {
         map.with(|m| {
             let m = m.as_ref()?;

@@ -15,7 +15,7 @@ use crate::practice::thumbs::Thumb;
 use crate::rules::{place, places};
 use crate::scenario::file::{Fault, LARGEST_FILE_BYTES, read_whole};
 use crate::scenario::link::fragment;
-use crate::texts::words::Bench as W;
+use crate::texts::Bench as W;
 use crate::texts::{Key, Lang, say};
 use crate::ui::shared::asking::Lost;
 use crate::ui::shared::settings::{Theme, settings};
@@ -314,11 +314,11 @@ fn PlaceRules() -> impl IntoView {
                 let kv = crate::texts::number(r.lang, v / 1e3, if v < 1e3 { 2 } else { 0 });
                 format!(" ({})", r.f(W::UpToVolts, &[("kv", &kv)]))
             });
-            let name = format!("{}{}", r.t(say::limit_name(l.what)), volts.unwrap_or_default());
+            let name = format!("{}{}", r.t(l.what.label()), volts.unwrap_or_default());
             view! { <li><p><strong>{name}</strong>{r.colon()}{r.limit(l)}</p><p class="source">{r.source(l)}</p></li> }
         });
         let duties = p.duties.iter().map(|d| {
-            view! { <li><p><strong>{r.t(say::duty_name(d.what))}</strong></p><p class="source">{r.duty(d)}</p></li> }
+            view! { <li><p><strong>{r.t(d.what.label())}</strong></p><p class="source">{r.duty(d)}</p></li> }
         });
         let name = view! { <p><strong>{r.lang.of(&p.name).to_owned()}</strong></p> };
         let note = p.note.as_ref().map(|n| view! { <p>{r.lang.of(n).to_owned()}</p> });

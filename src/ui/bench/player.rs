@@ -3,8 +3,8 @@
 
 use super::state::{Bench, Phase, bench};
 use crate::physics::trace::{EventKind, Outcome, Trace};
+use crate::texts::Bench as W;
 use crate::texts::Key;
-use crate::texts::words::Bench as W;
 use crate::ui::shared::figure::decisive_s;
 use crate::ui::shared::settings::{Settings, settings};
 use crate::ui::shared::view::{self, View};
@@ -113,7 +113,7 @@ impl Player {
             }
             p.bench.phase.set(Phase::Playing);
             to_view("scene");
-            p.bench.said.set(p.settings.reader_now().t(Key::Event(EventKind::Slip)).to_owned());
+            p.bench.said.set(p.settings.reader_now().t(EventKind::Slip.label()).to_owned());
             p.slow.set(false);
             p.run();
         });
@@ -217,7 +217,7 @@ impl Player {
                     .events
                     .iter()
                     .rfind(|e| e.time_s > from_s && e.time_s <= to_s && e.kind != EventKind::End)
-                    .map(|e| self.settings.reader_now().t(Key::Event(e.kind)))
+                    .map(|e| self.settings.reader_now().t(e.kind.label()))
             })
         });
         if let Some(said) = said {
@@ -253,7 +253,7 @@ impl Player {
             self.bench.said.set(r.f(
                 Key::StillOf,
                 &[
-                    ("event", r.t(Key::Event(e.kind))),
+                    ("event", r.t(e.kind.label())),
                     ("time", &r.q(Quantity::Time, e.time_s, Rounding::Nearest)),
                 ],
             ));
@@ -292,7 +292,7 @@ pub fn Controls() -> impl IntoView {
         bench.run.with(|r| {
             r.as_ref()
                 .and_then(|r| r.trace.events.iter().rfind(|e| e.time_s <= t + 1e-9).map(|e| e.kind))
-                .map_or("", |k| settings.t(Key::Event(k)))
+                .map_or("", |k| settings.t(k.label()))
         })
     };
     let speed = move || settings.t(if player.slow.get() { Key::SlowPlay } else { Key::TruePlay });

@@ -10,20 +10,15 @@ use crate::scenario::{
     Latch, MOST_FASTENERS_PER_SIDE, Moisture, Mortar, ORDINARY_OBSTACLE, OtherMethod, PowerLine, RescuePlan,
     RopeEdge, RopeEnd, RopeKind, Scenario, Species, Stance, Voltage, Weather,
 };
-use crate::texts::words::Bench as W;
-use crate::texts::words::Worded;
-use crate::texts::{Key, say};
+use crate::texts::Bench as W;
+use crate::texts::Worded;
+use crate::texts::{Key, Text, say};
 use crate::ui::shared::settings::settings;
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 
 /// The classes in the order of the form: the ordinary one first.
 const CLASSES: [AbsorberClass; 3] = [AbsorberClass::E4, AbsorberClass::E6, AbsorberClass::Stated];
-/// The voltages' names, in the order of [`Voltage::ALL`].
-const VOLTAGES: [Key; 7] =
-    [Key::VoltUnknown, Key::VoltService, Key::Volt50, Key::Volt75, Key::Volt150, Key::Volt250, Key::VoltMore];
-/// The weathers' names, in the order of [`Weather::ALL`].
-const WEATHERS: [Key; 3] = [Key::WeatherDry, Key::WeatherWet, Key::WeatherFrozen];
 
 /// One part of the system: a summary that tells today's choice, opening to its controls.
 #[component]
@@ -58,6 +53,11 @@ fn near(r: say::Reader, q: Quantity, si: f64) -> String {
 
 fn has_absorber(s: &Scenario) -> bool {
     s.lanyard.absorber.is_some()
+}
+
+/// The options of a choice, in its own order.
+fn labels<T: Copy, K>(all: &[T], label: fn(T) -> K) -> Vec<K> {
+    all.iter().copied().map(label).collect()
 }
 
 fn at<T: PartialEq>(all: &[T], x: T) -> usize {
@@ -101,22 +101,22 @@ fn AnchorDetails() -> impl IntoView {
                     most=|s| 2 * s.anchor.fasteners.per_side />
             </Show>
             <Choice name="fastener" label=Key::FastenerKindLabel
-                options=vec![Key::FastenerNail16d, Key::FastenerNail10d, Key::FastenerNail20d, Key::FastenerRing, Key::FastenerScrew]
+                options=labels(FastenerKind::ALL, FastenerKind::label)
                 get=|s| at(FastenerKind::ALL, s.anchor.fasteners.kind)
                 set=|s, i| if let Some(x) = FastenerKind::ALL.get(i) { s.anchor.fasteners.kind = *x } />
             <Choice name="species" label=Key::SpeciesLabel
-                options=vec![Key::SpeciesSpf, Key::SpeciesFir, Key::SpeciesPine]
+                options=labels(Species::ALL, Species::label)
                 get=|s| at(Species::ALL, s.anchor.fasteners.species)
                 set=|s, i| if let Some(x) = Species::ALL.get(i) { s.anchor.fasteners.species = *x } />
             <Choice name="moisture" label=Key::MoistureLabel
-                options=vec![Key::MoistureDry, Key::MoistureWet]
+                options=labels(Moisture::ALL, Moisture::label)
                 get=|s| at(Moisture::ALL, s.anchor.fasteners.moisture)
                 set=|s, i| if let Some(x) = Moisture::ALL.get(i) { s.anchor.fasteners.moisture = *x } />
         </Show>
         <Show when=move || chimney.get()>
             <p class="problems caution">{settings.s(W::ChimneyCaution)}</p>
             <Choice name="mortar" label=Key::MortarLabel
-                options=vec![Key::MortarSound, Key::MortarWeak]
+                options=labels(Mortar::ALL, Mortar::label)
                 get=|s| at(Mortar::ALL, s.anchor.chimney.mortar)
                 set=|s, i| if let Some(x) = Mortar::ALL.get(i) { s.anchor.chimney.mortar = *x } />
             <NumberField field=Field::SlingHeight />
@@ -160,9 +160,9 @@ pub fn SetUp() -> impl IntoView {
 
             <Houses />
             <PartCard number=1 title=Key::PartAnchor
-                summary=|r, s| r.t(Key::Anchor(s.anchor.kind)).to_owned()>
-                <Choice name="anchor" label=Key::AnchorKindLabel
-                    options=AnchorKind::ALL.iter().map(|k| Key::Anchor(*k)).collect()
+                summary=|r, s| r.t(s.anchor.kind.label()).to_owned()>
+                <Choice name="anchor" label=Text::of(Key::AnchorKindLabel)
+                    options=labels(&AnchorKind::ALL, AnchorKind::label)
                     get=|s| AnchorKind::ALL.iter().position(|k| *k == s.anchor.kind).unwrap_or(0)
                     set=|s, i| if let Some(k) = AnchorKind::ALL.get(i) { s.anchor.kind = *k } />
                 <AnchorDetails />
@@ -173,7 +173,7 @@ pub fn SetUp() -> impl IntoView {
                 summary=|r, s| {
                     let l = &s.lifeline;
                     let mut out = format!("{}, {}, {}", near(r, Quantity::Length, l.length_m),
-                        r.t(say::rope_kind(l.kind)), r.t(say::rope_end(l.end)));
+                        r.t(l.kind.label()), r.t(l.end.label()));
                     if l.slack_m > 0.0 {
                         out.push_str(&format!(", {} {}", r.t(Key::RopeSlack).to_lowercase(), near(r, Quantity::Length, l.slack_m)));
                     }
@@ -185,15 +185,15 @@ pub fn SetUp() -> impl IntoView {
                 <NumberField field=Field::LifelineLength />
                 <NumberField field=Field::LifelineSlack />
                 <Choice name="edge" label=Key::RopeEdgeLabel
-                    options=RopeEdge::ALL.iter().map(|e| say::rope_edge(*e)).collect()
+                    options=labels(RopeEdge::ALL, RopeEdge::label)
                     get=|s| at(RopeEdge::ALL, s.lifeline.edge)
                     set=|s, i| if let Some(x) = RopeEdge::ALL.get(i) { s.lifeline.edge = *x } />
                 <Choice name="knot" label=Key::EndKnot
-                    options=RopeEnd::ALL.iter().map(|e| say::rope_end(*e)).collect()
+                    options=labels(RopeEnd::ALL, RopeEnd::label)
                     get=|s| at(RopeEnd::ALL, s.lifeline.end)
                     set=|s, i| if let Some(x) = RopeEnd::ALL.get(i) { s.lifeline.end = *x } />
                 <Choice name="rope" label=Key::RopeKindLabel
-                    options=RopeKind::ALL.iter().map(|k| say::rope_kind(*k)).collect()
+                    options=labels(RopeKind::ALL, RopeKind::label)
                     get=|s| at(RopeKind::ALL, s.lifeline.kind)
                     set=|s, i| if let Some(k) = RopeKind::ALL.get(i) {
                         s.lifeline.modulus_n = rope_modulus_n(&s.lifeline);
@@ -213,15 +213,15 @@ pub fn SetUp() -> impl IntoView {
                 }>
                 <NumberField field=Field::GrabAboveDring slider=true />
                 <Choice name="arrow" label=Key::GrabArrow icons=&["▲", "▼"]
-                    options=vec![Key::ArrowUp, Key::ArrowDown]
+                    options=labels(&[Arrow::Up, Arrow::Down], Arrow::label)
                     get=|s| usize::from(s.grab.arrow == Arrow::Down)
                     set=|s, i| s.grab.arrow = [Arrow::Up, Arrow::Down][i.min(1)] />
                 <Choice name="bolt" label=Key::GrabBolt
-                    options=vec![Key::BoltTight, Key::BoltLoose]
+                    options=labels(&[Bolt::Tight, Bolt::Loose], Bolt::label)
                     get=|s| usize::from(s.grab.bolt == Bolt::Loose)
                     set=|s, i| s.grab.bolt = [Bolt::Tight, Bolt::Loose][i.min(1)] />
                 <Choice name="latch" label=Key::GrabLatch
-                    options=vec![Key::LatchClosed, Key::LatchOpen]
+                    options=labels(&[Latch::Closed, Latch::Open], Latch::label)
                     get=|s| usize::from(s.grab.latch == Latch::Open)
                     set=|s, i| s.grab.latch = [Latch::Closed, Latch::Open][i.min(1)] />
             </PartCard>
@@ -239,7 +239,7 @@ pub fn SetUp() -> impl IntoView {
                     set=|s, i| s.lanyard.absorber = (i == 0).then(Absorber::default) />
                 <Show when=move || absorber.get()>
                     <Choice name="class" label=Key::AbsorberClassLabel
-                        options=vec![Key::ClassE4, Key::ClassE6, Key::ClassStated]
+                        options=labels(&CLASSES, AbsorberClass::label)
                         get=|s| s.lanyard.absorber.map_or(0, |a| at(&CLASSES, a.class))
                         set=|s, i| if let (Some(a), Some(c)) = (&mut s.lanyard.absorber, CLASSES.get(i)) { a.class = *c } />
                     <details class="finer"><summary>{finer}</summary>
@@ -253,7 +253,7 @@ pub fn SetUp() -> impl IntoView {
                     r.t(if s.worker.harness == HarnessFit::Snug { Key::FitSnug } else { Key::FitLoose }),
                     near(r, Quantity::Mass, s.worker.mass_kg))>
                 <Choice name="harness" label=Key::HarnessFitLabel
-                    options=vec![Key::FitSnug, Key::FitLoose]
+                    options=labels(&[HarnessFit::Snug, HarnessFit::Loose], HarnessFit::label)
                     get=|s| usize::from(s.worker.harness == HarnessFit::Loose)
                     set=|s, i| s.worker.harness = [HarnessFit::Snug, HarnessFit::Loose][i.min(1)] />
                 <NumberField field=Field::Mass slider=true />
@@ -316,10 +316,10 @@ pub fn SetUp() -> impl IntoView {
             </PartCard>
 
             <PartCard number=10 title=Key::PartAround
-                summary=|r, s| format!("{}, {}{}{}", r.t(WEATHERS[at(Weather::ALL, s.weather)]),
+                summary=|r, s| format!("{}, {}{}{}", r.t(s.weather.label()),
                     r.t(Key::WireLabel).to_lowercase(), r.colon(),
                     r.t(if s.power_line.is_some() { Key::WireYes } else { Key::WireNo }))>
-                <Choice name="weather" label=Key::WeatherLabel options=WEATHERS.to_vec()
+                <Choice name="weather" label=Key::WeatherLabel options=labels(Weather::ALL, Weather::label)
                     get=|s| at(Weather::ALL, s.weather)
                     set=|s, i| if let Some(x) = Weather::ALL.get(i) { s.weather = *x } />
                 <Choice name="wire" label=Key::WireLabel
@@ -328,7 +328,7 @@ pub fn SetUp() -> impl IntoView {
                     set=|s, i| s.power_line = (i == 1).then(PowerLine::default) />
                 <Show when=move || has_wire.get()>
                     <p class="problems caution">{settings.s(W::WireCaution)}</p>
-                    <Choice name="voltage" label=Key::VoltageLabel options=VOLTAGES.to_vec()
+                    <Choice name="voltage" label=Key::VoltageLabel options=labels(Voltage::ALL, Voltage::label)
                         get=|s| s.power_line.map_or(0, |l| at(Voltage::ALL, l.voltage))
                         set=|s, i| if let (Some(l), Some(v)) = (&mut s.power_line, Voltage::ALL.get(i)) { l.voltage = *v } />
                     <NumberField field=Field::LineHeight />
@@ -337,21 +337,17 @@ pub fn SetUp() -> impl IntoView {
             </PartCard>
 
             <PartCard number=11 title=Key::PartPlan
-                summary=|r, s| format!("{} {}", r.t(Key::RescueLabel).to_lowercase(), r.t(match s.plan.rescue {
-                    RescuePlan::NoPlan => Key::RescueNone,
-                    RescuePlan::Spoken => Key::RescueSpoken,
-                    RescuePlan::Written => Key::RescueWritten,
-                }))>
+                summary=|r, s| format!("{} {}", r.t(Key::RescueLabel).to_lowercase(), r.t(s.plan.rescue.label()))>
                 <Choice name="other" label=Key::OtherMethodLabel
-                    options=vec![Key::OtherNone, Key::OtherGround, Key::OtherPlatform, Key::OtherGuardrail, Key::OtherRestraint, Key::OtherRestrict]
+                    options=labels(OtherMethod::ALL, OtherMethod::label)
                     get=|s| at(OtherMethod::ALL, s.plan.other_method)
                     set=|s, i| if let Some(x) = OtherMethod::ALL.get(i) { s.plan.other_method = *x } />
                 <Choice name="rescue" label=Key::RescueLabel
-                    options=vec![Key::RescueNone, Key::RescueSpoken, Key::RescueWritten]
+                    options=labels(RescuePlan::ALL, RescuePlan::label)
                     get=|s| at(RescuePlan::ALL, s.plan.rescue)
                     set=|s, i| if let Some(x) = RescuePlan::ALL.get(i) { s.plan.rescue = *x } />
                 <Choice name="chooser" label=Key::ChooserLabel
-                    options=vec![Key::ChooserWorker, Key::ChooserCompetent, Key::ChooserQualified]
+                    options=labels(AnchorChosenBy::ALL, AnchorChosenBy::label)
                     get=|s| at(AnchorChosenBy::ALL, s.plan.anchor_by)
                     set=|s, i| if let Some(x) = AnchorChosenBy::ALL.get(i) { s.plan.anchor_by = *x } />
                 <Day name="trained-on" label=Key::TrainedOn get=|s| &s.plan.trained_on

@@ -4,7 +4,7 @@ use super::state::bench;
 use crate::geometry::SetUp;
 use crate::physics::trace::Outcome;
 use crate::scenario::Scenario;
-use crate::studies::spread::{FALLS, FEW, SpreadFall, Uncertain, summary};
+use crate::studies::spread::{FALLS, FEW, SpreadFall, summary};
 use crate::texts::Key;
 use crate::ui::shared::asking;
 use crate::ui::shared::settings::settings;
@@ -39,20 +39,6 @@ fn part(going: RwSignal<u32>, mine: u32, ask: (SetUp, u64), out: RwSignal<Vec<Sp
             _ => drop(going.try_set(0)),
         }
     });
-}
-
-fn name(u: Uncertain) -> Key {
-    match u {
-        Uncertain::Mass => Key::UncMass,
-        Uncertain::AbsorberForce => Key::UncAbsorber,
-        Uncertain::RopeModulus => Key::UncRope,
-        Uncertain::DeadTravel => Key::UncGrab,
-        Uncertain::GrabGrip => Key::UncGrip,
-        Uncertain::EdgeFriction => Key::UncEdge,
-        Uncertain::AnchorStrength => Key::UncAnchor,
-        Uncertain::SlipSpeed => Key::UncSlip,
-        Uncertain::RoofFriction => Key::UncRoof,
-    }
 }
 
 /// Shares of the falls by room left: one bar for those that struck or let go, then a quarter of a
@@ -115,7 +101,7 @@ pub fn Spread() -> impl IntoView {
             // A few falls say nothing yet of what matters.
             if s.counted >= FEW {
                 out.push(match s.matters {
-                    Some((u, _)) => r.f(Key::SpreadMatters, &[("what", r.t(name(u)))]),
+                    Some((u, _)) => r.f(Key::SpreadMatters, &[("what", r.t(u.label()))]),
                     None => r.t(Key::SpreadMattersNone).to_owned(),
                 });
             }

@@ -8,8 +8,8 @@ use crate::physics::PHYSICS_VERSION;
 use crate::physics::trace::Outcome;
 use crate::practice::inspection::GearPart;
 use crate::rules::{Advice, FindingCode, RULES_VERSION, Severity, advice};
-use crate::texts::words::Bench as W;
-use crate::texts::{Key, say};
+use crate::texts::Bench as W;
+use crate::texts::{Key, Text, say};
 use crate::ui::shared::settings::settings;
 use leptos::prelude::*;
 
@@ -21,11 +21,11 @@ const ANSWERS: [(Said, &str); 5] = [
     (Said::Instead(Advice::StopAndAsk), "?"),
 ];
 
-fn said_key(said: Said) -> Key {
+fn said_words(said: Said) -> Text {
     match said {
-        Said::Ends(o) => Key::Outcome(o),
-        Said::Instead(Advice::OtherMethod) => Key::SayOtherMethod,
-        Said::Instead(Advice::StopAndAsk) => Key::SayStopAndAsk,
+        Said::Ends(o) => o.label(),
+        Said::Instead(Advice::OtherMethod) => Text::of(Key::SayOtherMethod),
+        Said::Instead(Advice::StopAndAsk) => Text::of(Key::SayStopAndAsk),
     }
 }
 
@@ -42,7 +42,7 @@ pub fn Predict() -> impl IntoView {
                 <label class="pill answer">
                     <input type="radio" name="prediction" prop:checked=move || bench.prediction.get() == Some(o)
                         on:change=move |_| bench.prediction.set(Some(o)) />
-                    <span><b aria-hidden="true">{icon}</b>" "{settings.s(said_key(o))}</span>
+                    <span><b aria-hidden="true">{icon}</b>" "{settings.s(said_words(o))}</span>
                 </label>
             }
         })
@@ -82,7 +82,7 @@ pub fn LockedLine() -> impl IntoView {
     view! {
         <p class="locked">{move || {
             let r = settings.reader();
-            bench.prediction.get().map(|o| r.f(Key::Locked, &[("answer", r.t(said_key(o)))]))
+            bench.prediction.get().map(|o| r.f(Key::Locked, &[("answer", r.t(said_words(o)))]))
         }}
         <Show when=move || bench.phase.get() == Phase::Computing>
             " "{settings.s(Key::Computing)}
@@ -136,7 +136,7 @@ pub fn Verdict() -> impl IntoView {
             .findings
             .first()
             .filter(|f| f.severity <= Severity::Note && !told.contains(&f.code))
-            .map(|f| r.f(W::MarkFor, &[("title", &say::lower_first(r.t(Key::Title(f.code))))]));
+            .map(|f| r.f(W::MarkFor, &[("title", &say::lower_first(r.t(f.code.title())))]));
         let said = bench.prediction.get();
         let ends = match said {
             Some(Said::Ends(o)) => Some(o),
@@ -151,11 +151,11 @@ pub fn Verdict() -> impl IntoView {
                 .findings
                 .iter()
                 .filter(|f| advice(f) == Some(a))
-                .map(|f| r.t(Key::Title(f.code)))
+                .map(|f| r.t(f.code.title()))
                 .collect();
             view! {
                 <div class="instead">
-                    <p class="compare">{r.f(Key::AdviceHeading, &[("said", r.t(said_key(Said::Instead(a))))])}" "
+                    <p class="compare">{r.f(Key::AdviceHeading, &[("said", r.t(said_words(Said::Instead(a))))])}" "
                         <strong>{r.t(if reasons.is_empty() { Key::AdviceNotCalled } else { Key::AdviceCalled })}</strong></p>
                     <ul>{reasons.into_iter().map(|t| view! { <li>{t}</li> }).collect_view()}</ul>
                     <p>{r.t(Key::AdviceFall)}</p>
@@ -223,8 +223,8 @@ pub fn Findings() -> impl IntoView {
                     view! {
                         <li>
                             <p class="head"><span class=class aria-hidden="true">{shape}</span>
-                                <strong>{r.t(Key::Title(f.code))}</strong>
-                                <span class="sev">{say::severity(r, f.severity)}</span>
+                                <strong>{r.t(f.code.title())}</strong>
+                                <span class="sev">{r.t(f.severity.label())}</span>
                                 {off.map(|o| view! { <span class="off">{o}</span> })}</p>
                             <p>{say::finding(r, f)}
                                 {f.assumed.then(|| view! { <em>" ("{r.t(Key::Assumed)}")"</em> })}</p>
@@ -283,13 +283,13 @@ pub fn Changes() -> impl IntoView {
                 let line = r.f(
                     Key::ChangesLine,
                     &[
-                        ("change", r.t(say::change(e.change))),
+                        ("change", r.t(e.change.label())),
                         ("before", &before.to_string()),
                         ("after", &e.score.to_string()),
                     ],
                 );
                 let (class, shape) = mark(if e.passes { Severity::Good } else { Severity::Critical });
-                let label = format!("{}: {}", r.t(Key::ChangesMake), r.t(say::change(e.change)));
+                let label = format!("{}: {}", r.t(Key::ChangesMake), r.t(e.change.label()));
                 view! {
                     <li>
                         {(i == 0).then(|| view! { <p class="sev">{r.t(Key::ChangesBest)}</p> })}

@@ -6,8 +6,8 @@ use super::sheet::{Sheet, Write};
 use crate::quiz::record::{Doubt, LARGEST_IMPORT_BYTES, Record, Refused};
 use crate::quiz::roster::{DueKind, analysis, next_due};
 use crate::texts::Key;
+use crate::texts::Room as W;
 use crate::texts::say::Reader;
-use crate::texts::words::Room as W;
 use crate::ui::shared::asking;
 use crate::ui::shared::settings::settings;
 use crate::units::date;
@@ -103,12 +103,7 @@ pub fn Crew() -> impl IntoView {
     let take = move |ev: web_sys::Event| {
         spawn_local(async move {
             let refused = move |r: Refused| {
-                let key = match r {
-                    Refused::TooLarge => Key::RefusedTooLarge,
-                    Refused::Broken => Key::RefusedBroken,
-                    Refused::Foreign => Key::RefusedForeign,
-                    Refused::Newer => Key::RefusedNewer,
-                };
+                let key = r.label();
                 tell(settings.reader_now().t(key).to_owned());
             };
             let text = match file_text(&ev).await {
@@ -265,7 +260,7 @@ pub fn Crew() -> impl IntoView {
                 .map(|k| {
                     let apart = k.discrimination_ratio.map_or("—".to_owned(), |d| crate::texts::number(r.lang, d, 2));
                     view! {
-                        <tr><th scope="row">{r.t(Key::ItemName(k.kind))}</th><td>{k.answered}</td>
+                        <tr><th scope="row">{r.t(k.kind.label())}</th><td>{k.answered}</td>
                             <td>{format!("{:.0}\u{a0}%", (k.right_share * 100.0).floor())}</td><td>{apart}</td></tr>
                     }
                 })

@@ -2,17 +2,17 @@
 
 use super::visit;
 use crate::physics::trace::Trace;
-use crate::practice::day::{Before, JOBS, Risk, Shift, Stretch, TAKES_MIN, Task};
+use crate::practice::day::{Before, JOBS, Risk, Shift, Stretch, TAKES_MIN};
 use crate::practice::houses::HouseKind;
 use crate::scenario::{Bolt, Latch, Stance, Weather};
 use crate::studies::along_wall::Swing;
 use crate::texts::Key;
+use crate::texts::Room as W;
 use crate::texts::say::Reader;
-use crate::texts::words::Room as W;
 use crate::ui::shared::asking;
 use crate::ui::shared::figure::{Falls, Still};
 use crate::ui::shared::front::{along_roof_m, front};
-use crate::ui::shared::house_picture::{name as house_name, picture};
+use crate::ui::shared::house_picture::picture;
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::view::{self, View, to_bench};
 use crate::units::{Quantity, Rounding};
@@ -27,15 +27,6 @@ fn clock(r: Reader, minute: u32) -> String {
     let m = STARTS_MIN + minute;
     let mark = if r.lang == crate::texts::Lang::Fr { " h " } else { ":" };
     format!("{}{mark}{:02}", m / 60, m % 60)
-}
-
-fn task(t: Task) -> W {
-    match t {
-        Task::Soffit => W::TaskSoffit,
-        Task::Fascia => W::TaskFascia,
-        Task::Window => W::TaskWindow,
-        Task::Dormer => W::TaskDormer,
-    }
 }
 
 fn risk(x: Risk) -> (W, &'static str, &'static str) {
@@ -129,7 +120,7 @@ fn begin(
     let houses = HouseKind::ALL
         .map(|k| {
             view! { <label><input type="radio" name="day-house" prop:checked=move || house.get() == k on:change=move |_| house.set(k) />
-            {picture(k)}<span>{settings.s(house_name(k))}</span></label> }
+            {picture(k)}<span>{settings.s(k.label())}</span></label> }
         })
         .into_iter()
         .collect_view();
@@ -157,7 +148,7 @@ fn job(shift: RwSignal<Option<Shift>>, finish: impl Fn() + Copy + Send + Sync + 
         let weather = r.t(if j.weather == Weather::Wet { Key::WeatherWet } else { Key::WeatherDry });
         let head = r.f(
             W::DayJob,
-            &[("n", &(s.done + 1).to_string()), ("all", &JOBS.to_string()), ("task", r.t(task(j.task)))],
+            &[("n", &(s.done + 1).to_string()), ("all", &JOBS.to_string()), ("task", r.t(j.task.label()))],
         );
         let here = to_anchor_m < 0.05 && (!on_ladder || to_ladder_m < 0.05);
         let whereat = r.f(
@@ -206,7 +197,7 @@ fn job(shift: RwSignal<Option<Shift>>, finish: impl Fn() + Copy + Send + Sync + 
                     &[
                         ("n", &(s.done + 1).to_string()),
                         ("all", &JOBS.to_string()),
-                        ("task", s.next().map_or("", |j| r.t(task(j.task)))),
+                        ("task", s.next().map_or("", |j| r.t(j.task.label()))),
                     ],
                 ));
             }
@@ -300,7 +291,7 @@ fn end(
         let outcome = t.outcome;
         let aside_m = s.log.last().map_or(0.0, |x| x.offset_m);
         Some(view! {
-            {(aside_m <= 0.2).then(|| view! { <p>{move || settings.t(Key::Outcome(outcome))}</p> })}
+            {(aside_m <= 0.2).then(|| view! { <p>{move || settings.t(outcome.label())}</p> })}
             <Falls first=(s.set_up.clone(), t) />
             <button type="button" on:click=move |_| to_bench(&set_up)>{settings.s(W::SeeFall)}</button>
         })

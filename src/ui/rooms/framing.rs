@@ -4,8 +4,8 @@
 
 use super::visit;
 use crate::practice::framing::{Driven, PLATE_HOLES, RAFTER_M, Roof, Sound, WIDTH_M, build, holds_n, left};
+use crate::texts::Room as W;
 use crate::texts::say;
-use crate::texts::words::Room as W;
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::view::{self, View, to_bench};
 use crate::units::{Quantity, Rounding};
@@ -43,14 +43,6 @@ fn touched() -> bool {
     get(&navigator, "userActivation").and_then(|a| get(&a, "hasBeenActive")).is_none_or(|b| b.is_truthy())
 }
 
-fn word(s: Sound) -> W {
-    match s {
-        Sound::Solid => W::SoundSolid,
-        Sound::Between => W::SoundBetween,
-        Sound::Hollow => W::SoundHollow,
-    }
-}
-
 #[component]
 pub fn Framing() -> impl IntoView {
     let (visit, settings) = (visit(), settings());
@@ -83,7 +75,7 @@ pub fn Framing() -> impl IntoView {
         }
         said(r.f(
             W::TapTold,
-            &[("at", &r.q(Quantity::Length, x, Rounding::Nearest)), ("sound", r.t(word(sound)))],
+            &[("at", &r.q(Quantity::Length, x, Rounding::Nearest)), ("sound", r.t(sound.label()))],
         ));
     };
     let mark = move || {

@@ -8,7 +8,8 @@ use crate::quiz::questions::ItemKind;
 use crate::scenario::Scenario;
 use crate::studies::along_wall::Swing;
 use crate::studies::published;
-use crate::texts::words::Room as W;
+use crate::texts::Room as W;
+use crate::texts::Text;
 use crate::texts::{Key, ask};
 use crate::ui::shared::asking;
 use crate::ui::shared::figure::{Falls, Still};
@@ -49,7 +50,7 @@ pub fn Lessons() -> impl IntoView {
                 view! {
                     <li><button type="button" class="lesson" on:click=move |_| open.set(Some(l))>
                         <span class="no" aria-hidden="true">{n + 1}</span>
-                        <span>{settings.s(Key::Lesson(l))}</span>
+                        <span>{settings.s(l.label())}</span>
                         <span class="sev">{move || is_done().then(|| format!("✓ {}", settings.t(Key::LessonDone)))}</span>
                     </button></li>
                 }
@@ -150,7 +151,7 @@ fn Endings() -> impl IntoView {
         .map(|e| {
             let known = found.contains(&e);
             view! { <li class:known=known><b aria-hidden="true">{if known { "✓ " } else { "? " }}</b>
-            {move || settings.t(if known { Key::Ending(e) } else { Key::EndingUnknown })}</li> }
+            {move || settings.t(if known { e.label() } else { Text::of(Key::EndingUnknown) })}</li> }
         })
         .collect_view();
     view! {
@@ -242,7 +243,7 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
                     view! { <tr><th scope="row">{r.t(key)}</th><td>{show(a)}</td><td>{show(b)}</td><td>{gap.unwrap_or("—".to_owned())}</td></tr> }
                 };
                 view! {
-                    <tr><th scope="row">{r.t(Key::CmpEnd)}</th><td>{r.t(Key::Outcome(x.outcome))}</td><td>{r.t(Key::Outcome(y.outcome))}</td><td></td></tr>
+                    <tr><th scope="row">{r.t(Key::CmpEnd)}</th><td>{r.t(x.outcome.label())}</td><td>{r.t(y.outcome.label())}</td><td></td></tr>
                     {row(Key::CmpForce, Quantity::Force, Some(x.peak_force_n), Some(y.peak_force_n), Rounding::Up)}
                     {row(Key::CmpFree, Quantity::Length, Some(x.free_fall_m), Some(y.free_fall_m), Rounding::Up)}
                     {row(Key::CmpFall, Quantity::Length, Some(x.total_fall_m), Some(y.total_fall_m), Rounding::Up)}
@@ -264,8 +265,8 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
             <Falls first=(pair[0].clone(), x) second=(pair[1].clone(), y) />
             <div class="scroll" tabindex="0" role="group" aria-label=settings.s(Key::CmpEnd)><table class="analysis"><thead><tr><td></td><th scope="col">"A"</th><th scope="col">"B"</th>
                 <th scope="col">{settings.s(Key::CmpGap)}</th></tr></thead><tbody>{rows}</tbody></table></div>
-            <section class="card"><h3>{settings.s(Key::LessonPrinciple)}</h3><p>{settings.s(Key::Principle(lesson))}</p>
-                <p class="source">{settings.s(Key::PrincipleSource(lesson))}</p></section>
+            <section class="card"><h3>{settings.s(Key::LessonPrinciple)}</h3><p>{settings.s(lesson.principle())}</p>
+                <p class="source">{settings.s(lesson.principle_source())}</p></section>
             <div class="row buttons">
                 {next.map(|l| view! { <button type="button" class="main" id="next-lesson" on:click=move |_| open.set(Some(l))>{settings.s(Key::LessonNext)}</button> })}
                 <button type="button" on:click=try_it(first)>{move || settings.reader().f(Key::LessonTry, &[("letter", "A")])}</button>
@@ -276,7 +277,7 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
     view! {
         <section class="question">
             <button type="button" class="plain" on:click=move |_| open.set(None)>"← "{settings.s(Key::LessonsHeading)}</button>
-            <h2>{settings.s(Key::Lesson(lesson))}</h2>
+            <h2>{settings.s(lesson.label())}</h2>
             <p class="lead">{settings.s(Key::LessonAsk)}</p>
             <div class="setups several">{stills}</div>
             <form on:submit=lock>
@@ -361,14 +362,14 @@ fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl In
             <div class="told" role="status"><p class="sentence">{line}</p></div>
             {front(&w, roof_m, None, None, label)}<p class="hint">{r.t(Key::FrontLegend)}</p>
             <p>{words}</p>
-            <section class="card"><h3>{r.t(Key::LessonPrinciple)}</h3><p>{r.t(Key::Principle(Lesson::AlongTheWall))}</p>
-                <p class="source">{r.t(Key::PrincipleSource(Lesson::AlongTheWall))}</p></section>
+            <section class="card"><h3>{r.t(Key::LessonPrinciple)}</h3><p>{r.t(Lesson::AlongTheWall.principle())}</p>
+                <p class="source">{r.t(Lesson::AlongTheWall.principle_source())}</p></section>
         })
     };
     view! {
         <section class="question">
             <button type="button" class="plain" on:click=move |_| open.set(None)>"← "{settings.s(Key::LessonsHeading)}</button>
-            <h2>{settings.s(Key::Lesson(Lesson::AlongTheWall))}</h2>
+            <h2>{settings.s(Lesson::AlongTheWall.label())}</h2>
             <p class="lead">{move || settings.reader().f(W::AlongAsk, &[("offset", &len(ALONG_M, Rounding::Nearest))])}</p>
             <Still set_up=RwSignal::new(drawn) />
             <form on:submit=lock>

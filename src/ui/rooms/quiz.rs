@@ -6,7 +6,7 @@ use super::visit;
 use crate::quiz::questions::{Ask, Given, Item};
 use crate::quiz::{Answered, CUT_SHARE, CUTS, Mode};
 use crate::scenario::Scenario;
-use crate::texts::words::Room as W;
+use crate::texts::Room as W;
 use crate::texts::{Key, ask};
 use crate::ui::shared::figure::Still;
 use crate::ui::shared::settings::settings;
@@ -279,7 +279,7 @@ fn Answering(q: Item) -> impl IntoView {
                     .enumerate()
                     .map(|(at, i)| {
                         let r = settings.reader();
-                        let name = r.t(Key::Step(steps[usize::from(i)]));
+                        let name = r.t(steps[usize::from(i)].label());
                         let last = at + 1 == steps.len();
                         view! {
                             <li><span>{format!("{}. {name}", at + 1)}</span>
@@ -426,7 +426,7 @@ fn Result() -> impl IntoView {
                 let shape = if open { "✕" } else { "✓" };
                 view! {
                     <li><details open=open && !practice><summary><b aria-hidden="true">{shape}</b>
-                        <span>{move || format!("{}. {}", n + 1, settings.t(Key::ItemName(stem.kind)))}</span>
+                        <span>{move || format!("{}. {}", n + 1, settings.t(stem.kind.label()))}</span>
                         <span class="sev">{move || settings.t(if open { Key::QuizWrong } else { Key::QuizRight })}</span></summary>
                         <Told q=q given=a.given /></details></li>
                 }

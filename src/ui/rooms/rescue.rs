@@ -7,8 +7,8 @@ use crate::practice::rescue::{
 };
 use crate::scenario::{RescuePlan, Scenario};
 use crate::texts::Key;
+use crate::texts::Room as W;
 use crate::texts::say::Reader;
-use crate::texts::words::Room as W;
 use crate::ui::shared::asking;
 use crate::ui::shared::figure::Falls;
 use crate::ui::shared::settings::settings;
@@ -17,18 +17,6 @@ use crate::units::{Quantity, Rounding};
 use crate::worker::questions::Fall;
 use leptos::prelude::*;
 use std::sync::Arc;
-
-fn word(s: Step) -> W {
-    match s {
-        Step::Call => W::StepCall,
-        Step::Straps => W::StepStraps,
-        Step::Climb => W::StepClimb,
-        Step::Ladder => W::StepLadder,
-        Step::Lower => W::StepLower,
-        Step::Haul => W::StepHaul,
-        Step::Wait => W::StepWait,
-    }
-}
 
 fn why(r: Reader, h: Hindered) -> String {
     let m = |mm: u32| r.q(Quantity::Length, f64::from(mm) / 1e3, Rounding::Up);
@@ -123,17 +111,7 @@ pub fn Rescue() -> impl IntoView {
             let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
             let where_at =
                 r.f(W::RescueWhere, &[("height", &len(c.hangs.dring_m)), ("grasp", &len(c.hangs.grasp_m))]);
-            let plan = r.f(
-                W::RescuePlanIs,
-                &[(
-                    "plan",
-                    r.t(match c.set_up.plan.rescue {
-                        RescuePlan::NoPlan => Key::RescueNone,
-                        RescuePlan::Spoken => Key::RescueSpoken,
-                        RescuePlan::Written => Key::RescueWritten,
-                    }),
-                )],
-            );
+            let plan = r.f(W::RescuePlanIs, &[("plan", r.t(c.set_up.plan.rescue.label()))]);
             view! {
                 {c.ordinary.then(|| view! { <p class="hint">{r.t(W::RescueOrdinary)}</p> })}
                 <Falls first=(c.set_up.clone(), c.trace.clone()) at_end=true />
@@ -167,7 +145,7 @@ pub fn Rescue() -> impl IntoView {
                 view! {
                     <button type="button" class="lesson step-of" on:click=move |_| take(step)>
                         <b aria-hidden="true">{move || if took() { "•" } else { "→" }}</b>
-                        <span>{settings.s(word(step))}</span>
+                        <span>{settings.s(step.label())}</span>
                         <span class="sev">{move || (step != Step::Wait).then(|| settings.reader().f(W::RescueCost, &[("minutes", &minutes(step, p).to_string())]))}</span>
                     </button>
                 }
@@ -180,7 +158,7 @@ pub fn Rescue() -> impl IntoView {
             let r = settings.reader();
             let minute = drill.with(|d| d.minute.to_string());
             let line = h.map_or_else(|| r.f(W::StepDone, &[("minute", &minute)]), |h| why(r, h));
-            view! { <p class="told"><strong>{r.t(word(step))}</strong>" · "{line}</p> }
+            view! { <p class="told"><strong>{r.t(step.label())}</strong>" · "{line}</p> }
         })
     };
     let end = move || {

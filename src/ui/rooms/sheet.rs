@@ -3,8 +3,7 @@
 use super::desk::desk;
 use crate::quiz::record::Record;
 use crate::rules::DutyKind;
-use crate::texts::words::{Room as W, Worded};
-use crate::texts::{Key, Lang, text};
+use crate::texts::{Key, Lang, Room as W, Text, Worded};
 use crate::ui::shared::asking;
 use crate::ui::shared::settings::settings;
 use crate::worker::questions::{Write as WriteFile, Writing};
@@ -54,8 +53,9 @@ pub fn Write(how: Writing, records: Signal<Vec<Record>>, name: &'static str, lab
     view! { <button type="button" class="write" data-file=name on:click=go>{settings.s(label)}</button> }
 }
 
-fn both(key: Key) -> String {
-    format!("{} / {}", text(Lang::En, key), text(Lang::Fr, key))
+fn both(key: impl Worded) -> String {
+    let t = Text::of(key);
+    format!("{} / {}", t.en, t.fr)
 }
 
 /// The page that is printed: nothing else of the screen is.
@@ -107,14 +107,14 @@ pub fn Sheet(record: Record) -> impl IntoView {
             } else {
                 "✕"
             };
-            view! { <li>{format!("{mark} {}", both(Key::ItemName(a.kind)))}</li> }
+            view! { <li>{format!("{mark} {}", both(a.kind.label()))}</li> }
         })
         .collect_view();
     view! {
         <section class="sheet" aria-hidden="true">
             <h1>{both(Key::SheetTitle)}</h1>
-            <p class="not">{text(Lang::En, Key::QuizNotCertificate)}</p>
-            <p class="not">{text(Lang::Fr, Key::QuizNotCertificate)}</p>
+            <p class="not">{Key::QuizNotCertificate.words(Lang::En)}</p>
+            <p class="not">{Key::QuizNotCertificate.words(Lang::Fr)}</p>
             <table><tbody>{rows}</tbody></table>
             <ol>{answers}</ol>
             {record.clock_set_back.then(|| view! { <p>{both(Key::NoteClockBack)}</p> })}

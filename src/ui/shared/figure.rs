@@ -8,7 +8,7 @@ use crate::physics::trace::{EventKind, Trace};
 use crate::scenario::{Arrow, Latch, PowerLine, Scenario};
 use crate::scene::{Sag, Scene, build, standing_scene};
 use crate::texts::Key;
-use crate::texts::words::Room as W;
+use crate::texts::Room as W;
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 use std::sync::Arc;

@@ -4,19 +4,7 @@ use super::figure::cm;
 use crate::geometry::{Geometry, P, p};
 use crate::practice::houses::HouseKind;
 use crate::scenario::Scenario;
-use crate::texts::words::Bench as W;
 use leptos::prelude::*;
-
-/// A house's name.
-pub fn name(k: HouseKind) -> W {
-    match k {
-        HouseKind::Bungalow => W::HouseBungalow,
-        HouseKind::TwoStorey => W::HouseTwoStorey,
-        HouseKind::WalkOut => W::HouseWalkOut,
-        HouseKind::Cape => W::HouseCape,
-        HouseKind::TallGable => W::HouseTallGable,
-    }
-}
 
 fn line(points: &[P]) -> String {
     points

@@ -1,8 +1,8 @@
 //! How this reader sees everything: language, units, colours, lettering.
 
 use crate::texts::Lang;
+use crate::texts::Worded;
 use crate::texts::say::Reader;
-use crate::texts::words::Worded;
 use crate::units::Units;
 use leptos::prelude::*;
 

@@ -4,6 +4,8 @@
 //! 2 m g M f), M rope modulus, f fall height over rope length (Wexler, 'The Theory of Belaying',
 //! American Alpine Journal 1950; UIAA). C, pendulum, T = mg (3 - 2 cos a). D, capstan, e^(mu phi).
 
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used)]
+
 use shortfall::geometry::{Geometry, p};
 use shortfall::physics::constants::DT_S;
 use shortfall::physics::equipment::{AbsorberParams, LineParams};

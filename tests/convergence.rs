@@ -1,5 +1,7 @@
 //! The same falls at a finer step: what the step does to a number must be less than what is shown.
 
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used)]
+
 use shortfall::draw::Draw;
 use shortfall::physics::trace::{Outcome, Trace};
 use shortfall::physics::{simulate, simulate_alone, simulate_finer};

@@ -1,5 +1,7 @@
 //! Golden traces: the same bits on every platform. `tests/browser` computes the same hash in wasm.
 
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used)]
+
 use shortfall::grade::report::outcome_json;
 use shortfall::physics::simulate;
 use shortfall::scenario::file::read_scenario;

@@ -1,5 +1,7 @@
 //! Whole grades as a person reads them: 40 set-ups, in English and in French.
 
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used)]
+
 use shortfall::grade::report::Report;
 use shortfall::grade::scoring::Grade;
 use shortfall::rules::Severity;

@@ -1,5 +1,7 @@
 //! Laws that hold for every fall, over random inputs.
 
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used)]
+
 use proptest::prelude::*;
 use proptest::test_runner::{TestCaseError, TestRunner};
 use shortfall::geometry::{Geometry, p, path_length, taut_path};

@@ -3,6 +3,8 @@
 //! shares no line of code with the engine: the line's law is written here again, from its
 //! definition, and events (taut, tearing, spent) are resolved by the step control.
 
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used)]
+
 use ode_solvers::{Dop853, SVector, System};
 use shortfall::geometry::p;
 use shortfall::physics::Run;

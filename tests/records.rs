@@ -1,5 +1,7 @@
 //! Records: sealed, written, read back, merged, replayed; the crew's list and what it is due for.
 
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used)]
+
 use shortfall::quiz::questions::{Ask, Given};
 use shortfall::quiz::record::*;
 use shortfall::quiz::roster::{DueKind, analysis, due, next_due};

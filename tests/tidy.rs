@@ -1,5 +1,6 @@
-//! The house rules that a compiler does not check: arrows between modules, unit suffixes, no
-//! unwrap outside tests, paths named in the docs, places in both languages, no 'safe' as a verdict.
+//! The house rules that a compiler does not check: arrows between modules, unit suffixes, paths named in the docs, places in both languages, no 'safe' as a verdict.
+
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used)]
 
 use shortfall::texts::places_in;
 use std::fs;
@@ -129,15 +130,6 @@ fn the_page_never_calls_the_engine_itself() {
             "::crew(",
         ] {
             assert!(!text.contains(bad), "{name} calls {bad}");
-        }
-    }
-}
-
-#[test]
-fn no_unwrap_outside_tests() {
-    for (name, text) in sources("src").into_iter().chain(sources("xtask/src")) {
-        for bad in [".unwrap()", ".expect(", "panic!(", "todo!(", "unimplemented!("] {
-            assert!(!code(&text).contains(bad), "{name} has {bad}");
         }
     }
 }

@@ -53,6 +53,9 @@ fn run(args: &[OsString]) -> Result<String, String> {
         drop.check().map_err(|e| e.0.to_owned())?;
         return serde_json::to_string_pretty(&drop.run()).map_err(|e| e.to_string());
     }
+    if args.is_empty() {
+        return Ok(HELP.to_owned());
+    }
     let [arg] = args else {
         return Err(
             "usage: fall FILE | fall - | fall --drop FILE | fall --example | fall --schema | fall --help"
@@ -62,8 +65,13 @@ fn run(args: &[OsString]) -> Result<String, String> {
     let show = |v: &serde_json::Value| serde_json::to_string_pretty(v).map_err(|e| e.to_string());
     match arg.to_str() {
         Some("--help" | "-h") => Ok(HELP.to_owned()),
+        #[cfg(feature = "headless")]
         Some("--schema") => {
             show(&serde_json::to_value(schemars::schema_for!(Scenario)).map_err(|e| e.to_string())?)
+        }
+        #[cfg(not(feature = "headless"))]
+        Some("--schema") => {
+            Err("the schema is left out of this build: build with --features headless".to_owned())
         }
         Some("--example") => show(&serde_json::to_value(Scenario::default()).map_err(|e| e.to_string())?),
         Some(other) if other.starts_with("--") => Err(format!("no such argument: {other} (try --help)")),

@@ -120,6 +120,90 @@ struct Segs {
     hold: [f64; MAX_SEG],
 }
 
+/// The pieces of the line within a step, from the anchor on.
+struct Trial {
+    n: usize,
+    corner_of: [usize; MAX_SEG],
+    /// What friction at the corner after a piece holds, e^(mu phi).
+    hold: [f64; MAX_SEG],
+    /// Material coordinate of each piece's end, m.
+    to_m: [f64; MAX_SEG],
+    /// Elongation, m; negative is slack.
+    x_m: [f64; MAX_SEG],
+    last_x_m: [f64; MAX_SEG],
+    c_m_per_n: [f64; MAX_SEG],
+    /// Relaxation time over the step's.
+    damp_ratio: f64,
+}
+
+impl Trial {
+    fn force_n(&self, k: usize) -> f64 {
+        let (x, c) = (self.x_m[k], self.c_m_per_n[k]);
+        let el = x / c;
+        if x <= 0.0 { el } else { el + self.damp_ratio * (x - self.last_x_m[k]) / c }
+    }
+
+    /// Stiffness with damping included.
+    fn stiff_n_per_m(&self, k: usize) -> f64 {
+        (1.0 + self.damp_ratio) / self.c_m_per_n[k]
+    }
+
+    fn forces_n(&self) -> [f64; MAX_SEG] {
+        core::array::from_fn(|k| if k < self.n { self.force_n(k).max(0.0) } else { 0.0 })
+    }
+
+    /// Moves material over the corner after piece `k`, towards the worker or back; how much force moved, N.
+    fn over_corner(&mut self, k: usize, forward: bool, total: &mut f64) -> f64 {
+        let e = self.hold[k];
+        let (f1, f2) = (self.force_n(k), self.force_n(k + 1));
+        let (stiff1, stiff2) = (self.stiff_n_per_m(k), self.stiff_n_per_m(k + 1));
+        let (gap, k_gap) = if forward {
+            (f2 - f1 * e, stiff2 + stiff1 * e)
+        } else {
+            (f1 - f2.max(0.0) * e, stiff1 + stiff2 * e)
+        };
+        if gap > 0.0 && if forward { f2 <= 0.0 } else { f1 <= 0.0 } {
+            return 0.0;
+        }
+        let next = (*total + gap / k_gap).max(0.0);
+        let step = next - *total;
+        *total = next;
+        let sign = if forward { 1.0 } else { -1.0 };
+        self.x_m[k] += sign * step;
+        self.x_m[k + 1] -= sign * step;
+        (step * k_gap).abs()
+    }
+
+    /// Lets a slider in piece `k` give way at `limit`, N, which rises by `hard` a metre; how much force moved, N.
+    fn slide(&mut self, k: usize, total: &mut f64, left: f64, limit: f64, hard: f64) -> f64 {
+        let stiff = self.stiff_n_per_m(k);
+        let next = (*total + (self.force_n(k) - limit) / (stiff + hard)).clamp(0.0, left);
+        let step = next - *total;
+        *total = next;
+        self.x_m[k] -= step;
+        (step * stiff).abs()
+    }
+}
+
+/// What slid in a step, m.
+#[derive(Default)]
+struct Moved {
+    /// Over the corner after each piece, towards the worker ...
+    forward_m: [f64; MAX_SEG],
+    /// ... and back.
+    back_m: [f64; MAX_SEG],
+    absorber_m: f64,
+    grab_m: f64,
+    harness_m: f64,
+}
+
+impl Moved {
+    /// Material over the corner after piece `k` towards the worker, m.
+    fn over_corner_m(&self, k: usize) -> f64 {
+        self.forward_m[k] - self.back_m[k]
+    }
+}
+
 impl Line {
     /// A line just laid out: rope touching the corners between `anchor` and `dring` without
     /// tension, `grab_rope_m` of rope before the grab.
@@ -459,18 +543,26 @@ impl Line {
         if !self.holds() {
             return Pull { dring_n: 0.0, anchor_n: 0.0, toward: p_up() };
         }
+        let mut trial = self.trial(d, dt_s);
+        let moved = self.relax(&mut trial);
+        let forces = trial.forces_n();
+        self.book(&trial, &moved, &forces);
+        self.commit(&trial, &moved, &forces);
+        let pull = Pull { dring_n: forces[trial.n - 1], anchor_n: forces[0], toward: self.toward(d) };
+        self.give_way(&forces[..trial.n], pull.dring_n);
+        pull
+    }
+
+    /// The pieces as they would be if nothing slid.
+    fn trial(&mut self, d: P, dt_s: f64) -> Trial {
         let segs = self.segments(d);
         let n = segs.n;
-        let prm = self.params;
         let mut to = [0.0; MAX_SEG];
         for (end, corner) in to.iter_mut().zip(segs.corner_of).take(n - 1) {
             *end = self.at_corner_m[corner];
         }
         to[n - 1] = self.total_m();
-
         self.slack_m = to[n - 1] - segs.len_m.iter().take(n).sum::<f64>();
-
-        // Trial elongations, stiffnesses with damping included.
         let mut x = [0.0; MAX_SEG];
         let mut c = [0.0; MAX_SEG];
         let mut from = 0.0;
@@ -479,146 +571,145 @@ impl Line {
             c[k] = self.compliance(from, to[k], k == n - 1);
             from = to[k];
         }
-        let damp = prm.relaxation_s / dt_s;
-        let last_x = self.last_elongation_m;
-        let force = |k: usize, x: f64| -> f64 {
-            let el = x / c[k];
-            if x <= 0.0 { el } else { el + damp * (x - last_x[k]) / c[k] }
-        };
-        let stiff = |k: usize| (1.0 + damp) / c[k];
+        Trial {
+            n,
+            corner_of: segs.corner_of,
+            hold: segs.hold,
+            to_m: to,
+            x_m: x,
+            last_x_m: self.last_elongation_m,
+            c_m_per_n: c,
+            damp_ratio: self.params.relaxation_s / dt_s,
+        }
+    }
 
-        // Increments of this step; each is clamped at zero and may shrink back.
-        let mut fwd = [0.0; MAX_SEG]; // material over corner k towards the worker
-        let mut back = [0.0; MAX_SEG]; // and back
-        let (mut d_abs, mut d_grab, mut d_slide) = (0.0f64, 0.0f64, 0.0f64);
+    /// Lets slide what slides: over the corners, in the harness, the absorber and the grab, until no force
+    /// is over what holds it. Each increment is clamped at zero and may shrink back.
+    fn relax(&self, t: &mut Trial) -> Moved {
+        let prm = self.params;
+        let mut m = Moved::default();
         let abs_left = prm.absorber.map_or(0.0, |a| a.max_extension_m - self.absorber_m).max(0.0);
         let slide_left = (prm.harness_slide_m - self.slide_m).max(0.0);
         let grab_left = (prm.rope_length_m - self.grab_rope_m).max(0.0);
         let slip0 = self.grab_slip_m();
-        let grip = |slip: f64| prm.grab.grip_n(slip);
         let harden = if prm.grab.locks && prm.grab.bite_m > 0.0 {
             ((prm.grab.grip_n - prm.grab.drag_n) / prm.grab.bite_m).max(0.0)
         } else {
             0.0
         };
-        let l = n - 1;
-        // The grab acts in the segment it is in; past a corner, that is not the last one.
-        let kg = (0..l).find(|&k| to[k] >= self.grab_rope_m).unwrap_or(l);
+        let last = t.n - 1;
+        let kg = self.grab_piece(t);
         for _ in 0..SLIP_SWEEPS {
-            let mut moved = 0.0f64;
-            for k in 0..l {
-                let e = segs.hold[k];
-                for forward in [true, false] {
-                    let (f1, f2) = (force(k, x[k]), force(k + 1, x[k + 1]));
-                    let (gap, k_gap) = if forward {
-                        (f2 - f1 * e, stiff(k + 1) + stiff(k) * e)
-                    } else {
-                        (f1 - f2.max(0.0) * e, stiff(k) + stiff(k + 1) * e)
-                    };
-                    let total = if forward { &mut fwd[k] } else { &mut back[k] };
-                    if gap > 0.0 && if forward { f2 <= 0.0 } else { f1 <= 0.0 } {
-                        continue;
-                    }
-                    let next = (*total + gap / k_gap).max(0.0);
-                    let step = next - *total;
-                    *total = next;
-                    let sign = if forward { 1.0 } else { -1.0 };
-                    x[k] += sign * step;
-                    x[k + 1] -= sign * step;
-                    moved = moved.max((step * k_gap).abs());
-                }
+            let mut most_n = 0.0f64;
+            for k in 0..last {
+                most_n = most_n.max(t.over_corner(k, true, &mut m.forward_m[k]));
+                most_n = most_n.max(t.over_corner(k, false, &mut m.back_m[k]));
             }
-            let mut slider = |k: usize, total: &mut f64, left: f64, limit: f64, hard: f64| {
-                let next = (*total + (force(k, x[k]) - limit) / (stiff(k) + hard)).clamp(0.0, left);
-                let step = next - *total;
-                *total = next;
-                x[k] -= step;
-                moved = moved.max((step * stiff(k)).abs());
-            };
             if slide_left > 0.0 {
-                slider(l, &mut d_slide, slide_left, prm.harness_slide_force_n, 0.0);
+                let limit = prm.harness_slide_force_n;
+                most_n = most_n.max(t.slide(last, &mut m.harness_m, slide_left, limit, 0.0));
             }
             if let Some(a) = prm.absorber
                 && abs_left > 0.0
             {
-                slider(l, &mut d_abs, abs_left, a.limit_n(self.absorber_m), 0.0);
+                let limit = a.limit_n(self.absorber_m);
+                most_n = most_n.max(t.slide(last, &mut m.absorber_m, abs_left, limit, 0.0));
             }
             if grab_left > 0.0 {
-                let slip = slip0 + d_grab;
+                let slip = slip0 + m.grab_m;
                 let bitten_m = slip - prm.grab.dead_travel_m;
                 let h = if (0.0..prm.grab.bite_m).contains(&bitten_m) { harden } else { 0.0 };
-                slider(kg, &mut d_grab, grab_left, grip(slip), h);
+                most_n = most_n.max(t.slide(kg, &mut m.grab_m, grab_left, prm.grab.grip_n(slip), h));
             }
-            if moved < SLIP_TOLERANCE_N {
+            if most_n < SLIP_TOLERANCE_N {
                 break;
             }
         }
+        m
+    }
 
-        // Commit, and book the energy.
-        let mut f = [0.0; MAX_SEG];
-        for k in 0..n {
-            f[k] = force(k, x[k]).max(0.0);
-        }
+    /// The piece that the grab acts in; past a corner, that is not the last one.
+    fn grab_piece(&self, t: &Trial) -> usize {
+        (0..t.n - 1).find(|&k| t.to_m[k] >= self.grab_rope_m).unwrap_or(t.n - 1)
+    }
+
+    /// Books the energy of a step, by the mean of its forces before and after.
+    fn book(&mut self, t: &Trial, m: &Moved, f: &[f64; MAX_SEG]) {
+        let prm = self.params;
+        let kg = self.grab_piece(t);
+        let slip0 = self.grab_slip_m();
         let e = &mut self.energy;
         let mean = |k: usize| 0.5 * (f[k] + self.last_force_n[k]);
         if let Some(a) = prm.absorber {
-            e.absorber_j += a.limit_n(self.absorber_m) * d_abs;
+            e.absorber_j += a.limit_n(self.absorber_m) * m.absorber_m;
         }
-        e.harness_j += prm.harness_slide_force_n * d_slide;
+        e.harness_j += prm.harness_slide_force_n * m.harness_m;
         // Rope that moves from tension a to tension b takes its stretch along: per metre of material,
         // T + Te^2 / 2M is freed on one side and taken up on the other, where the strain it carries is
         // that of the elastic tension Te alone, not of the damping in T.
-        let elastic_n = |k: usize| 0.5 * (x[k].max(0.0) + last_x[k].max(0.0)) / c[k];
-        let g0 = grip(slip0).min(f[kg].max(grip(slip0 + d_grab)));
+        let elastic_n = |k: usize| 0.5 * (t.x_m[k].max(0.0) + t.last_x_m[k].max(0.0)) / t.c_m_per_n[k];
+        let grip = |slip: f64| prm.grab.grip_n(slip);
+        let g0 = grip(slip0).min(f[kg].max(grip(slip0 + m.grab_m)));
         let te = elastic_n(kg);
-        e.grab_j += (0.5 * (g0 + grip(slip0 + d_grab)) + 0.5 * te * te / prm.rope_modulus_n) * d_grab;
-        for k in 0..l {
-            let u = fwd[k] - back[k];
+        e.grab_j += (0.5 * (g0 + grip(slip0 + m.grab_m)) + 0.5 * te * te / prm.rope_modulus_n) * m.grab_m;
+        for k in 0..t.n - 1 {
             // Past the grab it is the lanyard that runs over the edge.
-            let modulus_n = if to[k] > self.grab_rope_m { prm.lanyard_modulus_n } else { prm.rope_modulus_n };
+            let modulus_n =
+                if t.to_m[k] > self.grab_rope_m { prm.lanyard_modulus_n } else { prm.rope_modulus_n };
             let freed = |k: usize| mean(k) + 0.5 * elastic_n(k) * elastic_n(k) / modulus_n;
-            e.edge_j += ((freed(k + 1) - freed(k)) * u).max(0.0);
-            // Slip puts rope in before the grab; what lies past it moves on.
-            let shift = if k >= kg { d_grab } else { 0.0 };
-            self.at_corner_m[segs.corner_of[k]] += shift - u;
+            e.edge_j += ((freed(k + 1) - freed(k)) * m.over_corner_m(k)).max(0.0);
         }
         e.elastic_j = 0.0;
-        for k in 0..n {
-            let xk = x[k].max(0.0);
-            e.elastic_j += 0.5 * xk * xk / c[k];
-            let dx = xk - last_x[k];
+        for k in 0..t.n {
+            let xk = t.x_m[k].max(0.0);
+            e.elastic_j += 0.5 * xk * xk / t.c_m_per_n[k];
+            let dx = xk - t.last_x_m[k];
             // The part of the force that is not elastic, over the stretch it acted along.
-            e.damping_j += (mean(k) - 0.5 * (xk + last_x[k]) / c[k]) * dx;
-            self.last_elongation_m[k] = xk;
+            e.damping_j += (mean(k) - 0.5 * (xk + t.last_x_m[k]) / t.c_m_per_n[k]) * dx;
         }
-        self.last_force_n = f;
-        self.absorber_m += d_abs;
-        self.slide_m += d_slide;
-        self.grab_rope_m += d_grab;
-        if d_grab > 0.0 && self.grab_rope_m >= prm.rope_length_m - 1e-9 {
-            if prm.end_stop {
+    }
+
+    /// Takes a step's lengths and forces over.
+    fn commit(&mut self, t: &Trial, m: &Moved, f: &[f64; MAX_SEG]) {
+        let kg = self.grab_piece(t);
+        for k in 0..t.n - 1 {
+            // Slip puts rope in before the grab; what lies past it moves on.
+            let shift = if k >= kg { m.grab_m } else { 0.0 };
+            self.at_corner_m[t.corner_of[k]] += shift - m.over_corner_m(k);
+        }
+        for k in 0..t.n {
+            self.last_elongation_m[k] = t.x_m[k].max(0.0);
+        }
+        self.last_force_n = *f;
+        self.absorber_m += m.absorber_m;
+        self.slide_m += m.harness_m;
+        self.grab_rope_m += m.grab_m;
+        if m.grab_m > 0.0 && self.grab_rope_m >= self.params.rope_length_m - 1e-9 {
+            if self.params.end_stop {
                 self.at_end = true;
             } else {
                 self.off_rope = true;
             }
         }
-        if prm.grab.release_slip_m.is_some_and(|r| self.grab_slip_m() > r) {
+        if self.params.grab.release_slip_m.is_some_and(|r| self.grab_slip_m() > r) {
             self.off_rope = true;
         }
-        let pull = Pull { dring_n: f[l], anchor_n: f[0], toward: self.toward(d) };
+    }
+
+    /// Whether something lets go under the forces of the pieces.
+    fn give_way(&mut self, forces_n: &[f64], dring_n: f64) {
         // The rope lies before the grab; what hangs below it shares the last segment's force.
-        let rope_n = f[..=l].iter().fold(0.0_f64, |a, b| a.max(*b));
+        let rope_n = forces_n.iter().fold(0.0_f64, |a, b| a.max(*b));
         // Against the worker: no edge is sure to help the anchor (a wet rope, a roller, an edge pad).
-        if rope_n > prm.anchor_capacity_n {
+        if rope_n > self.params.anchor_capacity_n {
             self.anchor_failed = true;
         }
-        self.rope_parted |= rope_n > prm.rope_strength_n;
-        self.link_parted |= pull.dring_n > prm.link_strength_n;
+        self.rope_parted |= rope_n > self.params.rope_strength_n;
+        self.link_parted |= dring_n > self.params.link_strength_n;
         if !self.holds() {
             self.energy.lost_j += self.energy.elastic_j;
             self.energy.elastic_j = 0.0;
         }
-        pull
     }
 
     fn toward(&self, d: P) -> P {

@@ -49,6 +49,7 @@ words! {
     NotKeptYet, "This set-up is not kept yet: change something, or keep it.", "Ce montage n’est pas encore conservé : changez quelque chose, ou gardez-le.";
     BackToMine, "Back to mine", "Revenir au mien";
     KeepThisOne, "Keep this one instead", "Garder plutôt celui-ci";
+    NoticesLink, "Licences of what it is built with", "Licences de ce dont il est fait";
     UpdateReady, "A new version is ready. What you made stays.", "Une nouvelle version est prête. Ce que vous avez fait reste.";
     UpdateReload, "Reload", "Recharger";
     FaultTooLarge, "It is over 1 MB; a set-up is far smaller.", "Il dépasse 1 Mo; un montage est bien plus petit.";

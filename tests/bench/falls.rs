@@ -1,5 +1,7 @@
 //! Native speed of whole falls: `cargo xtask bench`.
 
+#![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used)]
+
 use shortfall::physics::simulate;
 use shortfall::scenario::*;
 

@@ -8,8 +8,9 @@ use std::ffi::OsString;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::process::{Command, ExitCode, Stdio};
+use std::sync::Mutex;
+use std::time::{Duration, Instant};
 
-const TRUNK: &str = "0.21.14";
 const BINARYEN: &str = "132.0.0";
 const WASM: &str = "wasm32-unknown-unknown";
 
@@ -46,12 +47,31 @@ fn cargo() -> Command {
     c
 }
 
+/// How long each step took.
+static STEPS: Mutex<Vec<(String, Duration)>> = Mutex::new(Vec::new());
+
 fn run(what: &str, c: &mut Command) -> Done {
     println!("xtask: {what}");
-    match c.status() {
+    let began = Instant::now();
+    let status = c.status();
+    if let Ok(mut steps) = STEPS.lock() {
+        steps.push((what.to_owned(), began.elapsed()));
+    }
+    match status {
         Ok(s) if s.success() => Ok(()),
         Ok(s) => Err(format!("{what} failed ({s})")),
         Err(e) => Err(format!("{what}: {:?} cannot be started: {e}", c.get_program())),
+    }
+}
+
+/// Tells the ten slowest steps.
+fn tell_steps() {
+    let Ok(mut steps) = STEPS.lock() else { return };
+    let whole: Duration = steps.iter().map(|s| s.1).sum();
+    steps.sort_by_key(|s| std::cmp::Reverse(s.1));
+    println!("\nxtask: {} s in all; the slowest steps:", whole.as_secs());
+    for (what, took) in steps.iter().take(10) {
+        println!("{:>6} s  {what}", took.as_secs());
     }
 }
 
@@ -95,45 +115,6 @@ fn tool(name: &str) -> Done<Command> {
     Ok(c)
 }
 
-fn has(name: &str, version: &str) -> Done<bool> {
-    Ok(output(tool(name)?.arg("--version")).is_some_and(|v| v.split_whitespace().any(|w| w == version)))
-}
-
-fn install(name: &str, version: &str, extra: &[&str]) -> Done {
-    let bin = if name == "wasm-bindgen-cli" { "wasm-bindgen" } else { name };
-    if has(bin, version)? {
-        return Ok(());
-    }
-    let dir = cache()?;
-    if output(Command::new("cargo-binstall").arg("-V")).is_some() {
-        let ok = run(
-            &format!("fetch {name} {version}"),
-            Command::new("cargo-binstall")
-                .args(["--no-confirm", "--version", version, "--root"])
-                .arg(&dir)
-                .arg(name),
-        );
-        if ok.is_ok() && has(bin, version)? {
-            return Ok(());
-        }
-    }
-    let mut c = cargo();
-    c.current_dir(&dir).args(["install", name, "--version", version, "--root"]).arg(&dir).args(extra);
-    // Where `--debug` is asked for, without the debug information itself.
-    c.env("CARGO_PROFILE_DEV_DEBUG", "0");
-    run(&format!("build {name} {version} (once; some minutes)"), &mut c)
-}
-
-fn locked_version(package: &str) -> Done<String> {
-    let lock = std::fs::read_to_string(root().join("Cargo.lock")).map_err(|e| format!("Cargo.lock: {e}"))?;
-    let name = format!("name = \"{package}\"");
-    lock.split("[[package]]")
-        .find(|p| p.lines().any(|l| l == name))
-        .and_then(|p| p.lines().find_map(|l| l.strip_prefix("version = \"")?.strip_suffix('"')))
-        .map(str::to_owned)
-        .ok_or_else(|| format!("Cargo.lock names no {package}"))
-}
-
 fn wasm_target() -> Done {
     let dir = output(Command::new("rustc").args(["--print", "target-libdir", "--target", WASM]));
     if dir.is_some_and(|d| Path::new(&d).is_dir()) {
@@ -143,25 +124,27 @@ fn wasm_target() -> Done {
         .map_err(|e| format!("{e}; install rustup from rust-lang.org, or your system's std for {WASM}"))
 }
 
-/// wasm-opt from PATH, else npm's binaryen, else none, and it says so.
+/// wasm-opt from PATH, else npm's binaryen; whether there is one.
 fn wasm_opt() -> Done<bool> {
     if output(tool("wasm-opt")?.arg("--version")).is_some() {
         return Ok(true);
     }
+    let got = npm("binaryen", &format!("binaryen@{BINARYEN}"));
+    Ok(got.is_ok() && output(tool("wasm-opt")?.arg("--version")).is_some())
+}
+
+/// A package from npm into the cache.
+fn npm(what: &str, package: &str) -> Done {
     let npm = if cfg!(windows) { "npm.cmd" } else { "npm" };
-    let dir = cache()?;
-    let got = Command::new(npm)
-        .args(["install", "--silent", "--no-audit", "--no-fund", "--prefix"])
-        .arg(&dir)
-        .arg(format!("binaryen@{BINARYEN}"))
-        .stdout(Stdio::null())
-        .stderr(Stdio::null())
-        .status();
-    if got.is_ok_and(|s| s.success()) && output(tool("wasm-opt")?.arg("--version")).is_some() {
-        return Ok(true);
-    }
-    println!("xtask: no wasm-opt (and no npm to fetch it): the build goes on, larger than it need be");
-    Ok(false)
+    run(
+        &format!("fetch {what}"),
+        Command::new(npm)
+            .args(["install", "--silent", "--no-audit", "--no-fund", "--prefix"])
+            .arg(cache()?)
+            .arg(package)
+            .stdout(Stdio::null())
+            .stderr(Stdio::null()),
+    )
 }
 
 // ---- tasks ----
@@ -169,39 +152,43 @@ fn wasm_opt() -> Done<bool> {
 /// Builds the app into target/dist, served as it is.
 fn bundle() -> Done {
     wasm_target()?;
-    install("wasm-bindgen-cli", &locked_version("wasm-bindgen")?, &[])?;
-    // Trunk only moves files about: without optimisation it builds in half the time and is as quick.
-    install("trunk", TRUNK, &["--locked", "--debug", "--no-default-features"])?;
-    // Trunk runs cargo offline, so that it fetches no tools of its own: packages come first.
-    run("fetch the packages", cargo().args(["fetch", "--quiet", "--locked"]))?;
-    let mut c = tool("trunk")?;
-    c.args(["build", "--release", "--offline", "--skip-version-check"]);
     if !wasm_opt()? {
-        // Trunk would fetch what it does not find.
-        let html = std::fs::read_to_string(root().join("public/index.html")).map_err(|e| e.to_string())?;
-        let plain = root().join("public/index-plain.html");
-        std::fs::write(&plain, html.replace(" data-wasm-opt=\"z\"", " data-wasm-opt=\"0\""))
-            .map_err(|e| e.to_string())?;
-        let built = run("build the app", c.arg("public/index-plain.html"));
-        let _ = std::fs::remove_file(&plain);
-        built?;
-        let dist = root().join("target/dist");
-        if dist.join("index-plain.html").is_file() {
-            std::fs::rename(dist.join("index-plain.html"), dist.join("index.html"))
-                .map_err(|e| e.to_string())?;
-        }
-    } else {
-        run("build the app", &mut c)?;
+        println!("xtask: no wasm-opt (and no npm to fetch it): the build goes on, larger than it need be");
     }
-    finish(&root().join("target/dist"))
+    let build = ["build", "--quiet", "--release", "--locked", "--target", WASM];
+    run(
+        "build the page and the rooms (first time: 2 to 3 minutes)",
+        cargo().args(build).args(["--features", "ui", "--bin", "shortfall", "--bin", "rooms"]),
+    )?;
+    run(
+        "build the engine (first time: a minute)",
+        cargo().args(build).args(["--features", "worker", "--bin", "engine"]),
+    )?;
+    let built = target().join(WASM).join("release");
+    let dist = root().join("target/dist");
+    run(
+        "make the bundle (first time: a minute and a half to build what makes it)",
+        cargo()
+            .args([
+                "run",
+                "--quiet",
+                "--locked",
+                "--package",
+                "xtask",
+                "--features",
+                "bundle",
+                "--bin",
+                "bundle",
+                "--",
+            ])
+            .args([built, root(), dist])
+            .env("PATH", tool_path()?),
+    )
 }
 
-/// Writes the content security policy and the service worker for what was built.
-fn finish(dist: &Path) -> Done {
-    run(
-        "finish the bundle",
-        cargo().args(["run", "--quiet", "--package", "browser-tests", "--bin", "finish", "--"]).arg(dist),
-    )
+/// Where cargo builds.
+fn target() -> PathBuf {
+    env::var_os("CARGO_TARGET_DIR").map_or_else(|| root().join("target"), PathBuf::from)
 }
 
 fn serve(args: &[String]) -> Done {
@@ -220,59 +207,82 @@ fn serve(args: &[String]) -> Done {
 }
 
 fn test() -> Done {
-    run("check the formatting", cargo().args(["fmt", "--all", "--check"]))?;
+    let done = all_tests();
+    tell_steps();
+    done
+}
+
+fn all_tests() -> Done {
+    // What is missing is told before anything takes its time.
+    browser()?;
     wasm_target()?;
+    run("check the formatting", cargo().args(["fmt", "--all", "--check"]))?;
     let deny = ["--", "-D", "warnings"];
     run(
         "clippy, core",
-        cargo()
-            .args(["clippy", "-q", "--no-default-features", "--features", "headless", "--all-targets"])
-            .args(deny),
+        cargo().args(["clippy", "-q", "--features", "headless", "--all-targets"]).args(deny),
     )?;
     run(
         "clippy, tools",
-        cargo().args(["clippy", "-q", "-p", "xtask", "-p", "browser-tests", "--all-targets"]).args(deny),
+        cargo()
+            .args(["clippy", "-q", "-p", "xtask", "-p", "browser-tests", "--features", "xtask/bundle"])
+            .arg("--all-targets")
+            .args(deny),
     )?;
     // In release, to share macros and build scripts with the bundle.
+    let release = ["clippy", "-q", "--release", "--target", WASM];
     run(
         "clippy, page",
-        cargo()
-            .args(["clippy", "-q", "--release", "--target", WASM, "--bin", "shortfall", "--bin", "rooms"])
-            .args(deny),
+        cargo().args(release).args(["--features", "ui", "--bin", "shortfall", "--bin", "rooms"]).args(deny),
     )?;
     run(
         "clippy, engine",
-        cargo()
-            .args(["clippy", "-q", "--release", "--target", WASM, "--no-default-features"])
-            .args(["--features", "worker", "--bin", "engine"])
-            .args(deny),
+        cargo().args(release).args(["--features", "worker", "--bin", "engine"]).args(deny),
     )?;
-    run("core tests", cargo().args(["test", "--no-default-features", "--features", "headless"]))?;
-    run("tool tests", cargo().args(["test", "-p", "xtask"]))?;
+    run(
+        "documentation",
+        cargo().args(["doc", "-q", "--no-deps", "--features", "headless"]).env("RUSTDOCFLAGS", "-D warnings"),
+    )?;
+    for tests in core_tests()? {
+        run(
+            &format!("core tests: {tests}"),
+            cargo().args(["test", "-q", "--features", "headless"]).args(match tests.as_str() {
+                "lib" => vec!["--lib", "--bins"],
+                name => vec!["--test", name],
+            }),
+        )?;
+    }
+    run("tool tests", cargo().args(["test", "-q", "-p", "xtask", "--features", "bundle"]))?;
     advisories()?;
     bundle()?;
-    browser()?;
     run(
         "browser tests",
         cargo().args(["test", "-p", "browser-tests", "--", "--test-threads=1"]).env("PATH", tool_path()?),
     )
 }
 
+/// The unit tests, then each file of tests; a step each, so that the slow ones are seen.
+fn core_tests() -> Done<Vec<String>> {
+    let mut all = vec!["lib".to_owned()];
+    let folder = root().join("tests");
+    let entries = fs::read_dir(&folder).map_err(|e| format!("{}: {e}", folder.display()))?;
+    let mut names: Vec<String> = entries
+        .flatten()
+        .filter_map(|e| e.file_name().to_string_lossy().strip_suffix(".rs").map(str::to_owned))
+        .collect();
+    names.sort();
+    all.extend(names);
+    Ok(all)
+}
+
 /// Known holes in what we depend on, where the advisory database can be reached; else it says that
-/// nobody looked.
+/// nobody looked. Licences and sources are also checked when the bundle is made.
 fn advisories() -> Done {
     const DATABASE: &str = "https://github.com/RustSec/advisory-db";
-    const AUDIT: &str = "0.22.0";
+    let slow = ["-c", "http.lowSpeedLimit=1000", "-c", "http.lowSpeedTime=8"];
     let reached = Command::new("git")
-        .args([
-            "-c",
-            "http.lowSpeedLimit=1000",
-            "-c",
-            "http.lowSpeedTime=8",
-            "ls-remote",
-            "--heads",
-            DATABASE,
-        ])
+        .args(slow)
+        .args(["ls-remote", "--heads", DATABASE])
         .env("GIT_TERMINAL_PROMPT", "0")
         .stdout(Stdio::null())
         .stderr(Stdio::null())
@@ -282,25 +292,42 @@ fn advisories() -> Done {
         println!("xtask: advisories NOT checked: the database cannot be reached from here");
         return Ok(());
     }
-    if !has("cargo-audit", AUDIT)? {
-        install("cargo-audit", AUDIT, &["--locked"])?;
+    let there = |c: &mut Command| output(c.arg("--version")).is_some();
+    if !there(&mut tool("cargo-deny")?) {
+        run(
+            "build cargo-deny (once; some minutes)",
+            cargo()
+                .current_dir(cache()?)
+                .args(["install", "cargo-deny", "--locked", "--debug", "--root"])
+                .arg(cache()?)
+                .env("CARGO_PROFILE_DEV_DEBUG", "0"),
+        )?;
     }
-    run("check the advisories", tool("cargo-audit")?.args(["audit", "--deny", "unsound", "--deny", "yanked"]))
+    run("advisories, licences, sources", tool("cargo-deny")?.args(["--all-features", "check"]))
 }
 
-/// A browser and its driver, else one line how to get them.
+/// A browser, its driver and npm, else one line how to get them.
 fn browser() -> Done {
-    let driver = output(Command::new("chromedriver").arg("--version")).is_some();
-    let chrome = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"]
-        .iter()
-        .any(|b| output(Command::new(b).arg("--version")).is_some())
-        || env::var_os("CHROME").is_some();
-    if driver && chrome {
-        return axe();
-    }
+    let there = |name: &str| output(Command::new(name).arg("--version")).is_some();
+    let chromes = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"];
+    let missing = || {
+        let mut all = Vec::new();
+        if !chromes.iter().any(|c| there(c)) && env::var_os("CHROME").is_none() {
+            all.push("chromium");
+        }
+        if !there("chromedriver") {
+            all.push("chromium-driver");
+        }
+        if !there(if cfg!(windows) { "npm.cmd" } else { "npm" }) {
+            all.push("npm");
+        }
+        all
+    };
+    let wanted = missing();
     // A Debian-like machine where we may install: do it.
-    if cfg!(target_os = "linux")
-        && output(Command::new("apt-get").arg("--version")).is_some()
+    if !wanted.is_empty()
+        && cfg!(target_os = "linux")
+        && there("apt-get")
         && output(Command::new("id").arg("-u")).as_deref() == Some("0")
     {
         let apt = |args: &[&str]| {
@@ -309,34 +336,24 @@ fn browser() -> Done {
             run(&format!("apt-get {}", args.join(" ")), &mut c)
         };
         apt(&["update", "-qq"])?;
-        apt(&["install", "-y", "-qq", "chromium", "chromium-driver"])?;
-        return axe();
+        apt(&[&["install", "-y", "-qq", "--no-install-recommends"], wanted.as_slice()].concat())?;
     }
-    Err("no Chromium with chromedriver: install both (Debian: apt-get install chromium chromium-driver; macOS: brew install --cask chromium chromedriver), or set CHROME to the browser's path".into())
-}
-
-/// axe-core from npm, for the accessibility test.
-fn axe() -> Done {
-    let dir = cache()?;
-    if dir.join("node_modules/axe-core/axe.min.js").is_file() {
+    let wanted = missing();
+    if !wanted.is_empty() {
+        return Err(format!(
+            "not there: {}. Debian: apt-get install chromium chromium-driver npm; macOS: brew install --cask chromium chromedriver, brew install node; or set CHROME to the browser's path",
+            wanted.join(", ")
+        ));
+    }
+    // axe-core, for the accessibility test.
+    if cache()?.join("node_modules/axe-core/axe.min.js").is_file() {
         return Ok(());
     }
-    let npm = if cfg!(windows) { "npm.cmd" } else { "npm" };
-    run(
-        "fetch axe-core",
-        Command::new(npm)
-            .args(["install", "--silent", "--no-audit", "--no-fund", "--prefix"])
-            .arg(&dir)
-            .arg("axe-core@4"),
-    )
-    .map_err(|e| format!("{e}; the accessibility test needs axe-core: install Node.js with npm"))
+    npm("axe-core", "axe-core@4")
 }
 
 fn bench() -> Done {
-    run(
-        "native benchmark",
-        cargo().args(["bench", "--no-default-features", "--features", "headless", "--bench", "falls"]),
-    )?;
+    run("native benchmark", cargo().args(["bench", "--features", "headless", "--bench", "falls"]))?;
     bundle()?;
     browser()?;
     run(
@@ -358,7 +375,7 @@ fn rivals() -> Done {
             .arg(&dir)
             .args(["@dimforge/rapier2d-compat@0.21", "planck@1"]),
     )?;
-    let args = ["bench", "--quiet", "--no-default-features", "--features", "headless", "--bench", "falls"];
+    let args = ["bench", "--quiet", "--features", "headless", "--bench", "falls"];
     let bodies = output(cargo().args(args).args(["--", "--bodies"])).ok_or("no bodies from the benchmark")?;
     let file = dir.join("bodies.json");
     fs::write(&file, bodies).map_err(|e| format!("{}: {e}", file.display()))?;
@@ -381,7 +398,7 @@ fn fall(args: &[String]) -> ExitCode {
         .current_dir(env::current_dir().unwrap_or_else(|_| root()))
         .args(["run", "--quiet", "--manifest-path"])
         .arg(root().join("Cargo.toml"))
-        .args(["--no-default-features", "--features", "headless", "--bin", "fall", "--"])
+        .args(["--features", "headless", "--bin", "fall", "--"])
         .args(args)
         .status();
     match status.map(|s| s.code()) {

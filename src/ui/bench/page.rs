@@ -112,7 +112,8 @@ pub fn App() -> impl IntoView {
                 <Glossary />
             </div>
         </main>
-        <footer><p>{settings.s(Key::Caution)}</p></footer>
+        <footer><p>{settings.s(Key::Caution)}</p>
+            <p><a href=view::part("notices.txt") target="_blank" rel="noopener">{settings.s(W::NoticesLink)}</a></p></footer>
         <div class="vh" role="status" aria-live="polite" id="live">{move || bench.said.get()}</div>
     }
 }

@@ -161,10 +161,7 @@ impl Page {
     /// # Errors
     /// When the browser refuses it.
     pub async fn cdp(&self, method: &str, params: Value) -> Res<Value> {
-        let url = format!("session/{}/goog/cdp/execute", self.driver.handle().session_id());
-        let base = self.driver.handle().server_url();
-        let answer = post(base.as_str(), &url, &json!({ "cmd": method, "params": params }))?;
-        Ok(answer)
+        Ok(self.driver.cdp().send_raw(method, params).await?)
     }
 
     /// Waits for a selector, ten seconds at most.
@@ -263,22 +260,18 @@ impl Page {
         Ok(self.driver.screenshot_as_png().await?)
     }
 
-    fn logs(&self, kind: &str) -> Res<Vec<Value>> {
-        let url = format!("session/{}/se/log", self.driver.handle().session_id());
-        let answer = post(self.driver.handle().server_url().as_str(), &url, &json!({ "type": kind }))?;
-        Ok(answer.as_array().cloned().unwrap_or_default())
-    }
-
     /// Errors and warnings the page logged.
     ///
     /// # Errors
     /// When the driver gives no log.
-    pub fn console_errors(&self) -> Res<Vec<String>> {
+    pub async fn console_errors(&self) -> Res<Vec<String>> {
         Ok(self
-            .logs("browser")?
-            .iter()
-            .filter(|l| l["level"] == "SEVERE" || l["level"] == "WARNING")
-            .map(|l| l["message"].as_str().unwrap_or_default().to_owned())
+            .driver
+            .get_log("browser")
+            .await?
+            .into_iter()
+            .filter(|l| l.level == "SEVERE" || l.level == "WARNING")
+            .map(|l| l.message)
             .collect())
     }
 
@@ -286,11 +279,13 @@ impl Page {
     ///
     /// # Errors
     /// When the driver gives no log.
-    pub fn requests(&self) -> Res<Vec<String>> {
+    pub async fn requests(&self) -> Res<Vec<String>> {
         Ok(self
-            .logs("performance")?
+            .driver
+            .get_log("performance")
+            .await?
             .iter()
-            .filter_map(|l| serde_json::from_str::<Value>(l["message"].as_str()?).ok())
+            .filter_map(|l| serde_json::from_str::<Value>(&l.message).ok())
             .filter(|m| m["message"]["method"] == "Network.requestWillBeSent")
             .filter_map(|m| m["message"]["params"]["request"]["url"].as_str().map(str::to_owned))
             .collect())
@@ -308,58 +303,16 @@ impl Page {
 impl Drop for Page {
     fn drop(&mut self) {
         // The driver ends its browser when asked; killed, it may leave it running.
-        let url = format!("session/{}", self.driver.handle().session_id());
-        let _ = send("DELETE", self.driver.handle().server_url().as_str(), &url, &json!({}));
+        let quit = tokio::time::timeout(Duration::from_secs(5), self.driver.clone().quit());
+        tokio::task::block_in_place(|| {
+            let _ = tokio::runtime::Handle::current().block_on(quit);
+        });
         let _ = self.chromedriver.kill();
         let _ = self.chromedriver.wait();
         let _ = std::fs::remove_dir_all(&self.profile);
         // Its own clean-up would wait for a driver that is gone.
         let _ = self.driver.clone().leak();
     }
-}
-
-fn post(base: &str, path: &str, body: &Value) -> Res<Value> {
-    send("POST", base, path, body)
-}
-
-/// One request of JSON to the driver, answering its `value`.
-fn send(method: &str, base: &str, path: &str, body: &Value) -> Res<Value> {
-    use std::io::{Read, Write};
-    let host = base.trim_start_matches("http://").trim_end_matches('/');
-    let text = body.to_string();
-    let mut s = std::net::TcpStream::connect(host)?;
-    s.set_read_timeout(Some(Duration::from_secs(60)))?;
-    write!(
-        s,
-        "{method} /{path} HTTP/1.1\r\nHost: {host}\r\nContent-Type: application/json\r\nContent-Length: {}\r\nConnection: close\r\n\r\n{text}",
-        text.len()
-    )?;
-    // The driver keeps the connection open: read as much as it says it sends.
-    let mut out = Vec::new();
-    let mut buf = [0u8; 65_536];
-    let (head, length) = loop {
-        let n = s.read(&mut buf)?;
-        if n == 0 {
-            return Err("the driver closed the connection".into());
-        }
-        out.extend_from_slice(&buf[..n]);
-        if let Some(i) = out.windows(4).position(|w| w == b"\r\n\r\n") {
-            let text = String::from_utf8_lossy(&out[..i]).to_ascii_lowercase();
-            let length =
-                text.lines().find_map(|l| l.strip_prefix("content-length:")?.trim().parse::<usize>().ok());
-            break (i + 4, length.ok_or("the driver's answer has no length")?);
-        }
-    };
-    while out.len() < head + length {
-        let n = s.read(&mut buf)?;
-        if n == 0 {
-            break;
-        }
-        out.extend_from_slice(&buf[..n]);
-    }
-    let body = std::str::from_utf8(&out[head..])?;
-    let v: Value = serde_json::from_str(body)?;
-    Ok(v["value"].clone())
 }
 
 /// Begins a form under a name: practice, or an assessment that ends in a record.

@@ -25,11 +25,12 @@ async fn predict_and_play(page: &Page, answer: usize) -> Res {
 }
 
 async fn finish(page: Page) -> Res {
-    let errors = page.console_errors()?;
+    let errors = page.console_errors().await?;
     assert!(errors.is_empty(), "the console says: {errors:?}");
     let home = format!("http://{}/", page.address);
     let away: Vec<String> = page
-        .requests()?
+        .requests()
+        .await?
         .into_iter()
         .filter(|u| !u.starts_with(&home) && !u.starts_with("data:") && !u.starts_with("about:"))
         .filter(|u| !u.starts_with("chrome"))
@@ -38,7 +39,7 @@ async fn finish(page: Page) -> Res {
     page.close().await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_reversed_grab_comes_down_to_the_ground() -> Res {
     let page = Page::open(LAPTOP).await?;
     choose(&page, "arrow", 1).await?;
@@ -65,7 +66,7 @@ async fn a_reversed_grab_comes_down_to_the_ground() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn french_and_back_keeps_the_set_up() -> Res {
     let page = Page::open(LAPTOP).await?;
     choose(&page, "latch", 1).await?;
@@ -91,7 +92,7 @@ async fn french_and_back_keeps_the_set_up() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn played_by_keyboard_alone() -> Res {
     let page = Page::open(LAPTOP).await?;
     let body = page.wait("body").await?;
@@ -130,7 +131,7 @@ async fn played_by_keyboard_alone() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn the_same_bits_as_natively() -> Res {
     let page = Page::open(LAPTOP).await?;
     let golden = std::fs::read_to_string(root().join("tests/snapshots/golden__golden_traces.snap"))?;
@@ -149,7 +150,7 @@ async fn the_same_bits_as_natively() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn axe_finds_nothing() -> Res {
     let axe = browser_tests::axe()?;
     for theme in ["light", "dark"] {
@@ -171,7 +172,7 @@ async fn axe_finds_nothing() -> Res {
     Ok(())
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn nothing_is_cut_off_on_a_small_phone_in_either_language() -> Res {
     let phone = Window { width: 320, height: 640, ..LAPTOP };
     let page = Page::open(phone).await?;
@@ -194,7 +195,7 @@ async fn nothing_is_cut_off_on_a_small_phone_in_either_language() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn less_motion_gets_stills_and_no_play() -> Res {
     let page = Page::open(Window { reduced_motion: true, ..LAPTOP }).await?;
     let answers = page.driver.find_all(By::Css(".answer input")).await?;
@@ -210,7 +211,7 @@ async fn less_motion_gets_stills_and_no_play() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn feet_and_pounds_and_another_place() -> Res {
     let page = Page::open(LAPTOP).await?;
     page.click(".options > summary").await?;
@@ -229,7 +230,7 @@ async fn feet_and_pounds_and_another_place() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn opens_again_without_a_network() -> Res {
     let page = Page::open(LAPTOP).await?;
     let ready = page
@@ -258,7 +259,7 @@ async fn opens_again_without_a_network() -> Res {
     page.close().await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_reload_does_not_bring_a_link_back_over_later_edits() -> Res {
     let page = Page::open_at(LAPTOP, "#s=%7B%22gear%22%3A%7B%22rope%22%3A%22frayed%22%7D%7D").await?;
     choose(&page, "latch", 1).await?;
@@ -269,7 +270,7 @@ async fn a_reload_does_not_bring_a_link_back_over_later_edits() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_worn_rope_is_found_and_taken_out_of_service() -> Res {
     let s = r##"#s=%7B%22gear%22%3A%7B%22rope%22%3A%22frayed%22%7D%7D"##;
     let page = Page::open_at(LAPTOP, s).await?;
@@ -289,7 +290,7 @@ async fn a_worn_rope_is_found_and_taken_out_of_service() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn stop_and_ask_is_an_answer_and_one_change_keeps_its_promise() -> Res {
     let page = Page::open(LAPTOP).await?;
     open_part(&page, 11).await?;
@@ -310,7 +311,7 @@ async fn stop_and_ask_is_an_answer_and_one_change_keeps_its_promise() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn the_anchor_is_computed_and_rules_of_thumb_stand_beside_numbers() -> Res {
     let page = Page::open(LAPTOP).await?;
     open_part(&page, 1).await?;
@@ -332,7 +333,7 @@ async fn the_anchor_is_computed_and_rules_of_thumb_stand_beside_numbers() -> Res
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn many_falls_fill_a_sentence_and_can_be_stopped() -> Res {
     let page = Page::open(LAPTOP).await?;
     predict_and_play(&page, 0).await?;
@@ -352,7 +353,7 @@ async fn many_falls_fill_a_sentence_and_can_be_stopped() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_map_is_drawn_told_by_keys_and_loaded() -> Res {
     let page = Page::open(LAPTOP).await?;
     predict_and_play(&page, 0).await?;
@@ -383,7 +384,7 @@ async fn a_map_is_drawn_told_by_keys_and_loaded() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_wet_ladder_that_nobody_tied_slides_out() -> Res {
     let s = r#"{"schema":3,"weather":"wet","ladder":{"foot_distance_m":3.6,"tied":false},"lanyard":{"length_m":1.6}}"#;
     let page = Page::open_at(
@@ -407,7 +408,7 @@ async fn a_wet_ladder_that_nobody_tied_slides_out() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_minute_of_random_input_breaks_nothing() -> Res {
     let page = Page::open(LAPTOP).await?;
     page.random(7).await?;
@@ -420,7 +421,7 @@ async fn a_minute_of_random_input_breaks_nothing() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn twice_as_long_texts_fit_a_small_phone() -> Res {
     let phone = Window { width: 320, height: 640, ..LAPTOP };
     for view in 1..=4 {
@@ -445,7 +446,7 @@ async fn twice_as_long_texts_fit_a_small_phone() -> Res {
 }
 
 /// A bug that random input found: a stature of minus a billion was drawn.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_number_out_of_range_is_told_and_not_drawn() -> Res {
     let page = Page::open(LAPTOP).await?;
     let before =
@@ -460,7 +461,7 @@ async fn a_number_out_of_range_is_told_and_not_drawn() -> Res {
 }
 
 /// A file with four million fasteners stopped the page, and being kept, stopped it again on reload.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn four_million_fasteners_do_not_stop_the_page() -> Res {
     let page = Page::open_at(
         LAPTOP,
@@ -473,7 +474,7 @@ async fn four_million_fasteners_do_not_stop_the_page() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn on_a_phone_the_fall_is_in_view_and_either_decimal_mark_counts() -> Res {
     let page = Page::open(Window { width: 320, height: 640, ..LAPTOP }).await?;
     open_part(&page, 3).await?;
@@ -504,7 +505,7 @@ async fn on_a_phone_the_fall_is_in_view_and_either_decimal_mark_counts() -> Res 
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_mark_with_a_reason_of_its_own_names_it_under_the_sentence() -> Res {
     let page = Page::open_at(LAPTOP, "#s=%7B%22gear%22%3A%7B%22connector%22%3A%22corroded%22%7D%7D").await?;
     predict_and_play(&page, 0).await?;

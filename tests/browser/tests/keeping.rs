@@ -50,7 +50,7 @@ async fn answer_from(page: &Page, first: usize, last: usize) -> Res {
 }
 
 async fn finish(page: Page) -> Res {
-    let errors = page.console_errors()?;
+    let errors = page.console_errors().await?;
     assert!(errors.is_empty(), "the console says: {errors:?}");
     page.close().await
 }
@@ -64,7 +64,7 @@ fn link(json: &str) -> String {
 }
 
 /// A bug: any link with `random` in its hash clicked through the trainer's own data.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn no_link_drives_the_page() -> Res {
     let page = Page::open_at(LAPTOP, "#random=7&long").await?;
     pause(1500).await;
@@ -80,7 +80,7 @@ async fn no_link_drives_the_page() -> Res {
 
 /// A bug: a form with all answers given but not sealed came back to an empty page, each time; here its
 /// record could not be written. A second one: a record that was never kept was gone without a word.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_form_answered_whole_but_not_ended_ends_on_going_on() -> Res {
     let page = Page::open_at(LAPTOP, "#quiz").await?;
     begin(&page, "Noor Field", 23).await?;
@@ -101,7 +101,7 @@ async fn a_form_answered_whole_but_not_ended_ends_on_going_on() -> Res {
 }
 
 /// A bug: one sitting could end as two records, the second after its answers were shown.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn one_sitting_in_two_tabs_is_one_record() -> Res {
     let page = Page::open_at(LAPTOP, "#quiz").await?;
     begin(&page, "Noor Field", 29).await?;
@@ -131,7 +131,7 @@ async fn one_sitting_in_two_tabs_is_one_record() -> Res {
 }
 
 /// A bug: adding a name in one tab wiped the other's names.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn names_added_in_two_tabs_are_all_kept() -> Res {
     let page = Page::open_at(LAPTOP, "#crew").await?;
     page.wait("#paste").await?;
@@ -157,7 +157,7 @@ async fn names_added_in_two_tabs_are_all_kept() -> Res {
 
 /// Two bugs: a record dated 9999 ended the crew's room for good, and one imported from the future had
 /// 'the clock stood earlier' sealed into honest records.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_record_from_the_future_ends_nothing_and_says_nothing_of_the_clock() -> Res {
     let page = Page::open_at(LAPTOP, "#quiz").await?;
     begin(&page, "Noor Field", 31).await?;
@@ -188,7 +188,7 @@ async fn a_record_from_the_future_ends_nothing_and_says_nothing_of_the_clock() -
 
 /// A bug: a link with one number out of range, opened at load, overwrote the kept set-up by the default;
 /// a valid one replaced it with no way back.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_link_is_looked_at_and_mine_is_one_step_back() -> Res {
     let page = Page::open(LAPTOP).await?;
     let open_latch = "return document.querySelector('input[name=latch][value=\"1\"]').checked";
@@ -236,7 +236,7 @@ async fn a_link_is_looked_at_and_mine_is_one_step_back() -> Res {
 }
 
 /// Messages are sentences in the reader's language, without what the file holds.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_file_that_is_refused_says_why_in_a_sentence() -> Res {
     let page = Page::open(LAPTOP).await?;
     page.click(".langs [lang=fr]").await?;
@@ -334,7 +334,7 @@ async fn offline_ready(page: &Page) -> Res {
 
 /// A bug: after an update on a host that lets files be cached, the page could be dead for good; and a
 /// reload never brought the new version.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn an_update_is_offered_taken_and_whole_where_files_are_cached() -> Res {
     let (_, two, served) = versions("update")?;
     let page = Page::blank(LAPTOP, &served, "max-age=86400").await?;
@@ -380,7 +380,7 @@ async fn an_update_is_offered_taken_and_whole_where_files_are_cached() -> Res {
 }
 
 /// An old page from the browser's own cache beside new files mends itself.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn an_old_page_beside_new_files_is_fetched_anew() -> Res {
     let (_, two, served) = versions("anew")?;
     let page = Page::blank(LAPTOP, &served, "max-age=86400").await?;
@@ -401,7 +401,7 @@ async fn an_old_page_beside_new_files_is_fetched_anew() -> Res {
 }
 
 /// What is fetched of the bundle is as its hash says, or nothing is installed.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_damaged_file_is_never_installed() -> Res {
     let (_, two, served) = versions("damage")?;
     let page = Page::blank(LAPTOP, &served, "no-cache").await?;
@@ -432,7 +432,7 @@ async fn block(page: &Page, urls: &[&str]) -> Res {
 }
 
 /// A bug: with the engine not fetched, 'Working the fall out' stood for ever.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn an_engine_that_does_not_come_is_told_and_tried_again() -> Res {
     let (whole, _, served) = versions("engine")?;
     let engine = fs::read_dir(&whole)?.flatten().map(|e| e.file_name()).find(|n| {
@@ -465,7 +465,7 @@ async fn an_engine_that_does_not_come_is_told_and_tried_again() -> Res {
 }
 
 /// A bug: with the rooms' module not fetched or cut off, 'One moment' stood for ever.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn rooms_that_do_not_come_are_told_and_tried_again() -> Res {
     for part in ["*rooms_bg*", "*rooms-*.js"] {
         let page = Page::blank(LAPTOP, &root().join("target/dist"), "no-store").await?;
@@ -483,7 +483,7 @@ async fn rooms_that_do_not_come_are_told_and_tried_again() -> Res {
 
 /// Two bugs: a lanyard of -1 and then the worker moved, an eave of 0 and then a part dragged, ended the
 /// page.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn no_typed_number_ends_the_page() -> Res {
     let page = Page::open(LAPTOP).await?;
     let set = async |id: &str, v: &str| -> Res {
@@ -508,13 +508,13 @@ async fn no_typed_number_ends_the_page() -> Res {
     page.click(".views button:nth-child(2)").await?;
     page.wait(".lesson").await?;
     let errors: Vec<String> =
-        page.console_errors()?.into_iter().filter(|e| !e.contains("setPointerCapture")).collect();
+        page.console_errors().await?.into_iter().filter(|e| !e.contains("setPointerCapture")).collect();
     assert!(errors.is_empty(), "{errors:?}");
     page.close().await
 }
 
 /// The random input that once ended in a panic (bounds that crossed).
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn random_input_990001_ends_nothing() -> Res {
     let page = Page::open(LAPTOP).await?;
     page.random(990_001).await?;
@@ -525,7 +525,7 @@ async fn random_input_990001_ends_nothing() -> Res {
 }
 
 /// A page that has ended all the same says so and saves everything.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_page_that_ended_saves_everything() -> Res {
     let page = Page::open_at(LAPTOP, "#crew").await?;
     page.wait("#paste").await?.send_keys("Bee Low\n").await?;
@@ -555,7 +555,7 @@ async fn a_page_that_ended_saves_everything() -> Res {
 }
 
 /// A crew's list as older spreadsheets write it; too many names are counted.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_crew_list_from_an_older_spreadsheet() -> Res {
     let page = Page::open_at(LAPTOP, "#crew").await?;
     page.wait("#paste").await?;
@@ -568,7 +568,7 @@ async fn a_crew_list_from_an_older_spreadsheet() -> Res {
 }
 
 /// Installable, and with the headers that hosts are asked to send.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn the_app_can_be_installed_and_says_how_it_is_served() -> Res {
     let page = Page::open(LAPTOP).await?;
     let m = page
@@ -591,7 +591,7 @@ async fn the_app_can_be_installed_and_says_how_it_is_served() -> Res {
 
 /// A bug: the browser drew other questions from a form's number than the tests prove natively (draws
 /// hung on the width of a machine word).
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn two_hundred_forms_shifts_roofs_and_sheds_are_the_native_ones() -> Res {
     let page = Page::open(LAPTOP).await?;
     let want = fs::read_to_string(root().join("tests/snapshots/draws.txt"))?;
@@ -609,7 +609,7 @@ async fn two_hundred_forms_shifts_roofs_and_sheds_are_the_native_ones() -> Res {
 }
 
 /// A bug: the page was 45 px too wide at 320 px in large lettering.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn large_lettering_fits_a_small_phone() -> Res {
     let page = Page::open(Window { width: 320, height: 640, ..LAPTOP }).await?;
     for lang in ["en", "fr"] {
@@ -630,11 +630,11 @@ async fn large_lettering_fits_a_small_phone() -> Res {
 /// A bug, half mended: each fall keeps some of the page's memory. Counted by allocations it was 9 kB and is
 /// 5, readers that the library's signals remember of views that are gone; with what lies between, the
 /// module's memory grows by some 10 kB a fall, half a megabyte at a time. This holds it from growing worse.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn falls_give_their_memory_back() -> Res {
     let page = Page::blank(LAPTOP, &root().join("target/dist"), "no-cache").await?;
     page.cdp("Page.enable", json!({})).await?;
-    page.cdp("Page.addScriptToEvaluateOnNewDocument", json!({ "source": "addEventListener('TrunkApplicationStarted', (e) => { window.module = e.detail.wasm; })" })).await?;
+    page.cdp("Page.addScriptToEvaluateOnNewDocument", json!({ "source": "addEventListener('shortfall-started', (e) => { window.module = e.detail.wasm; })" })).await?;
     page.go("").await?;
     page.wait("#play").await?;
     let falls = async |n: u32| -> Res<(f64, f64)> {
@@ -664,7 +664,7 @@ async fn falls_give_their_memory_back() -> Res {
 /// Three bugs that a hostile tester found: a link in a new tab took the place of one's own set-up for good,
 /// a second link over an edited first lost the one or the other at a reload, and a broken link left the
 /// page saying that one's own set-up came by a link.
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn links_upon_links_in_new_tabs_lose_nothing() -> Res {
     let page = Page::open(LAPTOP).await?;
     let grab = async || -> Res<String> {

@@ -16,7 +16,7 @@ async fn progress(page: &Page, number: usize, word: &str) -> Res {
 }
 
 async fn finish(page: Page) -> Res {
-    let errors = page.console_errors()?;
+    let errors = page.console_errors().await?;
     assert!(errors.is_empty(), "the console says: {errors:?}");
     page.close().await
 }
@@ -30,7 +30,7 @@ async fn pdf_text(page: &Page) -> Res<(usize, String)> {
     Ok((pages.len(), pages.join("").chars().filter(|c| !c.is_whitespace()).collect()))
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_quiz_by_mouse_ends_in_a_record_that_prints_and_replays() -> Res {
     let page = Page::open_at(LAPTOP, "#quiz").await?;
     begin(&page, true, 7).await?;
@@ -71,7 +71,7 @@ async fn a_quiz_by_mouse_ends_in_a_record_that_prints_and_replays() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn practice_by_keyboard_alone_tells_each_answer() -> Res {
     let page = Page::open_at(LAPTOP, "#quiz").await?;
     page.wait("#begin").await?;
@@ -118,7 +118,7 @@ async fn practice_by_keyboard_alone_tells_each_answer() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn in_french_a_reload_in_the_middle_goes_on_at_the_same_question() -> Res {
     let page = Page::open_at(Window { lang: "fr", ..LAPTOP }, "#quiz").await?;
     page.click(".langs [lang=fr]").await?;
@@ -148,7 +148,7 @@ async fn in_french_a_reload_in_the_middle_goes_on_at_the_same_question() -> Res 
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn with_storage_full_the_person_is_told_and_can_still_save() -> Res {
     let page = Page::open_at(LAPTOP, "#quiz").await?;
     page.wait("#begin").await?;
@@ -187,7 +187,7 @@ async fn with_storage_full_the_person_is_told_and_can_still_save() -> Res {
     page.close().await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn files_are_merged_or_refused_and_clearing_clears() -> Res {
     let page = Page::open_at(LAPTOP, "#crew").await?;
     page.wait("#paste").await?.send_keys("Noor Field\nTad Quill\n").await?;
@@ -222,7 +222,7 @@ async fn files_are_merged_or_refused_and_clearing_clears() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_lesson_is_predicted_seen_and_compared() -> Res {
     let page = Page::open_at(LAPTOP, "#lessons").await?;
     page.wait(".lesson").await?;
@@ -255,7 +255,7 @@ async fn a_lesson_is_predicted_seen_and_compared() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn quiz_and_crew_fit_a_small_phone_and_axe_finds_nothing() -> Res {
     let axe = browser_tests::axe()?;
     for lang in ["en", "fr"] {
@@ -290,7 +290,7 @@ async fn quiz_and_crew_fit_a_small_phone_and_axe_finds_nothing() -> Res {
     Ok(())
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_second_tab_further_on_is_not_overwritten() -> Res {
     let page = Page::open_at(LAPTOP, "#quiz").await?;
     begin(&page, true, 17).await?;
@@ -314,7 +314,7 @@ async fn a_second_tab_further_on_is_not_overwritten() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_clock_set_back_is_told_and_recorded() -> Res {
     let page = Page::open_at(LAPTOP, "#quiz").await?;
     for back in [false, true] {

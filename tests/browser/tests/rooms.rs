@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use thirtyfour::prelude::*;
 
 async fn finish(page: Page) -> Res {
-    let errors = page.console_errors()?;
+    let errors = page.console_errors().await?;
     assert!(errors.is_empty(), "the console says: {errors:?}");
     page.close().await
 }
@@ -55,7 +55,7 @@ async fn drag(page: &Page, part: &str, dx: f64, dy: f64, touch: bool) -> Res {
     Ok(())
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_part_is_dragged_by_mouse_and_by_touch_and_undone_as_one() -> Res {
     for touch in [false, true] {
         let page = Page::open(LAPTOP).await?;
@@ -79,7 +79,7 @@ async fn a_part_is_dragged_by_mouse_and_by_touch_and_undone_as_one() -> Res {
     Ok(())
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_part_is_moved_by_keys_alone_and_put_back() -> Res {
     let page = Page::open(LAPTOP).await?;
     let scene = page.wait("#scene").await?;
@@ -104,7 +104,7 @@ async fn a_part_is_moved_by_keys_alone_and_put_back() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn the_lens_turns_the_grab_over_and_unclips_the_lanyard() -> Res {
     let page = Page::open(LAPTOP).await?;
     page.click(".hand-side .buttons button:nth-child(1)").await?;
@@ -130,7 +130,7 @@ async fn the_lens_turns_the_grab_over_and_unclips_the_lanyard() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_house_is_chosen_by_picture() -> Res {
     let page = Page::open(LAPTOP).await?;
     page.click(".houses label:nth-child(3) input").await?;
@@ -150,7 +150,7 @@ async fn a_house_is_chosen_by_picture() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_day_is_worked_and_its_minutes_are_told() -> Res {
     let page = Page::open_at(LAPTOP, "#day").await?;
     page.wait("#day-start").await?;
@@ -180,7 +180,7 @@ async fn a_day_is_worked_and_its_minutes_are_told() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn the_framing_found_becomes_the_next_anchor() -> Res {
     let page = Page::open_at(LAPTOP, "#framing").await?;
     page.wait("#tap").await?;
@@ -223,7 +223,7 @@ async fn the_framing_found_becomes_the_next_anchor() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_hanging_worker_is_brought_down() -> Res {
     let page = Page::open_at(LAPTOP, "#rescue").await?;
     page.wait(".step-of").await?;
@@ -236,7 +236,7 @@ async fn a_hanging_worker_is_brought_down() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn along_the_wall_is_a_lesson_and_progress_can_be_cleared() -> Res {
     let page = Page::open_at(LAPTOP, "#lessons").await?;
     page.wait(".lesson-list").await?;
@@ -253,7 +253,7 @@ async fn along_the_wall_is_a_lesson_and_progress_can_be_cleared() -> Res {
     finish(page).await
 }
 
-#[tokio::test]
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn the_rooms_are_clean_and_fit_a_small_phone() -> Res {
     let axe = axe()?;
     let phone = Window { width: 320, height: 640, ..LAPTOP };

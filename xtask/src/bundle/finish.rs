@@ -9,14 +9,18 @@ use std::fs;
 use std::io::Write;
 use std::path::Path;
 
-type Done<T = ()> = Result<T, Box<dyn std::error::Error>>;
+use super::Done;
 
 /// Files that nothing else names, then files whose text names those; the page comes last.
-const LEAVES: [&str; 8] = [
+const LEAVES: [&str; 12] = [
     "engine.js",
     "engine_bg.wasm",
+    "notices.txt",
     "rooms.js",
     "rooms_bg.wasm",
+    "shortfall.js",
+    "shortfall_bg.wasm",
+    "style.css",
     "icon.svg",
     "icon-192.png",
     "icon-512.png",
@@ -25,6 +29,21 @@ const LEAVES: [&str; 8] = [
 const NAMING: [&str; 3] = ["engine-start.js", "rooms-start.js", "manifest.webmanifest"];
 /// Files for the host, not for the page.
 const FOR_HOSTS: [&str; 3] = ["_headers", "headers.conf", "sw.js"];
+/// Most that each download may weigh in brotli, KiB: the page (what slow 4G brings in two seconds), the
+/// engine fetched behind it, the rooms when somebody first goes there, the notices that only a reader of
+/// them waits for.
+const BUDGETS_KIB: [(&str, usize); 4] = [("page", 400), ("engine", 600), ("rooms", 430), ("notices", 60)];
+
+/// Which download a file belongs to; what a phone fetches for its home screen counts for none.
+fn download_of(name: &str) -> Option<&'static str> {
+    match name {
+        n if n.starts_with("engine") => Some("engine"),
+        n if n.starts_with("rooms") => Some("rooms"),
+        n if n.starts_with("notices") => Some("notices"),
+        n if n.starts_with("icon-") || n == "sw.js" => None,
+        _ => Some("page"),
+    }
+}
 
 fn hex(bytes: &[u8]) -> String {
     Sha256::digest(bytes).iter().map(|b| format!("{b:02x}")).collect()
@@ -47,9 +66,11 @@ fn rename_in(text: &str, names: &BTreeMap<String, String>) -> String {
     all.iter().fold(text.to_owned(), |t, (plain, hashed)| t.replace(plain.as_str(), hashed))
 }
 
-fn main() -> Done {
-    let dist = std::env::args().nth(1).ok_or("usage: finish DIST")?;
-    let dist = Path::new(&dist);
+/// Finishes what lies in `dist`; `worker` is the service worker's text.
+///
+/// # Errors
+/// When a file is missing, or a download weighs more than it may.
+pub fn finish(dist: &Path, worker: &str) -> Done {
     let mut names = BTreeMap::new();
     for name in LEAVES {
         hash_name(dist, name, &mut names)?;
@@ -110,31 +131,27 @@ fn main() -> Done {
         .iter()
         .map(|n| Ok((format!("./{n}"), hex(&fs::read(dist.join(n))?))))
         .collect::<Result<_, std::io::Error>>()?;
-    let worker = include_str!("../../../../public/sw.js")
-        .replace("VERSION", &version)
-        .replace("{ /* FILES */ }", &serde_json::to_string_pretty(&list)?);
+    let worker =
+        worker.replace("VERSION", &version).replace("{ /* FILES */ }", &serde_json::to_string_pretty(&list)?);
     fs::write(dist.join("sw.js"), worker)?;
 
-    // The page comes first; the engine is fetched behind it.
-    let (mut page, mut engine, mut rooms) = (0, 0, 0);
+    let mut weights: BTreeMap<&str, usize> = BTreeMap::new();
     for n in files.iter().map(String::as_str).chain(["index.html", "sw.js"]) {
         let body = fs::read(dist.join(n))?;
         let mut packed = Vec::new();
         brotli::CompressorWriter::new(&mut packed, 1 << 16, 11, 22).write_all(&body)?;
-        if n.starts_with("engine") {
-            engine += packed.len();
-        } else if n.starts_with("rooms") {
-            rooms += packed.len();
-        } else if n != "sw.js" && !n.starts_with("icon-") {
-            page += packed.len();
+        if let Some(download) = download_of(n) {
+            *weights.entry(download).or_default() += packed.len();
         }
         fs::write(dist.join(format!("{n}.br")), packed)?;
     }
-    println!(
-        "first load: {:.0} KiB in brotli; the engine, fetched behind it: {:.0} KiB; the rooms, on first going there: {:.0} KiB",
-        page as f64 / 1024.0,
-        engine as f64 / 1024.0,
-        rooms as f64 / 1024.0
-    );
-    Ok(())
+    let mut over = Vec::new();
+    for (download, most_kib) in BUDGETS_KIB {
+        let weighs = weights.get(download).copied().unwrap_or(0);
+        println!("{download}: {:.0} KiB in brotli, of {most_kib} at most", weighs as f64 / 1024.0);
+        if weighs > most_kib * 1024 {
+            over.push(download);
+        }
+    }
+    if over.is_empty() { Ok(()) } else { Err(format!("too heavy: {}", over.join(", ")).into()) }
 }

@@ -1,0 +1,66 @@
+//! Makes the bundle of what cargo built: JavaScript around each module (wasm-bindgen), smaller modules
+//! (wasm-opt, where there is one), the page's own files, then [`finish`].
+//!
+//! Arguments: the folder of the built modules, the project's folder, the bundle's folder.
+
+mod finish;
+mod notices;
+
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+use wasm_bindgen_cli_support::Bindgen;
+
+type Done<T = ()> = Result<T, Box<dyn std::error::Error + Send + Sync>>;
+
+/// The modules, and whether each is loaded as an ES module (the page itself) or as a plain script.
+const MODULES: [(&str, bool); 3] = [("shortfall", true), ("rooms", false), ("engine", false)];
+/// Of the page's folder, what the bundle does not take as it is.
+const NOT_COPIED: [&str; 2] = ["sw.js", "picture.png"];
+
+fn main() -> Done {
+    let mut args = std::env::args_os().skip(1).map(PathBuf::from);
+    let (Some(built), Some(root), Some(dist)) = (args.next(), args.next(), args.next()) else {
+        return Err("usage: bundle BUILT PROJECT DIST".into());
+    };
+    let _ = fs::remove_dir_all(&dist);
+    fs::create_dir_all(&dist)?;
+    // One thread each: the three do not know of each other.
+    std::thread::scope(|scope| {
+        let all = MODULES.map(|(name, is_page)| {
+            let (built, dist) = (&built, &dist);
+            scope.spawn(move || module(name, is_page, built, dist))
+        });
+        all.into_iter()
+            .try_for_each(|t| t.join().unwrap_or_else(|_| Err("a module could not be made".into())))
+    })?;
+    for entry in fs::read_dir(root.join("public"))? {
+        let entry = entry?;
+        let name = entry.file_name();
+        if !NOT_COPIED.iter().any(|n| name == *n) {
+            fs::copy(entry.path(), dist.join(&name))?;
+        }
+    }
+    fs::write(dist.join("notices.txt"), notices::all(&root)?)?;
+    finish::finish(&dist, &fs::read_to_string(root.join("public/sw.js"))?)
+}
+
+/// One module: its JavaScript and, where wasm-opt is found, a smaller wasm.
+fn module(name: &str, is_page: bool, built: &Path, dist: &Path) -> Done {
+    let mut b = Bindgen::new();
+    b.input_path(built.join(format!("{name}.wasm"))).out_name(name).typescript(false);
+    if is_page {
+        b.web(true).map_err(|e| e.to_string())?;
+    } else {
+        b.no_modules(true).map_err(|e| e.to_string())?;
+    }
+    b.generate(dist).map_err(|e| format!("{name}: {e:?}"))?;
+    let wasm = dist.join(format!("{name}_bg.wasm"));
+    let small = dist.join(format!("{name}_small.wasm"));
+    let done = Command::new("wasm-opt").arg("-Oz").arg(&wasm).arg("-o").arg(&small).status();
+    match done {
+        Ok(s) if s.success() => Ok(fs::rename(&small, &wasm)?),
+        Ok(s) => Err(format!("wasm-opt failed on {name} ({s})").into()),
+        Err(_) => Ok(()),
+    }
+}

@@ -10,6 +10,8 @@ pub const DT_S: f64 = 1.0 / STEPS_PER_S as f64;
 pub const LONGEST_RUN_S: f64 = 8.0;
 /// Samples kept in a trace: one in this many steps (240 a second, four a frame at 60 Hz).
 pub const STEPS_PER_SAMPLE: usize = 4;
+/// Steps between two looks at the joints' gaps.
+pub const STEPS_PER_JOINT_LOOK: usize = 16;
 /// Solver iterations: with 1, the line force acts on the state it was computed from; with more,
 /// rapier holds it over sub-steps and energy is injected (0.2 to 2.8 % in the peak).
 pub const SOLVER_ITERATIONS: usize = 1;
@@ -45,6 +47,15 @@ pub const SLIP_TOLERANCE_N: f64 = 1e-6;
 pub const SLIP_SWEEPS: usize = 200;
 /// An impact slower than this is a touch, not a blow, m/s.
 pub const TOUCH_SPEED_M_S: f64 = 0.3;
+
+/// A grab that slips further than this runs, m.
+pub const RUNS_M: f64 = 0.3;
+/// Less than this is no new lowest point, m.
+pub const LOWER_M: f64 = 1e-6;
+/// Contacts of one thing nearer in time than this are one blow, s.
+pub const SAME_BLOW_S: f64 = 0.1;
+/// Boots on the roof are no blow until then, s.
+pub const BOOTS_S: f64 = 0.15;
 
 /// Time without a new lowest point after which a held worker counts as stopped, s: a swing back
 /// under the anchor takes longer only on ropes that cannot reach lower.

@@ -2,8 +2,10 @@
 
 #![allow(clippy::expect_used, clippy::panic, clippy::unwrap_used)]
 
+use shortfall::quiz::export::*;
 use shortfall::quiz::questions::{Ask, Given};
 use shortfall::quiz::record::*;
+use shortfall::quiz::roster::*;
 use shortfall::quiz::roster::{DueKind, analysis, due, next_due};
 use shortfall::quiz::{Answered, Blueprint, CUT_SHARE, form};
 use shortfall::units::date;

@@ -3,6 +3,7 @@
 //! The same seed gives the same form on the same versions of physics and rules, in either language
 //! and either unit system: a form holds codes and SI numbers, no words.
 
+pub mod export;
 pub mod questions;
 pub mod record;
 pub mod roster;

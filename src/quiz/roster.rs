@@ -5,10 +5,44 @@
 
 use crate::quiz::RECHECK_DAYS;
 use crate::quiz::questions::ItemKind;
-use crate::quiz::record::{Names, Record};
+use crate::quiz::record::{Record, name};
 use crate::units::date;
 use serde::{Deserialize, Serialize};
+use std::collections::HashSet;
 use time::{Date, Duration};
+
+/// Names for the crew's list: each once, no more than the list holds.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Names {
+    /// The names, in the order given.
+    pub names: Vec<String>,
+    /// How many more there were.
+    pub left_out: u32,
+}
+
+/// Most names on a crew list.
+pub const MOST_CREW: usize = 500;
+
+impl Names {
+    /// Names out of a list that may hold empty ones, doubles and too many.
+    pub fn of<'a>(all: impl Iterator<Item = &'a str>) -> Names {
+        let mut seen = HashSet::new();
+        let mut out = Names::default();
+        for text in all {
+            let bare: String = text.chars().filter(|c| !c.is_control()).collect();
+            let one = name(&bare);
+            if one.is_empty() || !seen.insert(one.clone()) {
+                continue;
+            }
+            if out.names.len() < MOST_CREW {
+                out.names.push(one);
+            } else {
+                out.left_out += 1;
+            }
+        }
+        out
+    }
+}
 
 /// The character that separates cells: whichever of tab, semicolon and comma the first line has most
 /// of outside quotes.

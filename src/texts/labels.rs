@@ -9,7 +9,7 @@ use crate::practice::houses::HouseKind;
 use crate::practice::inspection::GearPart;
 use crate::practice::rescue::Step;
 use crate::practice::thumbs::Fares;
-use crate::quiz::record::Refused;
+use crate::quiz::export::Refused;
 use crate::rules::{DutyKind, LimitKind, Severity};
 use crate::scenario::file::Fault;
 use crate::scenario::{

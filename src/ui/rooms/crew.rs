@@ -3,7 +3,8 @@
 use super::desk::{Note, desk, today};
 use super::quiz::Notes;
 use super::sheet::{Sheet, Write};
-use crate::quiz::record::{Doubt, LARGEST_IMPORT_BYTES, Record, Refused};
+use crate::quiz::export::{LARGEST_IMPORT_BYTES, Refused};
+use crate::quiz::record::{Doubt, Record};
 use crate::quiz::roster::{DueKind, analysis, next_due};
 use crate::texts::Key;
 use crate::texts::Room as W;

@@ -4,7 +4,8 @@
 
 use super::keep::{self, Ended, Shelf};
 use crate::quiz::questions::{Given, Item};
-use crate::quiz::record::{Doubt, Header, MOST_CREW, Names, Record};
+use crate::quiz::record::{Doubt, Header, Record};
+use crate::quiz::roster::{MOST_CREW, Names};
 use crate::quiz::{Answered, Blueprint, CUT_SHARE, Form, Mode};
 use crate::ui::shared::asking;
 use crate::units::instant_s;

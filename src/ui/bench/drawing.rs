@@ -20,13 +20,13 @@ fn dimension(
     y1: f64,
     from_x: (f64, f64),
     label: String,
-    (room, edge): (bool, f64),
+    (large, edge): (bool, f64),
 ) -> AnyView {
     let (a, b) = (y0.max(y1), y0.min(y1));
-    // Lettering for a room is longer than a short line.
-    let long = a - b > if room { 3.4 } else { 1.9 };
+    // Large lettering is longer than a short line.
+    let long = a - b > if large { 3.4 } else { 1.9 };
     // What would run out at the edge ends there, over the upper extension line.
-    let fits = x + 0.14 + label.chars().count() as f64 * if room { 0.22 } else { 0.19 } < edge;
+    let fits = x + 0.14 + label.chars().count() as f64 * if large { 0.22 } else { 0.19 } < edge;
     let place = if long {
         format!("translate({},{}) rotate(-90)", cm(x - 0.09), cm(-(a + b) / 2.0))
     } else if fits {
@@ -107,7 +107,7 @@ pub fn Drawing() -> impl IntoView {
                         y - t.free_fall_m.min(y),
                         (g.dring.x + 0.1, g.dring.x + 0.1),
                         len(Key::DimFreeFall, t.free_fall_m, Rounding::Up),
-                        (settings.room.get(), r),
+                        (settings.large.get(), r),
                     ));
                 }
                 if let Some(m) = t.clearance_margin_m {
@@ -120,7 +120,7 @@ pub fn Drawing() -> impl IntoView {
                             floor.max(0.0),
                             (g.eave.x + 0.4, g.eave.x + 0.4),
                             len(Key::DimClearance, m, Rounding::Down),
-                            (settings.room.get(), r),
+                            (settings.large.get(), r),
                         ));
                     } else if m <= 0.0 {
                         out.push(
@@ -139,7 +139,7 @@ pub fn Drawing() -> impl IntoView {
                     floor,
                     (g.soles.x + 0.15, x - 0.4),
                     len(Key::DimStanding, g.soles.y - floor, Rounding::Nearest),
-                    (settings.room.get(), r),
+                    (settings.large.get(), r),
                 ));
             }
             _ => {}

@@ -207,9 +207,9 @@ fn Header() -> impl IntoView {
                                         {settings.s(k)}</option>
                                 }).collect_view()}</select></label>
                     <label><span>{settings.s(Key::Lettering)}</span>
-                        <select id="lettering" on:change=move |ev| settings.room.set(event_target_value(&ev) == "room")>
-                            <option value="page" prop:selected=move || !settings.room.get()>{settings.s(Key::LetteringPage)}</option>
-                            <option value="room" prop:selected=move || settings.room.get()>{settings.s(Key::LetteringRoom)}</option>
+                        <select id="lettering" on:change=move |ev| settings.large.set(event_target_value(&ev) == "large")>
+                            <option value="page" prop:selected=move || !settings.large.get()>{settings.s(Key::LetteringPage)}</option>
+                            <option value="large" prop:selected=move || settings.large.get()>{settings.s(Key::LetteringRoom)}</option>
                         </select></label>
                 </div>
             </details>

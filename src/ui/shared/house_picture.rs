@@ -22,7 +22,7 @@ pub fn picture(kind: HouseKind) -> impl IntoView {
     let paths = g.map(|g| {
         let far = 2.0 * g.ridge.x;
         let ground = line(&[p(far - 1.5, 0.0), p(0.0, 0.0), p(4.0, g.ground_y_m(4.0))]);
-        let room = line(&[p(0.0, 0.0), p(0.0, g.fascia.y), p(far, g.fascia.y), p(far, 0.0)]);
+        let inside = line(&[p(0.0, 0.0), p(0.0, g.fascia.y), p(far, g.fascia.y), p(far, 0.0)]);
         let roof = format!("{}Z", line(&[g.eave, g.ridge, g.far_eave, g.fascia]));
         let dormer = (kind == HouseKind::Cape).then(|| {
             let (x, y) = (g.ridge.x * 0.45, g.eave.y + 1.0);
@@ -35,7 +35,7 @@ pub fn picture(kind: HouseKind) -> impl IntoView {
         let deck = g.obstacle.map(|(l, r, top)| format!("{}Z", line(&[p(l, 0.0), p(l, top), p(r, top), p(r, 0.0)])));
         let ladder = line(&[g.ladder.foot, g.ladder.tip]);
         view! {
-            <path class="room" d=room /><path class="wood" d=roof />
+            <path class="inside" d=inside /><path class="wood" d=roof />
             {[dormer, chimney, deck].into_iter().flatten().map(|d| view! { <path class="wood" d=d /> }).collect_view()}
             <path class="rail" d=ladder /><path d=ground />
         }

@@ -30,7 +30,8 @@ pub struct Settings {
     pub lang: RwSignal<Lang>,
     pub units: RwSignal<Units>,
     pub theme: RwSignal<Theme>,
-    pub room: RwSignal<bool>,
+    /// Large lettering, for a projector.
+    pub large: RwSignal<bool>,
     /// Language and units as the views of one component read them. A signal remembers every reader it
     /// ever had; this one goes with its component, and its readers with it.
     seen: Memo<(Lang, Units)>,
@@ -42,9 +43,9 @@ impl Settings {
         lang: RwSignal<Lang>,
         units: RwSignal<Units>,
         theme: RwSignal<Theme>,
-        room: RwSignal<bool>,
+        large: RwSignal<bool>,
     ) -> Settings {
-        Settings { lang, units, theme, room, seen: Memo::new(move |_| (lang.get(), units.get())) }
+        Settings { lang, units, theme, large, seen: Memo::new(move |_| (lang.get(), units.get())) }
     }
 
     /// The reader, tracked.
@@ -70,5 +71,5 @@ impl Settings {
 /// The settings, for the views of one component.
 pub fn settings() -> Settings {
     let s: Settings = expect_context();
-    Settings::of(s.lang, s.units, s.theme, s.room)
+    Settings::of(s.lang, s.units, s.theme, s.large)
 }

@@ -49,7 +49,7 @@ pub fn load_settings() -> Settings {
         RwSignal::new(lang),
         RwSignal::new(units),
         RwSignal::new(theme),
-        RwSignal::new(kept["room"] == true),
+        RwSignal::new([&kept["large"], &kept["room"]].contains(&&serde_json::Value::Bool(true))),
     )
 }
 
@@ -59,7 +59,7 @@ pub fn save_settings(s: Settings) {
         "lang": s.lang.get().tag(),
         "units": if s.units.get() == Units::FeetPounds { "feet" } else { "metric" },
         "theme": s.theme.get().name(),
-        "room": s.room.get(),
+        "large": s.large.get(),
     });
     put(SETTINGS, &text.to_string());
 }
@@ -73,7 +73,7 @@ pub fn provide_settings() -> Settings {
         if let Some(html) = document().document_element() {
             let _ = html.set_attribute("lang", s.lang.get().tag());
             let _ = html.set_attribute("data-theme", s.theme.get().name());
-            let _ = html.class_list().toggle_with_force("room", s.room.get());
+            let _ = html.class_list().toggle_with_force("large", s.large.get());
         }
         document().set_title(s.t(Key::AppName));
     });

@@ -90,7 +90,7 @@ pub fn post(s: Settings, set_up: &Scenario) {
     let note = serde_json::json!({
         "lang": s.lang.get().tag(),
         "feet": s.units.get() == Units::FeetPounds,
-        "room": s.room.get(),
+        "large": s.large.get(),
         "set_up": set_up,
     });
     let _ = js_sys::Reflect::set(&window(), &NOTE.into(), &note.to_string().into());
@@ -102,21 +102,21 @@ pub fn post(s: Settings, set_up: &Scenario) {
 fn read(s: Settings, set_up: RwSignal<Scenario>) {
     let note = js_sys::Reflect::get(&window(), &NOTE.into()).ok().and_then(|t| t.as_string());
     let Some(note) = note.and_then(|t| serde_json::from_str::<serde_json::Value>(&t).ok()) else { return };
-    let put = |lang: Lang, units: Units, room: bool| {
+    let put = |lang: Lang, units: Units, large: bool| {
         if s.lang.get_untracked() != lang {
             s.lang.set(lang);
         }
         if s.units.get_untracked() != units {
             s.units.set(units);
         }
-        if s.room.get_untracked() != room {
-            s.room.set(room);
+        if s.large.get_untracked() != large {
+            s.large.set(large);
         }
     };
     put(
         if note["lang"] == "fr" { Lang::Fr } else { Lang::En },
         if note["feet"] == true { Units::FeetPounds } else { Units::Metric },
-        note["room"] == true,
+        note["large"] == true,
     );
     if let Ok(now) = read_scenario(&note["set_up"].to_string()) {
         set_up.set(now);

@@ -614,7 +614,7 @@ async fn large_lettering_fits_a_small_phone() -> Res {
     let page = Page::open(Window { width: 320, height: 640, ..LAPTOP }).await?;
     for lang in ["en", "fr"] {
         page.click(&format!(".langs [lang={lang}]")).await?;
-        page.js("document.documentElement.classList.add('room')").await?;
+        page.js("document.documentElement.classList.add('large')").await?;
         for view in 1..=4 {
             page.click(&format!(".views button:nth-child({view})")).await?;
             page.wait(["#play", ".lesson", "#begin", "#paste"][view - 1]).await?;

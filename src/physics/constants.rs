@@ -83,3 +83,22 @@ pub const ROUGH_PARTS: usize = 3;
 pub const NEAR_ROOF_M: f64 = 0.02;
 /// ... while there is more energy in motion than this, J.
 pub const ROUGH_ENERGY_J: f64 = 8.0;
+
+/// How far past a folded sheet's edge the D-ring is when the rope bends there, m: before that, what
+/// lies over the edge is the harness's own stretch.
+pub const OVER_EDGE_M: f64 = 0.1;
+/// The bend on an edge moves no further than this in a step, m.
+pub const EDGE_MOVE_M: f64 = 0.02;
+/// Parts in which a step is made where the rope can drag along the edge: the drop is then off by a
+/// millimetre, in one of twenty falls by a centimetre.
+pub const EDGE_PARTS: usize = 4;
+/// Floor of a segment's compliance, m/N: a rigid segment would be infinitely stiff.
+pub const COMPLIANCE_FLOOR_M_PER_N: f64 = 1e-6;
+/// Radius of the rails, m.
+pub const RAIL_RADIUS_M: f64 = 0.03;
+/// Nothing counts as calm before this, s.
+pub const CALM_FROM_S: f64 = 0.1;
+/// A drop of less than this has no lowest point worth marking, m.
+pub const MARKED_DROP_M: f64 = 0.05;
+/// With nothing to land on, a run ends this long after its lowest point, s.
+pub const ROOMY_S: f64 = 1.0;

@@ -9,19 +9,16 @@
 //! may shrink back to zero within a step, so the order of the sliders does not matter.
 //! Left out: the rope's mass and bending, air, heat.
 
-use super::constants::{SLIP_SWEEPS, SLIP_TOLERANCE_N, TAUT_FORCE_N};
+use super::constants::{
+    COMPLIANCE_FLOOR_M_PER_N, EDGE_MOVE_M, OVER_EDGE_M, SLIP_SWEEPS, SLIP_TOLERANCE_N, TAUT_FORCE_N,
+};
 use super::equipment::LineParams;
 use crate::geometry::{P, taut_path};
 use serde::{Deserialize, Serialize};
 
 /// Most corners a rope bends over here: ridge, eave, fascia.
 pub const MAX_CORNERS: usize = 3;
-/// How far past a folded sheet's edge the D-ring is when the rope bends there, m: before that, what
-/// lies over the edge is the harness's own stretch.
-const OVER_EDGE_M: f64 = 0.1;
 const MAX_SEG: usize = MAX_CORNERS + 1;
-/// Floor of a segment's compliance, m/N: a rigid segment would be infinitely stiff.
-const COMPLIANCE_FLOOR_M_PER_N: f64 = 1e-6;
 
 /// Energy in the line, J. All but `elastic_j` only grow (damping to within one step's rounding).
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -318,7 +315,7 @@ impl Line {
         let mid_m = self.at_corner_m[0];
         let (c1, c2) = (self.compliance(0.0, mid_m, false), self.compliance(mid_m, end_m, true));
         let stiff = f1 / l1 + f2 / l2 + s1 * s1 / c1 + s2 * s2 / c2;
-        let by_m = (over_n / stiff).min(0.02) * sideways_n.signum();
+        let by_m = (over_n / stiff).min(EDGE_MOVE_M) * sideways_n.signum();
         let gives = |by_m: f64| {
             let moved = P { x: edge.x + by_m, y: edge.y };
             (moved, [moved.dist(self.anchor) - l1, moved.dist(d) - l2])

@@ -7,7 +7,7 @@
 //! sideways pull beats the edge's friction, then drags along (the rope saws). Stepped as the rigid
 //! bodies are (leapfrog, the same step), in f64. Left out: the body's size and turning, the ladder.
 
-use super::constants::{DT_S, RESIDUAL_FLOOR_J, RESIDUAL_LIMIT};
+use super::constants::{DT_S, EDGE_PARTS, RESIDUAL_FLOOR_J, RESIDUAL_LIMIT};
 use super::equipment::{LineParams, ROOF_SLIP_FRICTION};
 use super::line::{Fold, Line};
 use crate::geometry::{P, p};
@@ -24,10 +24,6 @@ pub struct Sheet {
     /// straight from the anchor (against the worker: the longest swing).
     pub edge_holds: bool,
 }
-
-/// Parts in which a step is made where the rope can drag along the edge: the drop is then off by a
-/// millimetre, in one of twenty falls by a centimetre.
-const EDGE_PARTS: usize = 4;
 
 impl Sheet {
     /// Parts in which a step is made on it.

@@ -154,10 +154,10 @@ impl Run {
 
         // At rest, out of time, told, or (with no ground) past the lowest point.
         let t = self.time_s();
-        self.calm_s = if kinetic_j < REST_ENERGY_J && t > 0.1 { self.calm_s + step_s } else { 0.0 };
+        self.calm_s = if kinetic_j < REST_ENERGY_J && t > CALM_FROM_S { self.calm_s + step_s } else { 0.0 };
         let lower_s = self.watch.last_lower_s;
         let roomy_done =
-            !self.landing && self.geometry.is_some() && (t - lower_s > 1.0 || !self.line.holds());
+            !self.landing && self.geometry.is_some() && (t - lower_s > ROOMY_S || !self.line.holds());
         let told = held && t - self.watch.last_figure_s.max(lower_s) > TOLD_TIME_S;
         self.is_over = self.calm_s > REST_TIME_S || t >= LONGEST_RUN_S || roomy_done || told;
         self.is_over
@@ -265,7 +265,7 @@ impl Run {
         if w.peak_n.value > TAUT_FORCE_N {
             w.mark(EventKind::PeakForce, w.peak_n.at_s);
         }
-        if w.lowest_dring_m.value < w.start_dring.y - 0.05 {
+        if w.lowest_dring_m.value < w.start_dring.y - MARKED_DROP_M {
             w.mark(EventKind::Lowest, w.lowest_dring_m.at_s);
         }
         w.mark(EventKind::End, t);

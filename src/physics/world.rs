@@ -10,8 +10,8 @@
 
 use super::Start;
 use super::constants::{
-    CONTACT_STABILIZATION, DT_S, LANDING_ITERATIONS, NEAR_ROOF_M, PGS_ITERATIONS, ROUGH_ENERGY_J,
-    SOLVER_ITERATIONS, TOUCH_SPEED_M_S,
+    CONTACT_STABILIZATION, DT_S, LANDING_ITERATIONS, NEAR_ROOF_M, PGS_ITERATIONS, RAIL_RADIUS_M,
+    ROUGH_ENERGY_J, SOLVER_ITERATIONS, TOUCH_SPEED_M_S,
 };
 use super::equipment::{BODY_FRICTION, SLIP_DOWN_ROOF_M_S, SLIP_OFF_LADDER_M_S};
 use super::ladder::{
@@ -30,8 +30,6 @@ const ARM_GROUP: Group = Group::GROUP_2;
 const LANDING_GROUP: Group = Group::GROUP_3;
 const HOUSE_GROUP: Group = Group::GROUP_4;
 const LADDER_GROUP: Group = Group::GROUP_5;
-/// Radius of the rails, m.
-const RAIL_RADIUS_M: f64 = 0.03;
 
 /// The ladder while it is in the plane of the fall: at rest until it gives way or is struck.
 struct LadderBody {

@@ -5,11 +5,10 @@
 //! neighbours and judged by the worse end of each figure. Falls from a ladder do not depend on such
 //! differences (peak within 0.1 %) and are run once.
 
-use super::trace::{Outcome, Trace};
+use super::trace::{Neighbours, Outcome, Span, Trace};
 use super::{LineParams, Start, settled_from, simulate_alone};
 use crate::geometry::SetUp;
 use crate::scenario::Stance;
-use serde::{Deserialize, Serialize};
 
 /// How much heavier or lighter a neighbour is, kg, and how much further up or down the roof, m.
 const BY: (f64, f64) = (0.01, 0.001);
@@ -21,49 +20,6 @@ pub const MOST: usize = 24;
 const AGREE_SHARE: f64 = 0.01;
 /// ... and their rooms within this, m.
 const AGREE_M: f64 = 0.01;
-/// They are told when forces differ by more than this share ...
-const TOLD_SHARE: f64 = 0.03;
-/// ... or rooms by more than this, m.
-const TOLD_M: f64 = 0.05;
-
-/// Least and largest of a figure.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-pub struct Span {
-    /// Least.
-    pub low: f64,
-    /// Largest.
-    pub high: f64,
-}
-
-impl Span {
-    fn of(values: impl Iterator<Item = f64>) -> Option<Span> {
-        values.fold(None, |s: Option<Span>, x| {
-            Some(s.map_or(Span { low: x, high: x }, |s| Span { low: s.low.min(x), high: s.high.max(x) }))
-        })
-    }
-
-    /// How far apart they are.
-    pub fn width(self) -> f64 {
-        self.high - self.low
-    }
-}
-
-/// What a fall and its neighbours say together.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-pub struct Neighbours {
-    /// How many falls, the fall itself among them.
-    pub count: usize,
-    /// Of these, how many ended as the one that is shown.
-    pub alike: usize,
-    /// Largest force at the D-ring, N.
-    pub peak_force_n: Span,
-    /// Free fall, m.
-    pub free_fall_m: Span,
-    /// Room left, m, of those that stopped.
-    pub room_m: Option<Span>,
-    /// Length of the stop (absorber, grab and harness), m.
-    pub stop_m: Span,
-}
 
 fn rank(o: Outcome) -> u8 {
     match o {
@@ -130,13 +86,4 @@ pub fn ask(s: &SetUp, shown: Trace) -> Trace {
     let mut t = instead.unwrap_or(shown);
     t.neighbours = neighbours;
     t
-}
-
-impl Neighbours {
-    /// Whether they are worth telling beside the fall: they differ by more than a person would round off.
-    pub fn differ(&self) -> bool {
-        self.alike < self.count
-            || self.peak_force_n.width() > TOLD_SHARE * self.peak_force_n.high
-            || self.room_m.is_some_and(|m| m.width() > TOLD_M)
-    }
 }

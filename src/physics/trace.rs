@@ -4,7 +4,6 @@
 //! hashed: the same scenario gives the same bits natively and in a browser.
 
 use super::line::LineEnergy;
-use super::neighbours::Neighbours;
 use crate::geometry::P;
 use crate::geometry::body::Pose;
 use serde::{Deserialize, Serialize};
@@ -162,6 +161,59 @@ pub struct Judged {
     pub room_m: Option<f64>,
     /// Absorber, grab and harness together.
     pub stop_m: f64,
+}
+
+/// They are told when forces differ by more than this share ...
+const TOLD_SHARE: f64 = 0.03;
+/// ... or rooms by more than this, m.
+const TOLD_M: f64 = 0.05;
+
+/// Least and largest of a figure.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Span {
+    /// Least.
+    pub low: f64,
+    /// Largest.
+    pub high: f64,
+}
+
+impl Span {
+    pub(super) fn of(values: impl Iterator<Item = f64>) -> Option<Span> {
+        values.fold(None, |s: Option<Span>, x| {
+            Some(s.map_or(Span { low: x, high: x }, |s| Span { low: s.low.min(x), high: s.high.max(x) }))
+        })
+    }
+
+    /// How far apart they are.
+    pub fn width(self) -> f64 {
+        self.high - self.low
+    }
+}
+
+/// What a fall and its neighbours say together.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Neighbours {
+    /// How many falls, the fall itself among them.
+    pub count: usize,
+    /// Of these, how many ended as the one that is shown.
+    pub alike: usize,
+    /// Largest force at the D-ring, N.
+    pub peak_force_n: Span,
+    /// Free fall, m.
+    pub free_fall_m: Span,
+    /// Room left, m, of those that stopped.
+    pub room_m: Option<Span>,
+    /// Length of the stop (absorber, grab and harness), m.
+    pub stop_m: Span,
+}
+
+impl Neighbours {
+    /// Whether they are worth telling beside the fall: they differ by more than a person would round off.
+    pub fn differ(&self) -> bool {
+        self.alike < self.count
+            || self.peak_force_n.width() > TOLD_SHARE * self.peak_force_n.high
+            || self.room_m.is_some_and(|m| m.width() > TOLD_M)
+    }
 }
 
 /// A finished fall.

@@ -11,7 +11,6 @@ use crate::ui::shared::view::{self, View};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 use std::time::Duration;
-use wasm_bindgen::JsCast;
 
 /// Slow motion.
 const SLOW: f64 = 1.0 / 8.0;
@@ -65,18 +64,6 @@ fn reduced_motion() -> bool {
     window().match_media("(prefers-reduced-motion: reduce)").ok().flatten().is_some_and(|m| m.matches())
 }
 
-/// Moves focus to an element, and with it what is on the screen: the button that was pressed is gone.
-pub fn to_view(id: &'static str) {
-    request_animation_frame(move || {
-        let found = document().get_element_by_id(id);
-        if let Some(e) = found.and_then(|e| js_sys::Reflect::get(&e, &"focus".into()).ok().map(|f| (e, f)))
-            && let Ok(focus) = e.1.dyn_into::<js_sys::Function>()
-        {
-            let _ = focus.call0(&e.0);
-        }
-    });
-}
-
 impl Player {
     /// When the first showing ends: a little after the lowest point or the blow that decided it.
     pub fn interest_end(self, t: &Trace) -> f64 {
@@ -112,7 +99,7 @@ impl Player {
                 return;
             }
             p.bench.phase.set(Phase::Playing);
-            to_view("scene");
+            view::to_view("scene");
             p.bench.said.set(p.settings.reader_now().t(EventKind::Slip.label()).to_owned());
             p.slow.set(false);
             p.run();
@@ -323,7 +310,7 @@ pub fn Controls() -> impl IntoView {
                     <Show when=move || bench.run.with(|r| r.as_ref().is_some_and(|r| r.trace.is_sound() && r.trace.outcome == Outcome::Stopped))>
                         <button type="button" id="to-rescue" on:click=move |_| view::go(View::Rescue)>
                             <b aria-hidden="true">"→ "</b>{settings.s(W::AfterTheStop)}</button></Show>
-                    <button type="button" id="leave-fall" on:click=move |_| { bench.leave_fall(); to_view("scene") }>
+                    <button type="button" id="leave-fall" on:click=move |_| { bench.leave_fall(); view::to_view("scene") }>
                         <b aria-hidden="true">"↩ "</b>{settings.s(W::BackToSetUp)}</button>
                     <button type="button" on:click=move |_| player.again(true)>
                         {move || format!("{}, {}", settings.t(Key::PlayAgain), settings.t(Key::SlowPlay))}</button>

@@ -311,7 +311,7 @@ impl Bench {
     /// Shows the verdict and says it.
     pub fn show(self, settings: Settings) {
         self.phase.set(Phase::Shown);
-        super::player::to_view("verdict");
+        view::to_view("verdict");
         let generation = self.generation.get_value();
         if let Some(r) = self.run.get_untracked() {
             asking::ask(Changes(r.set_up.clone()), move |answer| {

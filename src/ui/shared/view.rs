@@ -256,3 +256,15 @@ pub fn fetch_rooms(lost: RwSignal<bool>) {
         std::time::Duration::from_secs(ROOMS_WAIT_S),
     );
 }
+
+/// Moves focus to an element, and with it what is on the screen: the button that was pressed is gone.
+pub fn to_view(id: &'static str) {
+    request_animation_frame(move || {
+        let found = document().get_element_by_id(id);
+        if let Some(e) = found.and_then(|e| js_sys::Reflect::get(&e, &"focus".into()).ok().map(|f| (e, f)))
+            && let Ok(focus) = e.1.dyn_into::<js_sys::Function>()
+        {
+            let _ = focus.call0(&e.0);
+        }
+    });
+}

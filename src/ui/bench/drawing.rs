@@ -5,6 +5,7 @@ use super::hand::{self, Handles};
 use super::player::player;
 use super::state::{Phase, bench};
 use crate::physics::trace::{EventKind, Outcome};
+use crate::scene::camera::{self, Frame};
 use crate::scene::{build, standing_scene};
 use crate::texts::Key;
 use crate::ui::shared::figure::{Figure, House, LETTERING_M, LadderShape, bounds, cm, decisive_s, defs};
@@ -58,12 +59,27 @@ fn dimension(
 pub fn Drawing() -> impl IntoView {
     let (bench, settings, player) = (bench(), settings(), player());
     let reader = move || settings.reader();
+    // While a fall plays the camera is on the worker; else the whole house.
+    let is_near = move || {
+        bench.phase.get() == Phase::Playing || (bench.phase.get() == Phase::Shown && player.playing.get())
+    };
     let view_box = move || {
         bench.geometry.with(|g| {
-            g.as_ref().map_or("0 0 100 100".to_owned(), |g| {
-                let (l, b, r, t) = bench.drawn.with(|s| bounds(g, s));
-                format!("{} {} {} {}", cm(l), cm(-t), cm(r - l), cm(t - b))
-            })
+            let Some(g) = g else { return "0 0 100 100".to_owned() };
+            let (left_m, bottom_m, right_m, top_m) = bench.drawn.with(|s| bounds(g, s));
+            let mut frame = Frame { left_m, bottom_m, right_m, top_m };
+            if is_near()
+                && let Some(run) = bench.run.get()
+            {
+                frame = camera::fall(g, &run.trace, player.clock.get(), frame);
+            }
+            format!(
+                "{} {} {} {}",
+                cm(frame.left_m),
+                cm(-frame.top_m),
+                cm(frame.width_m()),
+                cm(frame.height_m())
+            )
         })
     };
     // What is drawn now: a moment of the run, or the set-up.
@@ -97,7 +113,7 @@ pub fn Drawing() -> impl IntoView {
         };
         let mut out = vec![];
         match (bench.phase.get(), bench.run.get()) {
-            (Phase::Shown, Some(run)) if run.trace.is_sound() => {
+            (Phase::Shown, Some(run)) if run.trace.is_sound() && !is_near() => {
                 let t = &run.trace;
                 let y = g.dring.y;
                 if t.outcome != Outcome::LetGo {
@@ -158,7 +174,7 @@ pub fn Drawing() -> impl IntoView {
         })
     };
     let bar = move || {
-        let g = bench.geometry.get()?;
+        let g = bench.geometry.get().filter(|_| !is_near())?;
         let (l, b, _, _) = bench.drawn.with(|s| bounds(&g, s));
         let length = if settings.units.get() == Units::Metric { 1.0 } else { 5.0 * FT_M };
         let (x, y) = (l + 0.25, -b - 0.16);

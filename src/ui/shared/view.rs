@@ -266,5 +266,13 @@ pub fn to_view(id: &'static str) {
         {
             let _ = focus.call0(&e.0);
         }
+        // Where the drawing stays at the top of the window, what belongs to it follows right below.
+        let narrow = window().match_media("(max-width: 919px) and (min-height: 600px)").ok().flatten();
+        if id == "scene"
+            && narrow.is_some_and(|m| m.matches())
+            && let Ok(Some(under)) = document().query_selector(".under")
+        {
+            under.scroll_into_view_with_bool(true);
+        }
     });
 }

@@ -514,3 +514,30 @@ async fn a_mark_with_a_reason_of_its_own_names_it_under_the_sentence() -> Res {
     assert!(told.contains("mark is for") && told.contains("rust"), "{told}");
     finish(page).await
 }
+
+/// A bug: on a phone the page stayed where the button had been, with Pause and Skip under the drawing, and the
+/// verdict half hidden by it. And the camera: the worker is at least 110 px high in the fall, and 60 before.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn on_a_phone_the_fall_is_near_and_nothing_is_under_the_drawing() -> Res {
+    let page = Page::open(Window { width: 390, height: 664, ..LAPTOP }).await?;
+    let below = "const d = document.querySelector('#scene').getBoundingClientRect(); const seen = (e) => { const r = e.getBoundingClientRect(); return r.top >= d.bottom - 1 && r.bottom <= innerHeight; };";
+    let tall = "const r = [...document.querySelectorAll('#scene .figure .limb')].map((e) => e.getBoundingClientRect()); return Math.max(...r.map((q) => q.bottom)) - Math.min(...r.map((q) => q.top));";
+    let standing = page.js(tall).await?.as_f64().unwrap_or(0.0);
+    page.js("document.querySelectorAll('.answer input')[0].click()").await?;
+    page.click("#play").await?;
+    tokio::time::sleep(std::time::Duration::from_millis(900)).await;
+    let falling = page.js(tall).await?.as_f64().unwrap_or(0.0);
+    assert!(standing > 40.0 && falling > 110.0, "{standing} then {falling} px");
+    let pause = page
+        .js(&format!(
+            "{below} return [...document.querySelectorAll('.under button')].slice(0, 2).every(seen)"
+        ))
+        .await?;
+    assert_eq!(pause, Value::Bool(true));
+    page.js("document.querySelectorAll('.under button')[1].click()").await?;
+    page.wait("#verdict").await?;
+    tokio::time::sleep(std::time::Duration::from_millis(400)).await;
+    let told = page.js(&format!("{below} const r = document.querySelector('#verdict').getBoundingClientRect(); return r.top >= d.bottom - 1 && r.top < innerHeight - 80")).await?;
+    assert_eq!(told, Value::Bool(true));
+    page.close().await
+}

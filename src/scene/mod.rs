@@ -4,6 +4,8 @@
 //! so the drawing can never disagree with the grade. Slack rope is drawn as a sagging curve of the
 //! right length; it carries no force in the simulation.
 
+pub mod camera;
+
 use crate::geometry::body::{Capsule, PARTS, Part, Pose, capsules, dring_on_torso, standing};
 use crate::geometry::{Geometry, P, p, path_length, taut_path};
 use crate::physics::trace::Sample;

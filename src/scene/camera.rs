@@ -1,0 +1,220 @@
+//! Which part of the plane is shown: a function of fall and time, so that scrubbing back shows the same.
+//!
+//! A fall begins with the whole house; within half a second the frame is on the worker and follows the
+//! D-ring. What is looked at never leaves it: the body, the grab, and the ground or deck once it is near.
+
+use crate::geometry::Geometry;
+use crate::physics::trace::{Sample, Trace};
+
+/// A part of the plane, m.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Frame {
+    /// Left edge.
+    pub left_m: f64,
+    /// Lower edge.
+    pub bottom_m: f64,
+    /// Right edge.
+    pub right_m: f64,
+    /// Upper edge.
+    pub top_m: f64,
+}
+
+/// Smallest height of a frame on a falling worker, m: a worker of 1.75 m takes half of it.
+const CLOSE_M: f64 = 3.4;
+/// Room round what is held in the frame, m.
+const ROUND_M: f64 = 0.25;
+/// The frame is the mean of what it wants to be this long before and after, s.
+const SMOOTH_S: f64 = 0.3;
+/// From the whole house to the worker, s.
+const COME_NEAR_S: f64 = 0.6;
+/// Ground or deck nearer than this under the body comes into the frame, m ...
+const NEAR_GROUND_M: f64 = 1.5;
+/// ... wholly once it is nearer by this, m.
+const COMES_IN_M: f64 = 0.75;
+
+impl Frame {
+    /// The least that holds both.
+    pub fn with(self, o: Frame) -> Frame {
+        Frame {
+            left_m: self.left_m.min(o.left_m),
+            bottom_m: self.bottom_m.min(o.bottom_m),
+            right_m: self.right_m.max(o.right_m),
+            top_m: self.top_m.max(o.top_m),
+        }
+    }
+
+    /// From this one to another, 0 to 1.
+    pub fn towards(self, o: Frame, share: f64) -> Frame {
+        let mix = |a: f64, b: f64| a + (b - a) * share;
+        Frame {
+            left_m: mix(self.left_m, o.left_m),
+            bottom_m: mix(self.bottom_m, o.bottom_m),
+            right_m: mix(self.right_m, o.right_m),
+            top_m: mix(self.top_m, o.top_m),
+        }
+    }
+
+    /// Width, m.
+    pub fn width_m(self) -> f64 {
+        self.right_m - self.left_m
+    }
+
+    /// Height, m.
+    pub fn height_m(self) -> f64 {
+        self.top_m - self.bottom_m
+    }
+
+    /// As wide as it is high at the least.
+    fn square(self) -> Frame {
+        let more_m = (self.height_m() - self.width_m()).max(0.0) / 2.0;
+        let higher_m = (self.width_m() - self.height_m()).max(0.0) / 2.0;
+        Frame {
+            left_m: self.left_m - more_m,
+            right_m: self.right_m + more_m,
+            bottom_m: self.bottom_m - higher_m,
+            top_m: self.top_m + higher_m,
+        }
+    }
+}
+
+/// What must be seen at a moment: body and grab, with some room.
+fn held(q: &Sample) -> Frame {
+    let at = |x: f64, y: f64| Frame { left_m: x, bottom_m: y, right_m: x, top_m: y };
+    let mut all = at(q.dring.x, q.dring.y);
+    for pose in &q.poses {
+        all = all.with(at(pose.at.x, pose.at.y));
+    }
+    // Limbs reach further than their middles.
+    all = Frame {
+        left_m: all.left_m - ROUND_M,
+        bottom_m: all.bottom_m - ROUND_M,
+        right_m: all.right_m + ROUND_M,
+        top_m: all.top_m + ROUND_M,
+    };
+    if q.on_rope {
+        all = all.with(at(q.grab.x - 0.1, q.grab.y - 0.1)).with(at(q.grab.x + 0.1, q.grab.y + 0.15));
+    }
+    all
+}
+
+/// How much of what lies below is to be seen, 0 to 1, with `gap_m` of room to it.
+fn nearness(gap_m: f64) -> f64 {
+    ((NEAR_GROUND_M - gap_m) / COMES_IN_M).clamp(0.0, 1.0)
+}
+
+/// What the frame wants to be at a moment: centred on the D-ring, no closer than [`CLOSE_M`].
+fn wanted(g: &Geometry, q: &Sample) -> Frame {
+    let half_m = CLOSE_M / 2.0;
+    let close = Frame {
+        left_m: q.dring.x - half_m,
+        bottom_m: q.dring.y - 0.6 * CLOSE_M,
+        right_m: q.dring.x + half_m,
+        top_m: q.dring.y + 0.4 * CLOSE_M,
+    };
+    let mut all = close.with(held(q));
+    // The ground, and a deck under the body, come in as they come near.
+    let feet_m = held(q).bottom_m;
+    let mut floors = vec![(g.ground_y_m(q.dring.x), 1.0)];
+    if let Some((left_m, right_m, top_m)) = g.obstacle {
+        let beside_m = (left_m - q.dring.x).max(q.dring.x - right_m).max(0.0);
+        floors.push((top_m, (1.0 - beside_m / COMES_IN_M).max(0.0)));
+    }
+    for (floor_m, share) in floors {
+        let down_m = (all.bottom_m - (floor_m - 0.3)).max(0.0);
+        all.bottom_m -= down_m * share * nearness(feet_m - floor_m);
+    }
+    all.square()
+}
+
+/// The frame of a fall at `time_s`, which begins as `whole`.
+pub fn fall(g: &Geometry, t: &Trace, time_s: f64, whole: Frame) -> Frame {
+    let near = |q: &&Sample| (q.time_s - time_s).abs() <= SMOOTH_S;
+    let (mut sum, mut n) = (None::<Frame>, 0.0);
+    for q in t.samples.iter().filter(near) {
+        let w = wanted(g, q);
+        n += 1.0;
+        sum = Some(sum.map_or(w, |s: Frame| s.towards(w, 1.0 / n)));
+    }
+    let Some(mean) = sum else { return whole };
+    let share = (time_s / COME_NEAR_S).clamp(0.0, 1.0);
+    let frame = whole.towards(mean, share * share * (3.0 - 2.0 * share));
+    // However fast it goes, nothing that matters is cut off.
+    t.at(time_s).map_or(frame, |q| frame.with(held(&q)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::physics::simulate;
+    use crate::scenario::{Arrow, ORDINARY_OBSTACLE, Scenario, Stance};
+
+    fn falls() -> Vec<Scenario> {
+        let base = Scenario::default();
+        let with = |f: fn(&mut Scenario)| {
+            let mut s = base.clone();
+            f(&mut s);
+            s
+        };
+        vec![
+            base.clone(),
+            with(|s| s.grab.above_dring_m = -0.4),
+            with(|s| s.grab.arrow = Arrow::Down),
+            with(|s| s.stance = Stance::Roof { from_eave_m: 1.2 }),
+            with(|s| s.lanyard.clipped = false),
+            with(|s| {
+                s.house.below = ORDINARY_OBSTACLE;
+                s.ladder.foot_distance_m = 1.45;
+            }),
+        ]
+    }
+
+    const WHOLE: Frame = Frame { left_m: -4.5, bottom_m: -0.5, right_m: 4.5, top_m: 8.1 };
+
+    /// At every moment of six falls the whole body is inside, and the grab while it is on the rope: measured
+    /// at the limbs' own ends, not at what the camera takes for them.
+    #[test]
+    fn the_body_and_the_grab_are_always_in_the_frame() {
+        for s in falls() {
+            let set_up = s.set_up().expect("possible");
+            let t = simulate(&set_up);
+            let caps = crate::geometry::body::capsules(s.worker.mass_kg, s.worker.stature_m);
+            for q in &t.samples {
+                let f = fall(set_up.geometry(), &t, q.time_s, WHOLE);
+                let inside = |x: f64, y: f64| x > f.left_m && x < f.right_m && y > f.bottom_m && y < f.top_m;
+                for (pose, c) in q.poses.iter().zip(caps) {
+                    for k in [-1.0, 1.0] {
+                        let end = pose.place(crate::geometry::p(0.0, k * c.half_length_m));
+                        assert!(inside(end.x, end.y), "{end:?} at {} in {f:?}", q.time_s);
+                    }
+                }
+                assert!(!q.on_rope || inside(q.grab.x, q.grab.y), "the grab at {}", q.time_s);
+            }
+        }
+    }
+
+    /// It begins as the whole house, comes near, and never jumps: less than 8 cm in a 240th of a second.
+    #[test]
+    fn the_frame_comes_near_without_a_jump() {
+        for s in falls() {
+            let set_up = s.set_up().expect("possible");
+            let t = simulate(&set_up);
+            let at = |time_s: f64| fall(set_up.geometry(), &t, time_s, WHOLE);
+            assert_eq!(at(0.0), WHOLE);
+            // Held in the air, the worker of 1.75 m takes over a third of the height.
+            if t.time_of(crate::physics::trace::EventKind::StrikesGround).is_none() {
+                assert!(1.75 / at(1.0).height_m() > 0.33, "{:?}", at(1.0));
+            }
+            for w in t.samples.windows(2) {
+                let (a, b) = (at(w[0].time_s), at(w[1].time_s));
+                for (x, y) in [
+                    (a.left_m, b.left_m),
+                    (a.right_m, b.right_m),
+                    (a.top_m, b.top_m),
+                    (a.bottom_m, b.bottom_m),
+                ] {
+                    assert!((x - y).abs() < 0.08, "{x} to {y} at {}", w[0].time_s);
+                }
+            }
+        }
+    }
+}

@@ -21,10 +21,9 @@ impl SetUp {
     /// # Errors
     /// Everything that is out of range, not finite or geometrically impossible.
     pub fn check(scenario: Scenario) -> Result<SetUp, Vec<Problem>> {
-        let found = scenario.problems();
-        match Geometry::of(&scenario) {
-            Some(geometry) if found.is_empty() => Ok(SetUp { scenario, geometry }),
-            _ => Err(found),
+        match looked_at(&scenario) {
+            (found, Some(geometry)) if found.is_empty() => Ok(SetUp { scenario, geometry }),
+            (found, _) => Err(found),
         }
     }
 
@@ -81,21 +80,27 @@ impl Scenario {
     /// Everything that is out of range, not finite or geometrically impossible. Empty means the
     /// set-up can be simulated. Never panics, whatever the numbers are.
     pub fn problems(&self) -> Vec<Problem> {
-        let mut found = self.range_problems();
-        // Geometry is only meaningful once every number is.
-        if found.is_empty() {
-            geometric_problems(self, &mut found);
-        }
-        found
+        looked_at(self).0
     }
 }
 
-fn geometric_problems(s: &Scenario, found: &mut Vec<Problem>) {
+/// What is wrong with a scenario, and where everything is as far as that can be said.
+fn looked_at(s: &Scenario) -> (Vec<Problem>, Option<Geometry>) {
+    let mut found = s.range_problems();
+    // Geometry is only meaningful once every number is.
+    if !found.is_empty() {
+        return (found, None);
+    }
+    let geometry = Geometry::of(s);
+    match &geometry {
+        Some(g) => geometric_problems(s, g, &mut found),
+        None => found.push(Problem { code: ProblemCode::LadderTooShort, field: "ladder.length_m" }),
+    }
+    (found, geometry)
+}
+
+fn geometric_problems(s: &Scenario, g: &Geometry, found: &mut Vec<Problem>) {
     let mut add = |code, field| found.push(Problem { code, field });
-    let Some(g) = Geometry::of(s) else {
-        add(ProblemCode::LadderTooShort, "ladder.length_m");
-        return;
-    };
     let slope_m = g.ridge.dist(g.eave);
     let a = s.anchor.from_ridge_m;
     if a > slope_m - 0.05 || -a > slope_m - 0.05 {

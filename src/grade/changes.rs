@@ -6,6 +6,7 @@
 use crate::geometry::SetUp;
 use crate::grade::report::Report;
 use crate::grade::scoring::Grade;
+use crate::physics::simulate;
 use crate::scenario::{
     Absorber, AnchorChosenBy, AnchorKind, Arrow, Bolt, Gear, HarnessFit, Latch, RescuePlan, RopeEdge,
     RopeEnd, Scenario, Stance,
@@ -91,11 +92,14 @@ pub struct ChangeEffect {
 
 /// Every change that scores higher than the set-up does, or passes where it does not, best first.
 pub fn effects(s: &SetUp) -> Vec<ChangeEffect> {
-    let graded = |s: &Scenario| match Report::run(s).map(|r| r.grade) {
-        Ok(Grade::Graded { score, passes, .. }) => Some((passes, score)),
-        _ => None,
+    let graded = |s: SetUp| {
+        let t = simulate(&s);
+        match Report::of(s, t).map(|r| r.grade) {
+            Some(Grade::Graded { score, passes, .. }) => Some((passes, score)),
+            _ => None,
+        }
     };
-    let Some(before) = graded(s) else { return Vec::new() };
+    let Some(before) = graded(s.clone()) else { return Vec::new() };
     let mut out: Vec<ChangeEffect> = Change::ALL
         .iter()
         .filter_map(|&change| {
@@ -104,7 +108,7 @@ pub fn effects(s: &SetUp) -> Vec<ChangeEffect> {
             if after == *s.scenario() {
                 return None;
             }
-            let (passes, score) = graded(&after).filter(|a| *a > before)?;
+            let (passes, score) = graded(after.set_up().ok()?).filter(|a| *a > before)?;
             Some(ChangeEffect { change, score, passes })
         })
         .collect();

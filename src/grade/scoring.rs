@@ -1,6 +1,6 @@
 //! From findings to a grade: points off, line by line, and whether the set-up passes.
 //!
-//! The weights are data (`src/weights.json`), each with its reason. A critical finding fails the
+//! The weights are data (`src/grade/weights.json`), each with its reason. A critical finding fails the
 //! set-up whatever the score; a run that fails its own energy check has no grade at all.
 
 use crate::physics::trace::Trace;

@@ -34,11 +34,6 @@ impl Run {
         Run::new(world, line, at)
     }
 
-    /// The bodies, to push them before the first step.
-    pub fn world_mut(&mut self) -> &mut World {
-        &mut self.world
-    }
-
     /// Height of the D-ring now, m.
     pub fn dring_y_m(&self) -> f64 {
         self.dring().y

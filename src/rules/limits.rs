@@ -172,13 +172,6 @@ pub struct Source {
     pub checked_on: String,
 }
 
-impl Source {
-    /// Nobody has read it in anything.
-    pub fn is_from_memory(&self) -> bool {
-        self.read_in == ReadIn::Memory
-    }
-}
-
 /// One limit with its source.
 #[derive(Clone, Debug, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]

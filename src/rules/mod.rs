@@ -64,12 +64,6 @@ pub fn reserve() -> Option<&'static Limit> {
     common(LimitKind::ClearanceReserve)
 }
 
-/// Least distance from any line, by common practice: no place held here lets anybody nearer to a line of
-/// more than 750 V.
-pub fn least_approach() -> Option<&'static Limit> {
-    common(LimitKind::ApproachDistance)
-}
-
 fn common(what: LimitKind) -> Option<&'static Limit> {
     all().iter().find(|p| p.id == "common")?.limit(what)
 }

@@ -12,7 +12,7 @@
 pub mod chimney;
 pub mod wood;
 
-use crate::scenario::{AnchorKind, FastenerKind, MOST_FASTENERS_PER_SIDE, Moisture, Scenario, Stance};
+use crate::scenario::{AnchorKind, MOST_FASTENERS_PER_SIDE, Scenario, Stance};
 use crate::units::{IN_M, KN_N};
 use wood::{Fastener, SHEATHING_M, Side, combined_n, lateral, withdrawal, withdrawal_from_sheathing};
 
@@ -201,20 +201,10 @@ pub fn anchor(s: &Scenario) -> Strength {
     }
 }
 
-/// Whether a fastener is long enough to reach the framing through plate and sheathing at all.
-pub fn reaches_framing(kind: FastenerKind) -> bool {
-    Fastener::of(kind).length_m > PLATE_M + SHEATHING_M
-}
-
-/// Whether damp weakens it.
-pub fn is_damp(s: &Scenario) -> bool {
-    s.anchor.fasteners.moisture == Moisture::Wet
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::scenario::{Fasteners, Species};
+    use crate::scenario::{FastenerKind, Fasteners, Moisture, Species};
 
     fn with(change: impl FnOnce(&mut Fasteners)) -> Strength {
         let mut s = Scenario::default();

@@ -90,8 +90,6 @@ words! {
     ObstacleHeight, "Deck’s height", "Hauteur de la terrasse";
     ObstacleDistance, "Deck’s distance from the wall", "Distance de la terrasse au mur";
     ObstacleWidth, "Deck’s width", "Largeur de la terrasse";
-    More, "More: {name}", "Plus : {name}";
-    Less, "Less: {name}", "Moins : {name}";
     MoreChoices, "Finer choices", "Réglages fins";
     Undo, "Undo", "Annuler";
     Redo, "Redo", "Rétablir";
@@ -184,7 +182,6 @@ words! {
     KeyHelp, "With the drawing in focus: space plays and pauses, arrow keys step, Page Up and Page Down go from event to event.", "Le dessin étant actif : la barre d’espace lance et arrête, les flèches avancent pas à pas, Page précédente et Page suivante vont d’un événement à l’autre.";
     VersionLine, "Version {app}, physics {physics}, rules {rules}. Energy off by {residual} in this run.", "Version {app}, physique {physics}, règles {rules}. Écart d’énergie de {residual} dans cette simulation.";
     ModelNote, "A worker of nine linked bodies falls in the plane of the drawing, on a line of rope, grab, lanyard, absorber and harness. Left out: sideways swing, rope weight, wind, hands that ward off a blow; the speed of a blow against house or ladder is that of trunk and thighs, because a head and shins without muscles whip. A ladder that is not tied moves when it does not hold or is struck.", "Un mannequin de neuf segments articulés tombe dans le plan du dessin, sur une liaison faite de corde, coulisseau, cordon, absorbeur et harnais. Sont omis : le balancement latéral, le poids de la corde, le vent, les mains qui parent le choc; la vitesse d’un coup contre la maison ou l’échelle est celle du tronc et des cuisses, car une tête et des jambes sans muscles fouettent. Une échelle non attachée bouge si elle ne tient pas ou si elle est heurtée.";
-    Faster, "Speed", "Vitesse";
     StatedBreaking, "Breaking load stated by its maker", "Charge de rupture indiquée par le fabricant";
     ChimneyWidth, "Chimney’s width along the pull", "Largeur de la cheminée dans le sens de la traction";
     ChimneyHeight, "Chimney’s height above the roof", "Hauteur de la cheminée au-dessus du toit";

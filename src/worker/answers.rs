@@ -77,7 +77,8 @@ pub fn drawn(seed: u64) -> String {
     let place = all[(seed % all.len() as u64) as usize].clone();
     let kinds = crate::quiz::questions::ItemKind::ALL;
     let again = vec![kinds[(seed % kinds.len() as u64) as usize]];
-    let house = crate::practice::houses::HouseKind::ALL[(seed % 5) as usize];
+    let houses = crate::practice::houses::HouseKind::ALL;
+    let house = houses[(seed % houses.len() as u64) as usize];
     let shift = crate::practice::day::Shift::of(seed, house, &place);
     let roof = crate::practice::framing::Roof::of(seed);
     let mut shed = Scenario::default();

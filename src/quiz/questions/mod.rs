@@ -56,14 +56,6 @@ codes! { "What a question asks."
     Wire, "May the ladder be used beside this wire?";
 }}
 
-impl ItemKind {
-    /// Kinds in which a wrong answer can be one that kills: always in a form.
-    pub fn can_be_critical(self) -> bool {
-        use ItemKind::*;
-        matches!(self, Ends | PickAnchor | Room | Method | After | Wire)
-    }
-}
-
 /// How near to its limit a question's key lies.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]

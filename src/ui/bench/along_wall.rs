@@ -6,7 +6,7 @@ use crate::scenario::{AnchorKind, Scenario};
 use crate::studies::along_wall::{FURTHEST_M, STEP_M, Swing, offset_within_m, reach_m};
 use crate::texts::Bench as W;
 use crate::texts::Key;
-use crate::ui::shared::asking;
+use crate::ui::shared::asking::{self, NoAnswer};
 use crate::ui::shared::front::front;
 use crate::ui::shared::settings::settings;
 use crate::units::{G_M_S2, Quantity, Rounding, within};
@@ -22,17 +22,17 @@ pub fn Sideways() -> impl IntoView {
     let (bench, settings) = (bench(), settings());
     let offset = bench.along;
     let thing = RwSignal::new(-0.5_f64);
-    let all = RwSignal::new(None::<Vec<Swing>>);
+    let all = RwSignal::new(None::<Result<Vec<Swing>, NoAnswer>>);
     if let Ok(set_up) = bench.scenario.with_untracked(Scenario::set_up) {
         asking::ask(Swings(set_up), move |answer| {
-            if let Ok(swings) = answer {
-                let _ = all.try_set(Some(swings));
-            }
+            let _ = all.try_set(Some(answer));
         });
     }
     let body = move || {
         let r = settings.reader();
-        let swings = all.get()?;
+        let Ok(swings) = all.get()? else {
+            return Some(view! { <p>{r.t(Key::EngineMissing)}</p> }.into_any());
+        };
         if swings.is_empty() {
             return Some(view! { <p>{r.t(Key::SideRoof)}</p> }.into_any());
         }

@@ -10,6 +10,7 @@ use crate::rules::Advice;
 use crate::scenario::{Problem, Scenario};
 use crate::texts::Key;
 use crate::texts::say;
+use crate::ui::shared::asking::NoAnswer;
 use crate::ui::shared::settings::Settings;
 use crate::ui::shared::{asking, store, view};
 use crate::worker::questions::{Changes, Fall};
@@ -49,7 +50,7 @@ pub struct Bench {
     pub run: RwSignal<Option<Arc<Report>>>,
     pub ghost: RwSignal<Option<Arc<Report>>>,
     /// What single changes would do, once the engine has said.
-    pub effects: RwSignal<Option<Vec<ChangeEffect>>>,
+    pub effects: RwSignal<Option<Result<Vec<ChangeEffect>, NoAnswer>>>,
     /// The parts looked over before the climb, and whether each was passed as fit.
     pub looked: RwSignal<Vec<(GearPart, bool)>>,
     /// Distance along the wall that is looked at, m.
@@ -316,8 +317,7 @@ impl Bench {
         if let Some(r) = self.run.get_untracked() {
             asking::ask(Changes(r.set_up.clone()), move |answer| {
                 if self.generation.try_get_value() == Some(generation) {
-                    // None came: nothing is offered, and the person was told why.
-                    self.effects.set(Some(answer.unwrap_or_default()));
+                    self.effects.set(Some(answer));
                 }
             });
             if r.trace.is_sound() {

@@ -273,6 +273,9 @@ pub fn Changes() -> impl IntoView {
         let Some(effects) = bench.effects.get() else {
             return Some(view! { <p class="hint">{r.t(Key::ChangesWaiting)}</p> }.into_any());
         };
+        let Ok(effects) = effects else {
+            return Some(view! { <p>{r.t(Key::EngineMissing)}</p> }.into_any());
+        };
         if effects.is_empty() {
             return Some(view! { <p>{r.t(Key::ChangesNone)}</p> }.into_any());
         }

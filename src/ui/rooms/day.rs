@@ -74,30 +74,50 @@ pub fn Day() -> impl IntoView {
     let over = RwSignal::new(false);
     let risks = RwSignal::new(None::<Vec<Risk>>);
     let fall = RwSignal::new(None::<Arc<Trace>>);
+    let failed = RwSignal::new(false);
+    let turn = StoredValue::new(0_u32);
     let start = move || {
         let place = visit.set_up.with_untracked(|s| s.place.clone());
         shift.set(Some(Shift::of(seed.get_untracked(), house.get_untracked(), &place)));
         over.set(false);
         risks.set(None);
         fall.set(None);
+        turn.update_value(|t| *t += 1);
     };
     let finish = move || {
         let Some(s) = shift.get_untracked() else { return };
         over.set(true);
+        failed.set(false);
+        risks.set(None);
+        fall.set(None);
+        turn.update_value(|t| *t += 1);
+        // An answer to a shift that is gone says nothing of this one.
+        let mine = turn.get_value();
+        let is_mine = move || turn.try_get_value() == Some(mine);
         if let Some(set_up) = s.slipped.then(|| s.set_up.set_up().ok()).flatten() {
             asking::ask(Fall(set_up), move |answer| {
-                if let Some(t) = answer.ok().filter(|t| t.is_sound()) {
+                if let Some(t) = answer.ok().filter(|t| is_mine() && t.is_sound()) {
                     let _ = fall.try_set(Some(Arc::new(t)));
                 }
             });
         }
-        asking::ask(ShiftLog(s.log), move |answer| match answer {
-            Ok(all) => drop(risks.try_set(Some(all))),
-            // Nobody waits for it: the shift can be ended again.
-            Err(_) => drop(over.try_set(false)),
+        asking::ask(ShiftLog(s.log), move |answer| {
+            if is_mine() {
+                match answer {
+                    Ok(all) => risks.set(Some(all)),
+                    Err(_) => failed.set(true),
+                }
+            }
         });
     };
+    let again = move || {
+        view! {
+            <p class="problems">{settings.s(Key::EngineMissing)}" "
+                <button type="button" on:click=move |_| finish()>{settings.s(Key::TryAgain)}</button></p>
+        }
+    };
     let body = move || match (shift.with(Option::is_some), over.get()) {
+        (true, true) if failed.get() => again().into_any(),
         (false, _) => begin(house, seed, start).into_any(),
         (true, false) => job(shift, finish).into_any(),
         (true, true) => end(shift, risks, fall, start, move || shift.set(None)).into_any(),

@@ -542,8 +542,8 @@ impl Desk {
         asking::ask(Doubts(r.clone()), move |answer| {
             if let Ok(d) = answer {
                 self.found(id, d);
-                self.draw_again(records, at + 1);
             }
+            self.draw_again(records, at + 1);
         });
     }
 

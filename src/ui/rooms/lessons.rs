@@ -176,8 +176,8 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
         if said.with_untracked(Option::is_none) || locked.get_untracked() {
             return;
         }
-        locked.set(true);
         let (Ok(a), Ok(b)) = (a.set_up(), b.set_up()) else { return };
+        locked.set(true);
         asking::ask(Fall(a), move |first| {
             asking::ask(Fall(b), move |second| {
                 if let (Ok(x), Ok(y)) = (first, second)
@@ -324,6 +324,8 @@ fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl In
                 }
                 store::save_lessons(&all);
                 let _ = done.try_set(all);
+            } else {
+                let _ = locked.try_set(false);
             }
         });
     };

@@ -204,7 +204,10 @@ fn Question() -> impl IntoView {
     let (desk, settings) = (desk(), settings());
     let now = Memo::new(move |_| desk.open_item());
     let body = move || {
-        let (n, q) = now.get()?;
+        let Some((n, q)) = now.get() else {
+            // The last answer is given; the record is being sealed.
+            return Some(view! { <p role="status">{settings.t(Key::Computing)}</p> }.into_any());
+        };
         let count = desk.form.with(|f| f.as_ref().map_or(0, |f| f.items.len()));
         let told = desk.told.get();
         let progress = move || {
@@ -232,7 +235,8 @@ fn Question() -> impl IntoView {
                 <button type="button" class="plain" id="leave" on:click=move |_| desk.leave(Note::None)>
                     {settings.s(Key::QuizLeave)}</button>
             </section>
-        })
+        }
+        .into_any())
     };
     view! { {body} }
 }

@@ -66,7 +66,11 @@ fn find_case(
         return;
     };
     asking::ask(Fall(checked.clone()), move |answer| {
-        let trace = answer.ok().filter(|t| t.is_sound());
+        let Ok(trace) = answer else {
+            let _ = missing.try_set(true);
+            return;
+        };
+        let trace = Some(trace).filter(Trace::is_sound);
         let found = trace.and_then(|t| hanging(&checked, &t).map(|hangs| (Arc::new(t), hangs)));
         match (found, next) {
             (Some((trace, hangs)), next) => {

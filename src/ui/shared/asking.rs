@@ -29,8 +29,6 @@ const PAUSE: Duration = Duration::from_millis(800);
 /// Workers after which the person is told, and after which a question is given up.
 const TOLD_LOSSES: u32 = 2;
 const MOST_LOSSES: u32 = 4;
-/// The event on the window that says so.
-const LOST: &str = "shortfall-engine-lost";
 
 /// The engine cannot run: the person was told so, with a way to try again.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -53,8 +51,9 @@ struct Line {
     next: u32,
     heard_ms: f64,
     open: BTreeMap<u32, Open>,
-    /// Told when a worker is there.
+    /// Told when a worker is there, and when it is lost for good.
     back: Vec<Box<dyn Fn()>>,
+    lost: Vec<Box<dyn Fn()>>,
 }
 
 thread_local! {
@@ -101,7 +100,9 @@ pub fn start() {
     if !watched {
         set_interval(
             || {
-                let silent = LINE.with_borrow(|l| !l.open.is_empty() && now_ms() - l.heard_ms > SILENCE_MS);
+                let silent = LINE.with_borrow(|l| {
+                    l.worker.is_some() && !l.open.is_empty() && now_ms() - l.heard_ms > SILENCE_MS
+                });
                 if silent {
                     lost();
                 }
@@ -123,11 +124,11 @@ fn ready() {
     waiting.iter().for_each(|bytes| post(bytes));
 }
 
-/// Tells the person that the engine does not answer ([`Lost`]).
+/// Tells the person that the engine does not answer ([`Lost`]): this download's, since the other has its own.
 fn tell() {
-    if let Ok(e) = web_sys::Event::new(LOST) {
-        let _ = window().dispatch_event(&e);
-    }
+    let hears = LINE.with_borrow_mut(|l| std::mem::take(&mut l.lost));
+    hears.iter().for_each(|f| f());
+    LINE.with_borrow_mut(|l| l.lost.extend(hears));
 }
 
 /// The worker is gone: what is open is asked of another.
@@ -156,10 +157,10 @@ fn lost() {
 pub fn Lost() -> impl IntoView {
     let settings = settings();
     let is_lost = RwSignal::new(false);
-    view::on_window(LOST, move || {
-        is_lost.try_set(true);
-    });
     LINE.with_borrow_mut(|l| {
+        l.lost.push(Box::new(move || {
+            is_lost.try_set(true);
+        }));
         l.back.push(Box::new(move || {
             is_lost.try_set(false);
         }))

@@ -40,7 +40,8 @@ fn download_of(name: &str) -> Option<&'static str> {
         n if n.starts_with("engine") => Some("engine"),
         n if n.starts_with("rooms") => Some("rooms"),
         n if n.starts_with("notices") => Some("notices"),
-        n if n.starts_with("icon-") || n == "sw.js" => None,
+        // What only a home screen fetches; the page's own icon is the drawn one.
+        n if n.ends_with(".png") || n == "sw.js" => None,
         _ => Some("page"),
     }
 }
@@ -100,7 +101,7 @@ pub fn finish(dist: &Path, worker: &str) -> Done {
         }
     }
     files.sort();
-    if let Some(plain) = files.iter().find(|n| !n.contains('-')) {
+    if let Some(plain) = files.iter().find(|n| !names.values().any(|hashed| hashed == *n)) {
         return Err(format!("{plain} has no hash in its name").into());
     }
     // The version of the whole, from everything but the version itself.

@@ -61,6 +61,7 @@ fn module(name: &str, is_page: bool, built: &Path, dist: &Path) -> Done {
     match done {
         Ok(s) if s.success() => Ok(fs::rename(&small, &wasm)?),
         Ok(s) => Err(format!("wasm-opt failed on {name} ({s})").into()),
-        Err(_) => Ok(()),
+        Err(e) if e.kind() == std::io::ErrorKind::NotFound => Ok(()),
+        Err(e) => Err(format!("wasm-opt cannot be started: {e}").into()),
     }
 }

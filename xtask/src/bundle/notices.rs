@@ -24,18 +24,7 @@ pub fn all(root: &Path) -> Done<String> {
             return Err(format!("{name} does not come from crates.io").into());
         }
         let folder = Path::new(str_of(&package, "manifest_path")).parent().unwrap_or(root).to_owned();
-        let mut files: Vec<_> = fs::read_dir(folder)?
-            .flatten()
-            .filter(|e| {
-                let n = e.file_name().to_string_lossy().to_uppercase();
-                e.path().is_file()
-                    && ["LICENSE", "LICENCE", "COPYING", "NOTICE"].iter().any(|x| n.starts_with(x))
-            })
-            .collect();
-        files.sort_by_key(fs::DirEntry::file_name);
-        // Of two to choose from, the shorter one.
-        let chosen = files.iter().filter_map(|f| fs::read_to_string(f.path()).ok()).min_by_key(String::len);
-        let text = chosen.unwrap_or_else(|| format!("Licence: {licence}\n"));
+        let text = notice(&folder, &licence).unwrap_or_else(|| standard(root, &package, &licence));
         texts.entry(text.trim().replace("\r\n", "\n")).or_default().insert(format!("{name} ({licence})"));
     }
     let mut out = String::from("Shortfall is built with the work of others, under these licences.\n");
@@ -44,6 +33,39 @@ pub fn all(root: &Path) -> Done<String> {
         out.push_str(&format!("\n{}\n\n{}\n\n{text}\n", "=".repeat(72), names.join("\n")));
     }
     Ok(out)
+}
+
+/// What a crate itself says: of licences to choose from the shortest text, of several that all hold every one.
+fn notice(folder: &Path, licence: &str) -> Option<String> {
+    let mut files: Vec<_> = fs::read_dir(folder)
+        .ok()?
+        .flatten()
+        .filter(|e| {
+            let n = e.file_name().to_string_lossy().to_uppercase();
+            e.path().is_file()
+                && ["LICENSE", "LICENCE", "UNLICENSE", "NOTICE"].iter().any(|x| n.starts_with(x))
+        })
+        .collect();
+    files.sort_by_key(fs::DirEntry::file_name);
+    let texts: Vec<String> = files.iter().filter_map(|f| fs::read_to_string(f.path()).ok()).collect();
+    if licence.contains(" AND ") && !texts.is_empty() {
+        return Some(texts.join("\n\n"));
+    }
+    texts.into_iter().min_by_key(String::len)
+}
+
+/// The usual text of a licence that a crate names and does not bring along.
+fn standard(root: &Path, package: &Value, licence: &str) -> String {
+    let file = if licence.contains("MIT") { "LICENSE-MIT" } else { "LICENSE-APACHE" };
+    let text = fs::read_to_string(root.join(file)).unwrap_or_default();
+    let authors: Vec<&str> =
+        package["authors"].as_array().into_iter().flatten().filter_map(Value::as_str).collect();
+    let own = text.lines().find(|l| l.starts_with("Copyright (c)")).unwrap_or_default();
+    let whose = format!(
+        "Copyright (c) {}",
+        if authors.is_empty() { "its authors".into() } else { authors.join(", ") }
+    );
+    if own.is_empty() { text } else { text.replace(own, &whose) }
 }
 
 /// What cargo calls the registry.
@@ -56,13 +78,46 @@ fn allowed(deny: &str) -> Vec<String> {
     list.split('"').skip(1).step_by(2).map(str::to_owned).collect()
 }
 
-/// Whether one of a crate's licences to choose from, with all that belong to it, is allowed.
+/// Whether a licence expression is met by allowed ones: of a choice one, of a sum all.
 fn is_allowed(licence: &str, allowed: &[String]) -> bool {
-    let plain = licence.replace(['(', ')'], "").replace('/', " OR ");
-    plain.split(" OR ").any(|choice| {
-        let mut parts = choice.split(" AND ").map(str::trim).peekable();
-        parts.peek().is_some_and(|p| !p.is_empty()) && parts.all(|p| allowed.iter().any(|a| a == p))
-    })
+    let spaced = licence.replace('/', " OR ").replace('(', " ( ").replace(')', " ) ");
+    let words: Vec<&str> = spaced.split_whitespace().collect();
+    let mut at = 0;
+    let met = choice(&words, &mut at, allowed);
+    met && at == words.len()
+}
+
+fn choice(words: &[&str], at: &mut usize, allowed: &[String]) -> bool {
+    let mut met = sum(words, at, allowed);
+    while words.get(*at) == Some(&"OR") {
+        *at += 1;
+        met |= sum(words, at, allowed);
+    }
+    met
+}
+
+fn sum(words: &[&str], at: &mut usize, allowed: &[String]) -> bool {
+    let mut met = one(words, at, allowed);
+    while words.get(*at) == Some(&"AND") {
+        *at += 1;
+        met &= one(words, at, allowed);
+    }
+    met
+}
+
+fn one(words: &[&str], at: &mut usize, allowed: &[String]) -> bool {
+    if words.get(*at) == Some(&"(") {
+        *at += 1;
+        let met = choice(words, at, allowed);
+        *at += 1;
+        return met;
+    }
+    // A name, and what is excepted from it.
+    let from = *at;
+    while words.get(*at).is_some_and(|w| !["OR", "AND", "(", ")"].contains(w)) {
+        *at += 1;
+    }
+    allowed.iter().any(|a| *a == words[from..*at].join(" "))
 }
 
 fn str_of<'a>(v: &'a Value, key: &str) -> &'a str {
@@ -114,6 +169,7 @@ mod tests {
             ("MIT OR Apache-2.0", true),
             ("Apache-2.0/MIT", true),
             ("(MIT OR Apache-2.0) AND Unicode-3.0", true),
+            ("(MIT OR Apache-2.0) AND GPL-3.0", false),
             ("GPL-3.0", false),
             ("MIT AND GPL-3.0", false),
             ("", false),

@@ -5,6 +5,7 @@
 //! right length; it carries no force in the simulation.
 
 pub mod camera;
+pub mod worker;
 
 use crate::geometry::body::{Capsule, PARTS, Part, Pose, capsules, dring_on_torso, standing};
 use crate::geometry::{Geometry, P, p, path_length, taut_path};

@@ -1,11 +1,12 @@
 //! Along the wall: a front view, and what the same slip does further along.
 
 use super::state::bench;
-use crate::rules::{HARD_SWING_M_S, LimitKind, place, reserve};
+use crate::rules::{HARD_SWING_M_S, LimitKind, Place, place, reserve};
 use crate::scenario::{AnchorKind, Scenario};
 use crate::studies::along_wall::{FURTHEST_M, STEP_M, Swing, offset_within_m, reach_m};
 use crate::texts::Bench as W;
 use crate::texts::Key;
+use crate::texts::say::Reader;
 use crate::ui::shared::asking::{self, NoAnswer};
 use crate::ui::shared::front::front;
 use crate::ui::shared::settings::settings;
@@ -15,6 +16,70 @@ use leptos::prelude::*;
 
 /// Lean of the rope past which it is told that the rafter is pushed out of its plane, rad (our own choice).
 const LEANS_RAD: f64 = 0.26;
+
+/// What one fall along the wall comes to, in sentences.
+struct SwingWords {
+    free: String,
+    held: String,
+    /// What stands in its way.
+    met: String,
+    room: String,
+}
+
+fn swing_words(r: Reader, w: &Swing, thing_m: f64) -> SwingWords {
+    let len = |x: f64, how| r.q(Quantity::Length, x, how);
+    let fast = |v: f64| r.q(Quantity::Speed, v, Rounding::Up);
+    let like = |v: f64| len(v * v / (2.0 * G_M_S2), Rounding::Up);
+    let free = r.f(
+        Key::SideWords,
+        &[
+            ("offset", &len(w.offset_m, Rounding::Nearest)),
+            ("lean", &r.q(Quantity::Angle, w.lean_rad, Rounding::Up)),
+            ("drop", &len(w.free.drop_m, Rounding::Up)),
+            ("extra", &len(w.extra_m.max(0.0), Rounding::Up)),
+            ("speed", &fast(w.free.speed_m_s)),
+            ("height", &like(w.free.speed_m_s)),
+        ],
+    );
+    let held = w.held.as_ref().map_or(r.t(Key::SideUntold).to_owned(), |f| {
+        r.f(
+            if f.speed_m_s > 0.0 { Key::SideHeld } else { Key::SideHeldShort },
+            &[
+                ("drop", &len(f.drop_m, Rounding::Up)),
+                ("speed", &fast(f.speed_m_s)),
+                ("at", &len(f.fastest_at_m.abs(), Rounding::Nearest)),
+                ("dragged", &len(f.dragged_m, Rounding::Up)),
+            ],
+        )
+    });
+    let met = match w.free.speed_at_m_s(thing_m) {
+        Some(v) => r.f(Key::SideThingHit, &[("speed", &fast(v)), ("height", &like(v))]),
+        None => r.t(Key::SideThingMiss).to_owned(),
+    };
+    let room = match w.room_m() {
+        Some(m) if m >= 0.0 => r.f(Key::SideRoom, &[("value", &len(m, Rounding::Down))]),
+        Some(m) => r.f(Key::SideMissing, &[("value", &len(-m, Rounding::Up))]),
+        None => r.t(Key::SideStays).to_owned(),
+    };
+    SwingWords { free, held, met, room }
+}
+
+/// A place's own limits along the wall, and their source.
+fn own_limit(r: Reader, place: Option<&'static Place>, swings: &[Swing]) -> Option<(String, String)> {
+    let len = |x: f64, how| r.q(Quantity::Length, x, how);
+    // The lean at one metre gives the height of anchor over D-ring.
+    let down_m = swings.last().map_or(1.0, |l| l.offset_m / l.lean_rad.tan());
+    let p = place?;
+    let (most, lean) = (p.limit(LimitKind::AnchorOffset)?, p.limit(LimitKind::AnchorLean)?);
+    let here = offset_within_m(most.value, lean.value, down_m);
+    Some((
+        r.f(
+            Key::SideLimit,
+            &[("most", &r.limit(most)), ("lean", &r.limit(lean)), ("here", &len(here, Rounding::Down))],
+        ),
+        r.source(most),
+    ))
+}
 
 /// The part of the page about moving along the wall.
 #[component]
@@ -40,40 +105,8 @@ pub fn Sideways() -> impl IntoView {
         let Some(w) = swings.iter().find(|w| (w.offset_m - at_m).abs() < STEP_M / 2.0) else {
             return Some(view! { <p>{r.t(Key::SideUntold)}</p> }.into_any());
         };
+        let told = swing_words(r, w, thing.get());
         let len = |x: f64, how| r.q(Quantity::Length, x, how);
-        let fast = |v: f64| r.q(Quantity::Speed, v, Rounding::Up);
-        let like = |v: f64| len(v * v / (2.0 * G_M_S2), Rounding::Up);
-        let words = r.f(
-            Key::SideWords,
-            &[
-                ("offset", &len(w.offset_m, Rounding::Nearest)),
-                ("lean", &r.q(Quantity::Angle, w.lean_rad, Rounding::Up)),
-                ("drop", &len(w.free.drop_m, Rounding::Up)),
-                ("extra", &len(w.extra_m.max(0.0), Rounding::Up)),
-                ("speed", &fast(w.free.speed_m_s)),
-                ("height", &like(w.free.speed_m_s)),
-            ],
-        );
-        let held = w.held.as_ref().map_or(r.t(Key::SideUntold).to_owned(), |f| {
-            r.f(
-                if f.speed_m_s > 0.0 { Key::SideHeld } else { Key::SideHeldShort },
-                &[
-                    ("drop", &len(f.drop_m, Rounding::Up)),
-                    ("speed", &fast(f.speed_m_s)),
-                    ("at", &len(f.fastest_at_m.abs(), Rounding::Nearest)),
-                    ("dragged", &len(f.dragged_m, Rounding::Up)),
-                ],
-            )
-        });
-        let met = match w.free.speed_at_m_s(thing.get()) {
-            Some(v) => r.f(Key::SideThingHit, &[("speed", &fast(v)), ("height", &like(v))]),
-            None => r.t(Key::SideThingMiss).to_owned(),
-        };
-        let room = match w.room_m() {
-            Some(m) if m >= 0.0 => r.f(Key::SideRoom, &[("value", &len(m, Rounding::Down))]),
-            Some(m) => r.f(Key::SideMissing, &[("value", &len(-m, Rounding::Up))]),
-            None => r.t(Key::SideStays).to_owned(),
-        };
         let kept = reserve();
         let furthest = kept.and_then(|l| reach_m(&swings, l.value, HARD_SWING_M_S));
         let reach = kept.map(|l| {
@@ -87,23 +120,7 @@ pub fn Sideways() -> impl IntoView {
                 None => r.f(Key::SideReachNone, &[("reserve", &reserve), ("fast", &speed)]),
             }
         });
-        // The lean at one metre gives the height of anchor over D-ring.
-        let down_m = swings.last().map_or(1.0, |l| l.offset_m / l.lean_rad.tan());
-        let own = bench.scenario.with(|s| place(&s.place)).and_then(|p| {
-            let (most, lean) = (p.limit(LimitKind::AnchorOffset)?, p.limit(LimitKind::AnchorLean)?);
-            let here = offset_within_m(most.value, lean.value, down_m);
-            Some((
-                r.f(
-                    Key::SideLimit,
-                    &[
-                        ("most", &r.limit(most)),
-                        ("lean", &r.limit(lean)),
-                        ("here", &len(here, Rounding::Down)),
-                    ],
-                ),
-                r.source(most),
-            ))
-        });
+        let own = own_limit(r, bench.scenario.with(|s| place(&s.place)), &swings);
         // Past this lean the rafter is pushed out of its plane.
         let plate = bench.scenario.with(|s| {
             matches!(s.anchor.kind, AnchorKind::RidgePlateInFraming | AnchorKind::RidgePlateInSheathing)
@@ -119,10 +136,10 @@ pub fn Sideways() -> impl IntoView {
             view! {
                 {front(w, roof_m, Some(thing.get()), furthest, label)}
                 <p class="hint">{r.t(Key::FrontLegend)}</p>
-                <p id="side-words">{words}</p>
-                <p>{room}</p>
-                <p>{held}</p>
-                <p id="side-met">{met}</p>
+                <p id="side-words">{told.free}</p>
+                <p>{told.room}</p>
+                <p>{told.held}</p>
+                <p id="side-met">{told.met}</p>
                 {leans.map(|t| view! { <p class="hint">{t}</p> })}
                 {reach.map(|t| view! { <p><strong>{t}</strong></p> })}
                 {own.map(|(t, s)| view! { <p>{t}</p><p class="source">{s}</p> })}

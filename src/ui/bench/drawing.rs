@@ -54,56 +54,12 @@ fn dimension(
     .into_any()
 }
 
-/// The whole drawing.
+/// Free fall and room after a fall, the feet's height before it.
 #[component]
-pub fn Drawing() -> impl IntoView {
-    let (bench, settings, player) = (bench(), settings(), player());
+fn Dimensions(near: Signal<bool>) -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
     let reader = move || settings.reader();
-    // While a fall plays the camera is on the worker; else the whole house.
-    let is_near = move || {
-        bench.phase.get() == Phase::Playing || (bench.phase.get() == Phase::Shown && player.playing.get())
-    };
-    let view_box = move || {
-        bench.geometry.with(|g| {
-            let Some(g) = g else { return "0 0 100 100".to_owned() };
-            let (left_m, bottom_m, right_m, top_m) = bench.drawn.with(|s| bounds(g, s));
-            let mut frame = Frame { left_m, bottom_m, right_m, top_m };
-            if is_near()
-                && let Some(run) = bench.run.get()
-            {
-                frame = camera::fall(g, &run.trace, player.clock.get(), frame);
-            }
-            format!(
-                "{} {} {} {}",
-                cm(frame.left_m),
-                cm(-frame.top_m),
-                cm(frame.width_m()),
-                cm(frame.height_m())
-            )
-        })
-    };
-    // What is drawn now: a moment of the run, or the set-up.
-    let scene = Memo::new(move |_| {
-        let showing = matches!(bench.phase.get(), Phase::Playing | Phase::Shown);
-        bench.geometry.with(|g| {
-            let g = g.as_ref()?;
-            if showing && let Some(r) = bench.run.get() {
-                let q = r.trace.at(player.clock.get())?;
-                return Some(build(&r.set_up, r.set_up.geometry(), &q));
-            }
-            bench.drawn.with(|s| Some(standing_scene(s, g)))
-        })
-    });
-    let ghost = Memo::new(move |_| {
-        let r = bench.ghost.get()?;
-        // The fall at another house says nothing here.
-        if bench.drawn.with(|s| s.house != r.set_up.house) {
-            return None;
-        }
-        let at = decisive_s(&r.trace);
-        Some(build(&r.set_up, r.set_up.geometry(), &r.trace.at(at)?))
-    });
-    let dims = move || -> Vec<AnyView> {
+    move || -> Vec<AnyView> {
         let Some(g) = bench.geometry.get() else { return vec![] };
         let s = bench.drawn.get();
         let (_, _, r, _) = bounds(&g, &s);
@@ -113,7 +69,7 @@ pub fn Drawing() -> impl IntoView {
         };
         let mut out = vec![];
         match (bench.phase.get(), bench.run.get()) {
-            (Phase::Shown, Some(run)) if run.trace.is_sound() && !is_near() => {
+            (Phase::Shown, Some(run)) if run.trace.is_sound() && !near.get() => {
                 let t = &run.trace;
                 let y = g.dring.y;
                 if t.outcome != Outcome::LetGo {
@@ -161,8 +117,14 @@ pub fn Drawing() -> impl IntoView {
             _ => {}
         }
         out
-    };
-    let labels = move || {
+    }
+}
+
+/// Which part is which, before a fall.
+#[component]
+fn PartNames() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    move || {
         let g = bench.geometry.get()?;
         if bench.phase.get() != Phase::Choosing {
             return None;
@@ -172,9 +134,15 @@ pub fn Drawing() -> impl IntoView {
             <text class="label" x=cm(a.x + 0.62) y=cm(-a.y - 0.18)>{settings.s(Key::LabelAnchor)}</text>
             <text class="label" x=cm(q.x - 0.55) y=cm(-q.y + 0.08) text-anchor="end">{settings.s(Key::LabelGrab)}</text>
         })
-    };
-    let bar = move || {
-        let g = bench.geometry.get().filter(|_| !is_near())?;
+    }
+}
+
+#[component]
+fn ScaleBar(near: Signal<bool>) -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let reader = move || settings.reader();
+    move || {
+        let g = bench.geometry.get().filter(|_| !near.get())?;
         let (l, b, _, _) = bench.drawn.with(|s| bounds(&g, s));
         let length = if settings.units.get() == Units::Metric { 1.0 } else { 5.0 * FT_M };
         let (x, y) = (l + 0.25, -b - 0.16);
@@ -196,7 +164,57 @@ pub fn Drawing() -> impl IntoView {
                 <text class="label" x=cm(x + length + 0.12) y=cm(y + 0.1)>{label}</text>
             </g>
         })
+    }
+}
+
+/// The whole drawing.
+#[component]
+pub fn Drawing() -> impl IntoView {
+    let (bench, settings, player) = (bench(), settings(), player());
+    // While a fall plays the camera is on the worker; else the whole house.
+    let near = Signal::derive(move || {
+        bench.phase.get() == Phase::Playing || (bench.phase.get() == Phase::Shown && player.playing.get())
+    });
+    let view_box = move || {
+        bench.geometry.with(|g| {
+            let Some(g) = g else { return "0 0 100 100".to_owned() };
+            let (left_m, bottom_m, right_m, top_m) = bench.drawn.with(|s| bounds(g, s));
+            let mut frame = Frame { left_m, bottom_m, right_m, top_m };
+            if near.get()
+                && let Some(run) = bench.run.get()
+            {
+                frame = camera::fall(g, &run.trace, player.clock.get(), frame);
+            }
+            format!(
+                "{} {} {} {}",
+                cm(frame.left_m),
+                cm(-frame.top_m),
+                cm(frame.width_m()),
+                cm(frame.height_m())
+            )
+        })
     };
+    // What is drawn now: a moment of the run, or the set-up.
+    let scene = Memo::new(move |_| {
+        let showing = matches!(bench.phase.get(), Phase::Playing | Phase::Shown);
+        bench.geometry.with(|g| {
+            let g = g.as_ref()?;
+            if showing && let Some(r) = bench.run.get() {
+                let q = r.trace.at(player.clock.get())?;
+                return Some(build(&r.set_up, r.set_up.geometry(), &q));
+            }
+            bench.drawn.with(|s| Some(standing_scene(s, g)))
+        })
+    });
+    let ghost = Memo::new(move |_| {
+        let r = bench.ghost.get()?;
+        // The fall at another house says nothing here.
+        if bench.drawn.with(|s| s.house != r.set_up.house) {
+            return None;
+        }
+        let at = decisive_s(&r.trace);
+        Some(build(&r.set_up, r.set_up.geometry(), &r.trace.at(at)?))
+    });
     let house = move || {
         let g = bench.geometry.get()?;
         let s = bench.drawn.get();
@@ -217,9 +235,9 @@ pub fn Drawing() -> impl IntoView {
                     <Figure scene=scene.into() set_up=bench.drawn.into() />
                 </Show>
             </g>
-            {dims}
-            {labels}
-            {bar}
+            <Dimensions near=near />
+            <PartNames />
+            <ScaleBar near=near />
             <Handles />
         </svg>
         <Show when=move || ghost.with(Option::is_some)>

@@ -128,20 +128,278 @@ fn AnchorDetails() -> impl IntoView {
     }
 }
 
+#[component]
+fn AnchorCard() -> impl IntoView {
+    view! {
+        <PartCard number=1 title=Key::PartAnchor
+            summary=|r, s| r.t(s.anchor.kind.label()).to_owned()>
+            <Choice name="anchor" label=Text::of(Key::AnchorKindLabel)
+                options=labels(&AnchorKind::ALL, AnchorKind::label)
+                get=|s| AnchorKind::ALL.iter().position(|k| *k == s.anchor.kind).unwrap_or(0)
+                set=|s, i| if let Some(k) = AnchorKind::ALL.get(i) { s.anchor.kind = *k } />
+            <AnchorDetails />
+            <NumberField field=Field::AnchorFromRidge />
+        </PartCard>
+    }
+}
+
+#[component]
+fn LifelineCard() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let other_rope = Memo::new(move |_| bench.scenario.with(|s| s.lifeline.kind == RopeKind::Stated));
+    let finer = settings.s(Key::MoreChoices);
+    view! {
+        <PartCard number=2 title=Key::PartLifeline
+            summary=|r, s| {
+                let l = &s.lifeline;
+                let mut out = format!("{}, {}, {}", near(r, Quantity::Length, l.length_m),
+                    r.t(l.kind.label()), r.t(l.end.label()));
+                if l.slack_m > 0.0 {
+                    out.push_str(&format!(", {} {}", r.t(Key::RopeSlack).to_lowercase(), near(r, Quantity::Length, l.slack_m)));
+                }
+                if l.edge == RopeEdge::Bare {
+                    out.push_str(&format!(", {}", r.t(Key::EdgeBare)));
+                }
+                out
+            }>
+            <NumberField field=Field::LifelineLength />
+            <NumberField field=Field::LifelineSlack />
+            <Choice name="edge" label=Key::RopeEdgeLabel
+                options=labels(RopeEdge::ALL, RopeEdge::label)
+                get=|s| at(RopeEdge::ALL, s.lifeline.edge)
+                set=|s, i| if let Some(x) = RopeEdge::ALL.get(i) { s.lifeline.edge = *x } />
+            <Choice name="knot" label=Key::EndKnot
+                options=labels(RopeEnd::ALL, RopeEnd::label)
+                get=|s| at(RopeEnd::ALL, s.lifeline.end)
+                set=|s, i| if let Some(x) = RopeEnd::ALL.get(i) { s.lifeline.end = *x } />
+            <Choice name="rope" label=Key::RopeKindLabel
+                options=labels(RopeKind::ALL, RopeKind::label)
+                get=|s| at(RopeKind::ALL, s.lifeline.kind)
+                set=|s, i| if let Some(k) = RopeKind::ALL.get(i) {
+                    s.lifeline.modulus_n = rope_modulus_n(&s.lifeline);
+                    s.lifeline.kind = *k;
+                } />
+            <Show when=move || other_rope.get()>
+                <details class="finer" open=true><summary>{finer}</summary>
+                    <NumberField field=Field::LifelineModulus /></details></Show>
+        </PartCard>
+    }
+}
+
+#[component]
+fn GrabCard() -> impl IntoView {
+    view! {
+        <PartCard number=3 title=Key::PartGrab open=true
+            summary=|r, s| {
+                let up = s.grab.above_dring_m;
+                let arrow = r.t(if s.grab.arrow == Arrow::Up { Key::ArrowUp } else { Key::ArrowDown });
+                format!("{}{}, {} {}", if up > 0.0 { "+" } else { "" }, near(r, Quantity::Length, up),
+                    r.t(Key::GrabArrow).to_lowercase(), arrow)
+            }>
+            <NumberField field=Field::GrabAboveDring slider=true />
+            <Choice name="arrow" label=Key::GrabArrow icons=&["▲", "▼"]
+                options=labels(&[Arrow::Up, Arrow::Down], Arrow::label)
+                get=|s| usize::from(s.grab.arrow == Arrow::Down)
+                set=|s, i| s.grab.arrow = [Arrow::Up, Arrow::Down][i.min(1)] />
+            <Choice name="bolt" label=Key::GrabBolt
+                options=labels(&[Bolt::Tight, Bolt::Loose], Bolt::label)
+                get=|s| usize::from(s.grab.bolt == Bolt::Loose)
+                set=|s, i| s.grab.bolt = [Bolt::Tight, Bolt::Loose][i.min(1)] />
+            <Choice name="latch" label=Key::GrabLatch
+                options=labels(&[Latch::Closed, Latch::Open], Latch::label)
+                get=|s| usize::from(s.grab.latch == Latch::Open)
+                set=|s, i| s.grab.latch = [Latch::Closed, Latch::Open][i.min(1)] />
+        </PartCard>
+    }
+}
+
+#[component]
+fn LanyardCard() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let absorber = Memo::new(move |_| bench.scenario.with(has_absorber));
+    let stated = Memo::new(move |_| bench.scenario.with(|s| Field::DeployForce.get(s).is_some()));
+    let finer = settings.s(Key::MoreChoices);
+    view! {
+        <PartCard number=4 title=Key::PartLanyard
+            summary=|r, s| format!("{}, {} {}", near(r, Quantity::Length, s.lanyard.length_m),
+                r.t(Key::AbsorberLabel).to_lowercase(),
+                r.t(if s.lanyard.absorber.is_some() { Key::AbsorberYes } else { Key::AbsorberNo }))>
+            <NumberField field=Field::LanyardLength />
+            <Choice name="clipped" label=W::ClipLabel options=vec![W::ClipYes, W::ClipNo]
+                get=|s| usize::from(!s.lanyard.clipped) set=|s, i| s.lanyard.clipped = i == 0 />
+            <Choice name="absorber" label=Key::AbsorberLabel
+                options=vec![Key::AbsorberYes, Key::AbsorberNo]
+                get=|s| usize::from(!has_absorber(s))
+                set=|s, i| s.lanyard.absorber = (i == 0).then(Absorber::default) />
+            <Show when=move || absorber.get()>
+                <Choice name="class" label=Key::AbsorberClassLabel
+                    options=labels(&CLASSES, AbsorberClass::label)
+                    get=|s| s.lanyard.absorber.map_or(0, |a| at(&CLASSES, a.class))
+                    set=|s, i| if let (Some(a), Some(c)) = (&mut s.lanyard.absorber, CLASSES.get(i)) { a.class = *c } />
+                <details class="finer"><summary>{finer}</summary>
+                    <Show when=move || stated.get()><NumberField field=Field::DeployForce /></Show>
+                    <NumberField field=Field::MaxExtension /></details>
+            </Show>
+        </PartCard>
+    }
+}
+
+#[component]
+fn HarnessCard() -> impl IntoView {
+    let settings = settings();
+    let finer = settings.s(Key::MoreChoices);
+    view! {
+        <PartCard number=5 title=Key::PartHarness
+            summary=|r, s| format!("{} {}, {}", r.t(Key::HarnessFitLabel).to_lowercase(),
+                r.t(if s.worker.harness == HarnessFit::Snug { Key::FitSnug } else { Key::FitLoose }),
+                near(r, Quantity::Mass, s.worker.mass_kg))>
+            <Choice name="harness" label=Key::HarnessFitLabel
+                options=labels(&[HarnessFit::Snug, HarnessFit::Loose], HarnessFit::label)
+                get=|s| usize::from(s.worker.harness == HarnessFit::Loose)
+                set=|s, i| s.worker.harness = [HarnessFit::Snug, HarnessFit::Loose][i.min(1)] />
+            <NumberField field=Field::Mass slider=true />
+            <details class="finer"><summary>{finer}</summary>
+                <NumberField field=Field::Stature /></details>
+        </PartCard>
+    }
+}
+
+#[component]
+fn GearCard() -> impl IntoView {
+    view! {
+        <PartCard number=6 title=Key::PartGear summary=gear_summary>
+            <GearCheck />
+        </PartCard>
+    }
+}
+
+#[component]
+fn StanceCard() -> impl IntoView {
+    let bench = bench();
+    let is_roof = Memo::new(move |_| bench.scenario.with(|s| matches!(s.stance, Stance::Roof { .. })));
+    view! {
+        <PartCard number=7 title=Key::PartStance
+            summary=|r, s| match s.stance {
+                Stance::Ladder { standing_height_m } => format!("{}, {}", r.t(Key::StanceLadder),
+                    near(r, Quantity::Length, standing_height_m)),
+                Stance::Roof { from_eave_m } => format!("{}, {}", r.t(Key::StanceRoof),
+                    near(r, Quantity::Length, from_eave_m)),
+            }>
+            <Choice name="stance" label=Key::StanceLabel
+                options=vec![Key::StanceLadder, Key::StanceRoof]
+                get=|s| usize::from(matches!(s.stance, Stance::Roof { .. }))
+                set=|s, i| s.stance = if i == 1 { Stance::Roof { from_eave_m: 1.2 } }
+                    else { Stance::Ladder { standing_height_m: (s.house.eave_height_m - 2.0).max(0.5) } } />
+            <Show when=move || is_roof.get()
+                fallback=|| view! { <NumberField field=Field::StandingHeight slider=true /> }>
+                <NumberField field=Field::FromEave slider=true />
+            </Show>
+        </PartCard>
+    }
+}
+
+#[component]
+fn LadderCard() -> impl IntoView {
+    view! {
+        <PartCard number=8 title=Key::PartLadder
+            summary=|r, s| format!("{}, {}", near(r, Quantity::Length, s.ladder.length_m),
+                r.q(Quantity::Angle, crate::geometry::ladder_line(s).map_or(0.0, |l| l.angle_rad()), Rounding::Nearest))>
+            <NumberField field=Field::LadderFoot slider=true />
+            <NumberField field=Field::LadderLength />
+            <Choice name="tied" label=Key::LadderTiedLabel
+                options=vec![Key::LadderTiedYes, Key::LadderTiedNo]
+                get=|s| usize::from(!s.ladder.tied) set=|s, i| s.ladder.tied = i == 0 />
+            <NumberField field=Field::ReachOut slider=true />
+        </PartCard>
+    }
+}
+
+#[component]
+fn HouseCard() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let is_deck =
+        Memo::new(move |_| bench.scenario.with(|s| matches!(s.house.below, Below::Obstacle { .. })));
+    let finer = settings.s(Key::MoreChoices);
+    view! {
+        <PartCard number=9 title=Key::PartHouse
+            summary=|r, s| format!("{} {}, {}", r.t(Key::EaveHeight).to_lowercase(),
+                near(r, Quantity::Length, s.house.eave_height_m),
+                r.t(match s.house.below { Below::BareGround => Key::BelowGround, _ => Key::BelowObstacle }))>
+            <Choice name="below" label=Key::BelowLabel
+                options=vec![Key::BelowGround, Key::BelowObstacle]
+                get=|s| usize::from(matches!(s.house.below, Below::Obstacle { .. }))
+                set=|s, i| s.house.below = if i == 1 { ORDINARY_OBSTACLE } else { Below::BareGround } />
+            <Show when=move || is_deck.get()>
+                <NumberField field=Field::ObstacleHeight />
+                <NumberField field=Field::ObstacleDistance />
+                <NumberField field=Field::ObstacleWidth />
+            </Show>
+            <NumberField field=Field::EaveHeight />
+            <details class="finer"><summary>{finer}</summary>
+                <NumberField field=Field::GroundSlope />
+                <NumberField field=Field::RoofPitch />
+                <NumberField field=Field::HalfSpan />
+                <NumberField field=Field::Overhang /></details>
+        </PartCard>
+    }
+}
+
+#[component]
+fn AroundCard() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let has_wire = Memo::new(move |_| bench.scenario.with(|s| s.power_line.is_some()));
+    view! {
+        <PartCard number=10 title=Key::PartAround
+            summary=|r, s| format!("{}, {}{}{}", r.t(s.weather.label()),
+                r.t(Key::WireLabel).to_lowercase(), r.colon(),
+                r.t(if s.power_line.is_some() { Key::WireYes } else { Key::WireNo }))>
+            <Choice name="weather" label=Key::WeatherLabel options=labels(Weather::ALL, Weather::label)
+                get=|s| at(Weather::ALL, s.weather)
+                set=|s, i| if let Some(x) = Weather::ALL.get(i) { s.weather = *x } />
+            <Choice name="wire" label=Key::WireLabel
+                options=vec![Key::WireNo, Key::WireYes]
+                get=|s| usize::from(s.power_line.is_some())
+                set=|s, i| s.power_line = (i == 1).then(PowerLine::default) />
+            <Show when=move || has_wire.get()>
+                <p class="problems caution">{settings.s(W::WireCaution)}</p>
+                <Choice name="voltage" label=Key::VoltageLabel options=labels(Voltage::ALL, Voltage::label)
+                    get=|s| s.power_line.map_or(0, |l| at(Voltage::ALL, l.voltage))
+                    set=|s, i| if let (Some(l), Some(v)) = (&mut s.power_line, Voltage::ALL.get(i)) { l.voltage = *v } />
+                <NumberField field=Field::LineHeight />
+                <NumberField field=Field::LineDistance />
+            </Show>
+        </PartCard>
+    }
+}
+
+#[component]
+fn PlanCard() -> impl IntoView {
+    view! {
+        <PartCard number=11 title=Key::PartPlan
+            summary=|r, s| format!("{} {}", r.t(Key::RescueLabel).to_lowercase(), r.t(s.plan.rescue.label()))>
+            <Choice name="other" label=Key::OtherMethodLabel
+                options=labels(OtherMethod::ALL, OtherMethod::label)
+                get=|s| at(OtherMethod::ALL, s.plan.other_method)
+                set=|s, i| if let Some(x) = OtherMethod::ALL.get(i) { s.plan.other_method = *x } />
+            <Choice name="rescue" label=Key::RescueLabel
+                options=labels(RescuePlan::ALL, RescuePlan::label)
+                get=|s| at(RescuePlan::ALL, s.plan.rescue)
+                set=|s, i| if let Some(x) = RescuePlan::ALL.get(i) { s.plan.rescue = *x } />
+            <Choice name="chooser" label=Key::ChooserLabel
+                options=labels(AnchorChosenBy::ALL, AnchorChosenBy::label)
+                get=|s| at(AnchorChosenBy::ALL, s.plan.anchor_by)
+                set=|s, i| if let Some(x) = AnchorChosenBy::ALL.get(i) { s.plan.anchor_by = *x } />
+            <Day name="trained-on" label=Key::TrainedOn get=|s| &s.plan.trained_on
+                set=|s, d| s.plan.trained_on = d />
+            <Day name="work-on" label=Key::WorkOn get=|s| &s.plan.work_on set=|s, d| s.plan.work_on = d />
+        </PartCard>
+    }
+}
+
 /// All parts.
 #[component]
 pub fn SetUp() -> impl IntoView {
     let (bench, settings) = (bench(), settings());
-    let is_roof = move || bench.scenario.with(|s| matches!(s.stance, Stance::Roof { .. }));
-    let is_deck = move || bench.scenario.with(|s| matches!(s.house.below, Below::Obstacle { .. }));
-    let absorber = move || bench.scenario.with(has_absorber);
-    let absorber = Memo::new(move |_| absorber());
-    let stated = Memo::new(move |_| bench.scenario.with(|s| Field::DeployForce.get(s).is_some()));
-    let has_wire = Memo::new(move |_| bench.scenario.with(|s| s.power_line.is_some()));
-    let other_rope = Memo::new(move |_| bench.scenario.with(|s| s.lifeline.kind == RopeKind::Stated));
-    let is_roof = Memo::new(move |_| is_roof());
-    let is_deck = Memo::new(move |_| is_deck());
-    let finer = settings.s(Key::MoreChoices);
     view! {
         <section class="setup" aria-labelledby="setup-h">
             <div class="setup-head">
@@ -159,201 +417,17 @@ pub fn SetUp() -> impl IntoView {
             </div>
 
             <Houses />
-            <PartCard number=1 title=Key::PartAnchor
-                summary=|r, s| r.t(s.anchor.kind.label()).to_owned()>
-                <Choice name="anchor" label=Text::of(Key::AnchorKindLabel)
-                    options=labels(&AnchorKind::ALL, AnchorKind::label)
-                    get=|s| AnchorKind::ALL.iter().position(|k| *k == s.anchor.kind).unwrap_or(0)
-                    set=|s, i| if let Some(k) = AnchorKind::ALL.get(i) { s.anchor.kind = *k } />
-                <AnchorDetails />
-                <NumberField field=Field::AnchorFromRidge />
-            </PartCard>
-
-            <PartCard number=2 title=Key::PartLifeline
-                summary=|r, s| {
-                    let l = &s.lifeline;
-                    let mut out = format!("{}, {}, {}", near(r, Quantity::Length, l.length_m),
-                        r.t(l.kind.label()), r.t(l.end.label()));
-                    if l.slack_m > 0.0 {
-                        out.push_str(&format!(", {} {}", r.t(Key::RopeSlack).to_lowercase(), near(r, Quantity::Length, l.slack_m)));
-                    }
-                    if l.edge == RopeEdge::Bare {
-                        out.push_str(&format!(", {}", r.t(Key::EdgeBare)));
-                    }
-                    out
-                }>
-                <NumberField field=Field::LifelineLength />
-                <NumberField field=Field::LifelineSlack />
-                <Choice name="edge" label=Key::RopeEdgeLabel
-                    options=labels(RopeEdge::ALL, RopeEdge::label)
-                    get=|s| at(RopeEdge::ALL, s.lifeline.edge)
-                    set=|s, i| if let Some(x) = RopeEdge::ALL.get(i) { s.lifeline.edge = *x } />
-                <Choice name="knot" label=Key::EndKnot
-                    options=labels(RopeEnd::ALL, RopeEnd::label)
-                    get=|s| at(RopeEnd::ALL, s.lifeline.end)
-                    set=|s, i| if let Some(x) = RopeEnd::ALL.get(i) { s.lifeline.end = *x } />
-                <Choice name="rope" label=Key::RopeKindLabel
-                    options=labels(RopeKind::ALL, RopeKind::label)
-                    get=|s| at(RopeKind::ALL, s.lifeline.kind)
-                    set=|s, i| if let Some(k) = RopeKind::ALL.get(i) {
-                        s.lifeline.modulus_n = rope_modulus_n(&s.lifeline);
-                        s.lifeline.kind = *k;
-                    } />
-                <Show when=move || other_rope.get()>
-                    <details class="finer" open=true><summary>{finer}</summary>
-                        <NumberField field=Field::LifelineModulus /></details></Show>
-            </PartCard>
-
-            <PartCard number=3 title=Key::PartGrab open=true
-                summary=|r, s| {
-                    let up = s.grab.above_dring_m;
-                    let arrow = r.t(if s.grab.arrow == Arrow::Up { Key::ArrowUp } else { Key::ArrowDown });
-                    format!("{}{}, {} {}", if up > 0.0 { "+" } else { "" }, near(r, Quantity::Length, up),
-                        r.t(Key::GrabArrow).to_lowercase(), arrow)
-                }>
-                <NumberField field=Field::GrabAboveDring slider=true />
-                <Choice name="arrow" label=Key::GrabArrow icons=&["▲", "▼"]
-                    options=labels(&[Arrow::Up, Arrow::Down], Arrow::label)
-                    get=|s| usize::from(s.grab.arrow == Arrow::Down)
-                    set=|s, i| s.grab.arrow = [Arrow::Up, Arrow::Down][i.min(1)] />
-                <Choice name="bolt" label=Key::GrabBolt
-                    options=labels(&[Bolt::Tight, Bolt::Loose], Bolt::label)
-                    get=|s| usize::from(s.grab.bolt == Bolt::Loose)
-                    set=|s, i| s.grab.bolt = [Bolt::Tight, Bolt::Loose][i.min(1)] />
-                <Choice name="latch" label=Key::GrabLatch
-                    options=labels(&[Latch::Closed, Latch::Open], Latch::label)
-                    get=|s| usize::from(s.grab.latch == Latch::Open)
-                    set=|s, i| s.grab.latch = [Latch::Closed, Latch::Open][i.min(1)] />
-            </PartCard>
-
-            <PartCard number=4 title=Key::PartLanyard
-                summary=|r, s| format!("{}, {} {}", near(r, Quantity::Length, s.lanyard.length_m),
-                    r.t(Key::AbsorberLabel).to_lowercase(),
-                    r.t(if s.lanyard.absorber.is_some() { Key::AbsorberYes } else { Key::AbsorberNo }))>
-                <NumberField field=Field::LanyardLength />
-                <Choice name="clipped" label=W::ClipLabel options=vec![W::ClipYes, W::ClipNo]
-                    get=|s| usize::from(!s.lanyard.clipped) set=|s, i| s.lanyard.clipped = i == 0 />
-                <Choice name="absorber" label=Key::AbsorberLabel
-                    options=vec![Key::AbsorberYes, Key::AbsorberNo]
-                    get=|s| usize::from(!has_absorber(s))
-                    set=|s, i| s.lanyard.absorber = (i == 0).then(Absorber::default) />
-                <Show when=move || absorber.get()>
-                    <Choice name="class" label=Key::AbsorberClassLabel
-                        options=labels(&CLASSES, AbsorberClass::label)
-                        get=|s| s.lanyard.absorber.map_or(0, |a| at(&CLASSES, a.class))
-                        set=|s, i| if let (Some(a), Some(c)) = (&mut s.lanyard.absorber, CLASSES.get(i)) { a.class = *c } />
-                    <details class="finer"><summary>{finer}</summary>
-                        <Show when=move || stated.get()><NumberField field=Field::DeployForce /></Show>
-                        <NumberField field=Field::MaxExtension /></details>
-                </Show>
-            </PartCard>
-
-            <PartCard number=5 title=Key::PartHarness
-                summary=|r, s| format!("{} {}, {}", r.t(Key::HarnessFitLabel).to_lowercase(),
-                    r.t(if s.worker.harness == HarnessFit::Snug { Key::FitSnug } else { Key::FitLoose }),
-                    near(r, Quantity::Mass, s.worker.mass_kg))>
-                <Choice name="harness" label=Key::HarnessFitLabel
-                    options=labels(&[HarnessFit::Snug, HarnessFit::Loose], HarnessFit::label)
-                    get=|s| usize::from(s.worker.harness == HarnessFit::Loose)
-                    set=|s, i| s.worker.harness = [HarnessFit::Snug, HarnessFit::Loose][i.min(1)] />
-                <NumberField field=Field::Mass slider=true />
-                <details class="finer"><summary>{finer}</summary>
-                    <NumberField field=Field::Stature /></details>
-            </PartCard>
-
-            <PartCard number=6 title=Key::PartGear summary=gear_summary>
-                <GearCheck />
-            </PartCard>
-
-            <PartCard number=7 title=Key::PartStance
-                summary=|r, s| match s.stance {
-                    Stance::Ladder { standing_height_m } => format!("{}, {}", r.t(Key::StanceLadder),
-                        near(r, Quantity::Length, standing_height_m)),
-                    Stance::Roof { from_eave_m } => format!("{}, {}", r.t(Key::StanceRoof),
-                        near(r, Quantity::Length, from_eave_m)),
-                }>
-                <Choice name="stance" label=Key::StanceLabel
-                    options=vec![Key::StanceLadder, Key::StanceRoof]
-                    get=|s| usize::from(matches!(s.stance, Stance::Roof { .. }))
-                    set=|s, i| s.stance = if i == 1 { Stance::Roof { from_eave_m: 1.2 } }
-                        else { Stance::Ladder { standing_height_m: (s.house.eave_height_m - 2.0).max(0.5) } } />
-                <Show when=move || is_roof.get()
-                    fallback=|| view! { <NumberField field=Field::StandingHeight slider=true /> }>
-                    <NumberField field=Field::FromEave slider=true />
-                </Show>
-            </PartCard>
-
-            <PartCard number=8 title=Key::PartLadder
-                summary=|r, s| format!("{}, {}", near(r, Quantity::Length, s.ladder.length_m),
-                    r.q(Quantity::Angle, crate::geometry::ladder_line(s).map_or(0.0, |l| l.angle_rad()), Rounding::Nearest))>
-                <NumberField field=Field::LadderFoot slider=true />
-                <NumberField field=Field::LadderLength />
-                <Choice name="tied" label=Key::LadderTiedLabel
-                    options=vec![Key::LadderTiedYes, Key::LadderTiedNo]
-                    get=|s| usize::from(!s.ladder.tied) set=|s, i| s.ladder.tied = i == 0 />
-                <NumberField field=Field::ReachOut slider=true />
-            </PartCard>
-
-            <PartCard number=9 title=Key::PartHouse
-                summary=|r, s| format!("{} {}, {}", r.t(Key::EaveHeight).to_lowercase(),
-                    near(r, Quantity::Length, s.house.eave_height_m),
-                    r.t(match s.house.below { Below::BareGround => Key::BelowGround, _ => Key::BelowObstacle }))>
-                <Choice name="below" label=Key::BelowLabel
-                    options=vec![Key::BelowGround, Key::BelowObstacle]
-                    get=|s| usize::from(matches!(s.house.below, Below::Obstacle { .. }))
-                    set=|s, i| s.house.below = if i == 1 { ORDINARY_OBSTACLE } else { Below::BareGround } />
-                <Show when=move || is_deck.get()>
-                    <NumberField field=Field::ObstacleHeight />
-                    <NumberField field=Field::ObstacleDistance />
-                    <NumberField field=Field::ObstacleWidth />
-                </Show>
-                <NumberField field=Field::EaveHeight />
-                <details class="finer"><summary>{finer}</summary>
-                    <NumberField field=Field::GroundSlope />
-                    <NumberField field=Field::RoofPitch />
-                    <NumberField field=Field::HalfSpan />
-                    <NumberField field=Field::Overhang /></details>
-            </PartCard>
-
-            <PartCard number=10 title=Key::PartAround
-                summary=|r, s| format!("{}, {}{}{}", r.t(s.weather.label()),
-                    r.t(Key::WireLabel).to_lowercase(), r.colon(),
-                    r.t(if s.power_line.is_some() { Key::WireYes } else { Key::WireNo }))>
-                <Choice name="weather" label=Key::WeatherLabel options=labels(Weather::ALL, Weather::label)
-                    get=|s| at(Weather::ALL, s.weather)
-                    set=|s, i| if let Some(x) = Weather::ALL.get(i) { s.weather = *x } />
-                <Choice name="wire" label=Key::WireLabel
-                    options=vec![Key::WireNo, Key::WireYes]
-                    get=|s| usize::from(s.power_line.is_some())
-                    set=|s, i| s.power_line = (i == 1).then(PowerLine::default) />
-                <Show when=move || has_wire.get()>
-                    <p class="problems caution">{settings.s(W::WireCaution)}</p>
-                    <Choice name="voltage" label=Key::VoltageLabel options=labels(Voltage::ALL, Voltage::label)
-                        get=|s| s.power_line.map_or(0, |l| at(Voltage::ALL, l.voltage))
-                        set=|s, i| if let (Some(l), Some(v)) = (&mut s.power_line, Voltage::ALL.get(i)) { l.voltage = *v } />
-                    <NumberField field=Field::LineHeight />
-                    <NumberField field=Field::LineDistance />
-                </Show>
-            </PartCard>
-
-            <PartCard number=11 title=Key::PartPlan
-                summary=|r, s| format!("{} {}", r.t(Key::RescueLabel).to_lowercase(), r.t(s.plan.rescue.label()))>
-                <Choice name="other" label=Key::OtherMethodLabel
-                    options=labels(OtherMethod::ALL, OtherMethod::label)
-                    get=|s| at(OtherMethod::ALL, s.plan.other_method)
-                    set=|s, i| if let Some(x) = OtherMethod::ALL.get(i) { s.plan.other_method = *x } />
-                <Choice name="rescue" label=Key::RescueLabel
-                    options=labels(RescuePlan::ALL, RescuePlan::label)
-                    get=|s| at(RescuePlan::ALL, s.plan.rescue)
-                    set=|s, i| if let Some(x) = RescuePlan::ALL.get(i) { s.plan.rescue = *x } />
-                <Choice name="chooser" label=Key::ChooserLabel
-                    options=labels(AnchorChosenBy::ALL, AnchorChosenBy::label)
-                    get=|s| at(AnchorChosenBy::ALL, s.plan.anchor_by)
-                    set=|s, i| if let Some(x) = AnchorChosenBy::ALL.get(i) { s.plan.anchor_by = *x } />
-                <Day name="trained-on" label=Key::TrainedOn get=|s| &s.plan.trained_on
-                    set=|s, d| s.plan.trained_on = d />
-                <Day name="work-on" label=Key::WorkOn get=|s| &s.plan.work_on set=|s, d| s.plan.work_on = d />
-            </PartCard>
+            <AnchorCard />
+            <LifelineCard />
+            <GrabCard />
+            <LanyardCard />
+            <HarnessCard />
+            <GearCard />
+            <StanceCard />
+            <LadderCard />
+            <HouseCard />
+            <AroundCard />
+            <PlanCard />
         </section>
     }
 }

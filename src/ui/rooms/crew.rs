@@ -1,6 +1,6 @@
 //! The crew: who did what, who is due, what the crew has not understood; files in and out.
 
-use super::desk::{Note, desk, today};
+use super::desk::{Desk, Note, desk, today};
 use super::quiz::Notes;
 use super::sheet::{Sheet, Write};
 use crate::quiz::export::{LARGEST_IMPORT_BYTES, Refused};
@@ -10,7 +10,7 @@ use crate::texts::Key;
 use crate::texts::Room as W;
 use crate::texts::say::Reader;
 use crate::ui::shared::asking;
-use crate::ui::shared::settings::settings;
+use crate::ui::shared::settings::{Settings, settings};
 use crate::units::date;
 use crate::worker::questions::{ReadNames, Reopen, Reopened, TakeIn, Writing};
 use leptos::prelude::*;
@@ -62,197 +62,224 @@ fn doubt_words(r: Reader, doubt: Option<Doubt>) -> &'static str {
     }
 }
 
-#[component]
-pub fn Crew() -> impl IntoView {
-    let (desk, settings) = (desk(), settings());
-    let pasted = RwSignal::new(String::new());
-    let said = RwSignal::new(String::new());
-    let sheet = RwSignal::new(None::<Record>);
-    let sure = RwSignal::new(false);
-    let tell = move |words: String| drop(said.try_set(words));
-    let add = move |text: String| {
-        asking::ask(ReadNames(text), move |answer| {
-            let Ok(names) = answer else {
-                return tell(settings.reader_now().t(Key::EngineMissing).to_owned());
-            };
-            desk.add_crew(names, move |done| {
-                let r = settings.reader_now();
-                let Some((added, over)) = done else { return tell(r.t(W::CrewNotKept).to_owned()) };
-                let mut words = r.f(W::CrewAdded, &[("n", &added.to_string())]);
-                if over > 0 {
-                    words = format!("{words} {}", r.f(W::CrewTooMany, &[("n", &over.to_string())]));
-                }
-                tell(words);
-                // What did not fit stays to be seen.
-                if over == 0 {
-                    let _ = pasted.try_set(String::new());
-                }
-            });
-        });
-    };
-    let add_file = move |ev: web_sys::Event| {
-        spawn_local(async move {
-            let key = match file_text(&ev).await {
-                None => return,
-                Some(Ok(t)) => return add(t),
-                Some(Err(NoText::TooLarge)) => settings.reader_now().t(Key::RefusedTooLarge),
-                Some(Err(NoText::Unreadable)) => settings.reader_now().t(W::RefusedUnreadable),
-            };
-            tell(key.to_owned());
-        });
-    };
-    let take = move |ev: web_sys::Event| {
-        spawn_local(async move {
-            let refused = move |r: Refused| {
-                let key = r.label();
-                tell(settings.reader_now().t(key).to_owned());
-            };
-            let text = match file_text(&ev).await {
-                None => return,
-                Some(Err(NoText::TooLarge)) => return refused(Refused::TooLarge),
-                Some(Err(NoText::Unreadable)) => {
-                    return tell(settings.reader_now().t(W::RefusedUnreadable).to_owned());
-                }
-                Some(Ok(t)) => t,
-            };
-            let held = desk.records.with_untracked(|all| all.iter().map(|r| r.id().to_owned()).collect());
-            asking::ask(TakeIn { text, held }, move |answer| match answer {
-                Ok(Ok(i)) => {
-                    let (range, unread) = (i.out_of_range, i.unread);
-                    let (fresh, held, edited) = (i.fresh.len(), i.held, i.edited);
-                    let names = i.crew;
-                    desk.take_in(i.fresh, move |kept| {
-                        let r = settings.reader_now();
-                        if !kept {
-                            return tell(r.t(W::ImportNotKept).to_owned());
-                        }
-                        let mut words = r.f(
-                            Key::ImportDone,
-                            &[
-                                ("fresh", &fresh.to_string()),
-                                ("held", &held.to_string()),
-                                ("edited", &edited.to_string()),
-                            ],
-                        );
-                        if range + unread > 0 {
-                            let more = [("range", range.to_string()), ("unread", unread.to_string())];
-                            let more = [(more[0].0, more[0].1.as_str()), (more[1].0, more[1].1.as_str())];
-                            words = format!("{words} {}", r.f(W::ImportLeftOut, &more));
-                        }
-                        tell(words.clone());
-                        desk.add_crew(names, move |done| {
-                            if let Some((_, over)) = done.filter(|d| d.1 > 0) {
-                                let r = settings.reader_now();
-                                let more = r.f(W::CrewTooMany, &[("n", &over.to_string())]);
-                                tell(format!("{words} {more}"));
-                            }
-                        });
-                    });
-                }
-                Ok(Err(r)) => refused(r),
-                _ => tell(settings.reader_now().t(Key::EngineMissing).to_owned()),
-            });
-        });
-    };
-    let reopen = move |r: Record| {
-        asking::ask(Reopen(r.clone()), move |answer| {
-            if let Ok(Reopened { doubt, form }) = answer {
-                desk.found(r.id().to_owned(), doubt);
-                tell(doubt_words(settings.reader_now(), doubt).to_owned());
-                if doubt.is_none() {
-                    let s = super::desk::Sitting {
-                        header: r.header.clone(),
-                        mode: crate::quiz::Mode::Assessment,
-                        answers: r.answers.clone(),
-                    };
-                    desk.form.set(Some(form));
-                    desk.sitting.set(Some(s));
-                    desk.done.set(Some(r));
-                    crate::ui::shared::view::go(crate::ui::shared::view::View::Quiz);
-                }
+/// What this page says of what was done, in its one line.
+#[derive(Clone, Copy)]
+struct Told {
+    said: RwSignal<String>,
+    settings: Settings,
+}
+
+impl Told {
+    fn tell(self, words: String) {
+        let _ = self.said.try_set(words);
+    }
+
+    fn missing(self) {
+        self.tell(self.settings.reader_now().t(Key::EngineMissing).to_owned());
+    }
+}
+
+/// Puts the names of a pasted list or a file on the crew's list.
+fn add(desk: Desk, told: Told, pasted: RwSignal<String>, text: String) {
+    let (settings, tell) = (told.settings, move |words| told.tell(words));
+    asking::ask(ReadNames(text), move |answer| {
+        let Ok(names) = answer else {
+            return told.missing();
+        };
+        desk.add_crew(names, move |done| {
+            let r = settings.reader_now();
+            let Some((added, over)) = done else { return tell(r.t(W::CrewNotKept).to_owned()) };
+            let mut words = r.f(W::CrewAdded, &[("n", &added.to_string())]);
+            if over > 0 {
+                words = format!("{words} {}", r.f(W::CrewTooMany, &[("n", &over.to_string())]));
+            }
+            tell(words);
+            // What did not fit stays to be seen.
+            if over == 0 {
+                let _ = pasted.try_set(String::new());
             }
         });
-    };
-    let names = Memo::new(move |_| {
-        let mut all = desk.crew.get();
-        let mut seen: HashSet<String> = all.iter().cloned().collect();
-        desk.records.with(|records| {
-            all.extend(records.iter().map(|r| &r.header.who).filter(|w| seen.insert((*w).clone())).cloned());
-        });
-        all
     });
-    let whole_list = RwSignal::new(false);
-    let people = move || {
-        let r = settings.reader();
-        let mid = date(&desk.mid_season.get());
-        let now = date(&today());
-        let records = desk.records.get();
-        let mut of: HashMap<&str, Vec<&Record>> = HashMap::new();
-        for q in &records {
-            of.entry(q.header.who.as_str()).or_default().push(q);
-        }
-        let most = if whole_list.get() { usize::MAX } else { SHOWN_AT_FIRST };
-        names
-            .get()
-            .into_iter()
-            .take(most)
-            .map(|who| {
-                let mine: Vec<&Record> = of.remove(who.as_str()).unwrap_or_default();
-                let last = mine.last().map(|q| (*q).clone());
-                let told = last.as_ref().map_or(r.t(Key::CrewNone).to_owned(), |q| {
-                    let s = q.score();
-                    r.f(
-                        if s.passes { Key::CrewPassed } else { Key::CrewNotPassed },
+}
+
+fn add_file(desk: Desk, told: Told, pasted: RwSignal<String>, ev: web_sys::Event) {
+    let (settings, tell) = (told.settings, move |words| told.tell(words));
+    spawn_local(async move {
+        let key = match file_text(&ev).await {
+            None => return,
+            Some(Ok(t)) => return add(desk, told, pasted, t),
+            Some(Err(NoText::TooLarge)) => settings.reader_now().t(Key::RefusedTooLarge),
+            Some(Err(NoText::Unreadable)) => settings.reader_now().t(W::RefusedUnreadable),
+        };
+        tell(key.to_owned());
+    });
+}
+
+/// Takes a file of records in.
+fn take(desk: Desk, told: Told, ev: web_sys::Event) {
+    let (settings, tell) = (told.settings, move |words| told.tell(words));
+    spawn_local(async move {
+        let refused = move |r: Refused| {
+            let key = r.label();
+            tell(settings.reader_now().t(key).to_owned());
+        };
+        let text = match file_text(&ev).await {
+            None => return,
+            Some(Err(NoText::TooLarge)) => return refused(Refused::TooLarge),
+            Some(Err(NoText::Unreadable)) => {
+                return tell(settings.reader_now().t(W::RefusedUnreadable).to_owned());
+            }
+            Some(Ok(t)) => t,
+        };
+        let held = desk.records.with_untracked(|all| all.iter().map(|r| r.id().to_owned()).collect());
+        asking::ask(TakeIn { text, held }, move |answer| match answer {
+            Ok(Ok(i)) => {
+                let (range, unread) = (i.out_of_range, i.unread);
+                let (fresh, held, edited) = (i.fresh.len(), i.held, i.edited);
+                let names = i.crew;
+                desk.take_in(i.fresh, move |kept| {
+                    let r = settings.reader_now();
+                    if !kept {
+                        return tell(r.t(W::ImportNotKept).to_owned());
+                    }
+                    let mut words = r.f(
+                        Key::ImportDone,
                         &[
-                            ("day", q.finished.get(..10).unwrap_or_default()),
-                            ("points", &format!("{:.0}\u{a0}%", (s.points_share * 100.0).floor())),
+                            ("fresh", &fresh.to_string()),
+                            ("held", &held.to_string()),
+                            ("edited", &edited.to_string()),
                         ],
-                    )
+                    );
+                    if range + unread > 0 {
+                        let more = [("range", range.to_string()), ("unread", unread.to_string())];
+                        let more = [(more[0].0, more[0].1.as_str()), (more[1].0, more[1].1.as_str())];
+                        words = format!("{words} {}", r.f(W::ImportLeftOut, &more));
+                    }
+                    tell(words.clone());
+                    desk.add_crew(names, move |done| {
+                        if let Some((_, over)) = done.filter(|d| d.1 > 0) {
+                            let r = settings.reader_now();
+                            let more = r.f(W::CrewTooMany, &[("n", &over.to_string())]);
+                            tell(format!("{words} {more}"));
+                        }
+                    });
                 });
-                let due = now.and_then(|now| next_due(&mine, mid, now)).map_or(
-                    r.t(Key::DueNothing).to_owned(),
-                    |(d, come)| {
-                        let what = match d.kind {
-                            DueKind::First => r.t(Key::DueFirst).to_owned(),
-                            DueKind::Recheck(n) => r.f(Key::DueRecheck, &[("days", &n.to_string())]),
-                            DueKind::MidSeason => r.t(Key::DueMid).to_owned(),
-                        };
-                        let when = d.on.map_or(String::new(), |d| d.to_string());
-                        r.f(if come { Key::DueNow } else { Key::DueLater }, &[("what", &what), ("day", &when)])
-                    },
-                );
-                let mark = last.as_ref().map(|q| {
-                    desk.doubts.with(|d| match d.get(q.id()) {
-                        Some(None) => ("✓ ", r.t(W::MarkReplayed)),
-                        Some(doubt) => ("△ ", doubt_words(r, *doubt)),
-                        None => ("", r.t(W::MarkWaiting)),
-                    })
-                });
-                let (show, name) = (last.clone(), who.clone());
-                view! {
-                    <li><p><strong>{if who.is_empty() { "—".to_owned() } else { who.clone() }}</strong></p>
-                        <p>{told}</p><p class="sev">{due}</p>
-                        {mark.map(|(shape, words)| view! { <p class="sev mark-of"><b aria-hidden="true">{shape}</b>{words}</p> })}
-                        <div class="row buttons">
-                        {last.map(|q| { let again = q.clone(); view! {
-                            <button type="button" class="reopen" on:click=move |_| reopen(again.clone())>{r.t(Key::CrewOpen)}</button>
-                            <button type="button" class="sheet-of" on:click=move |_| {
-                                sheet.set(show.clone());
-                                request_animation_frame(|| { let _ = window().print(); });
-                            }>{r.t(Key::Print)}</button>
-                        } })}
-                        {mine.is_empty().then(|| view! {
-                            <button type="button" aria-label=format!("{}{}{}", r.t(Key::CrewRemove), r.colon(), name)
-                                on:click=move |_| {
-                                    tell(settings.reader_now().f(W::CrewRemoved, &[("who", &name)]));
-                                    desk.remove_crew(name.clone());
-                                }>{r.t(Key::CrewRemove)}</button>
-                        })}
-                        </div></li>
-                }
-            })
-            .collect_view()
-    };
+            }
+            Ok(Err(r)) => refused(r),
+            Err(_) => told.missing(),
+        });
+    });
+}
+
+/// Draws a record's form again and opens it.
+fn reopen(desk: Desk, told: Told, r: Record) {
+    let (settings, tell) = (told.settings, move |words| told.tell(words));
+    asking::ask(Reopen(r.clone()), move |answer| {
+        if let Ok(Reopened { doubt, form }) = answer {
+            desk.found(r.id().to_owned(), doubt);
+            tell(doubt_words(settings.reader_now(), doubt).to_owned());
+            if doubt.is_none() {
+                let s = super::desk::Sitting {
+                    header: r.header.clone(),
+                    mode: crate::quiz::Mode::Assessment,
+                    answers: r.answers.clone(),
+                };
+                desk.form.set(Some(form));
+                desk.sitting.set(Some(s));
+                desk.done.set(Some(r));
+                crate::ui::shared::view::go(crate::ui::shared::view::View::Quiz);
+            }
+        }
+    });
+}
+
+/// One of the crew, with the records of that name, the last one last.
+fn person(
+    desk: Desk,
+    told: Told,
+    sheet: RwSignal<Option<Record>>,
+    who: String,
+    mine: &[&Record],
+    (mid, now): (Option<time::Date>, Option<time::Date>),
+) -> impl IntoView + use<> {
+    let settings = told.settings;
+    let r = settings.reader();
+    let last = mine.last().map(|q| (*q).clone());
+    let sentence = last.as_ref().map_or(r.t(Key::CrewNone).to_owned(), |q| {
+        let s = q.score();
+        r.f(
+            if s.passes { Key::CrewPassed } else { Key::CrewNotPassed },
+            &[
+                ("day", q.finished.get(..10).unwrap_or_default()),
+                ("points", &format!("{:.0}\u{a0}%", (s.points_share * 100.0).floor())),
+            ],
+        )
+    });
+    let due =
+        now.and_then(|now| next_due(&mine, mid, now)).map_or(r.t(Key::DueNothing).to_owned(), |(d, come)| {
+            let what = match d.kind {
+                DueKind::First => r.t(Key::DueFirst).to_owned(),
+                DueKind::Recheck(n) => r.f(Key::DueRecheck, &[("days", &n.to_string())]),
+                DueKind::MidSeason => r.t(Key::DueMid).to_owned(),
+            };
+            let when = d.on.map_or(String::new(), |d| d.to_string());
+            r.f(if come { Key::DueNow } else { Key::DueLater }, &[("what", &what), ("day", &when)])
+        });
+    let mark = last.as_ref().map(|q| {
+        desk.doubts.with(|d| match d.get(q.id()) {
+            Some(None) => ("✓ ", r.t(W::MarkReplayed)),
+            Some(doubt) => ("△ ", doubt_words(r, *doubt)),
+            None => ("", r.t(W::MarkWaiting)),
+        })
+    });
+    let (show, name) = (last.clone(), who.clone());
+    view! {
+        <li><p><strong>{if who.is_empty() { "—".to_owned() } else { who.clone() }}</strong></p>
+            <p>{sentence}</p><p class="sev">{due}</p>
+            {mark.map(|(shape, words)| view! { <p class="sev mark-of"><b aria-hidden="true">{shape}</b>{words}</p> })}
+            <div class="row buttons">
+            {last.map(|q| { let again = q.clone(); view! {
+                <button type="button" class="reopen" on:click=move |_| reopen(desk, told, again.clone())>{r.t(Key::CrewOpen)}</button>
+                <button type="button" class="sheet-of" on:click=move |_| {
+                    sheet.set(show.clone());
+                    request_animation_frame(|| { let _ = window().print(); });
+                }>{r.t(Key::Print)}</button>
+            } })}
+            {mine.is_empty().then(|| view! {
+                <button type="button" aria-label=format!("{}{}{}", r.t(Key::CrewRemove), r.colon(), name)
+                    on:click=move |_| {
+                        told.tell(settings.reader_now().f(W::CrewRemoved, &[("who", &name)]));
+                        desk.remove_crew(name.clone());
+                    }>{r.t(Key::CrewRemove)}</button>
+            })}
+            </div></li>
+    }
+}
+
+/// A list to paste, or a file of names.
+#[component]
+fn AddPeople(told: Told) -> impl IntoView {
+    let (desk, settings) = (desk(), settings());
+    let pasted = RwSignal::new(String::new());
+    view! {
+        <form class="card" on:submit=move |ev: web_sys::SubmitEvent| { ev.prevent_default(); add(desk, told, pasted, pasted.get_untracked()) }>
+            <label class="line"><span>{settings.s(Key::CrewPaste)}</span>
+                <textarea id="paste" rows="4" prop:value=move || pasted.get()
+                    on:input=move |ev| pasted.set(event_target_value(&ev))></textarea></label>
+            <div class="row buttons">
+                <button type="submit" id="add-crew">{settings.s(Key::CrewAdd)}</button>
+                <label class="button"><input type="file" accept=".csv,text/csv,text/plain" class="vh" id="crew-file"
+                    on:change=move |ev| add_file(desk, told, pasted, ev) />
+                    {settings.s(Key::CrewCsv)}</label>
+            </div>
+        </form>
+    }
+}
+
+/// What the crew has not understood, by kind of question.
+#[component]
+fn Analysis() -> impl IntoView {
+    let (desk, settings) = (desk(), settings());
     let kinds = move || {
         let r = settings.reader();
         desk.records.with(|records| {
@@ -268,8 +295,88 @@ pub fn Crew() -> impl IntoView {
                 .collect_view()
         })
     };
-    let some = move || desk.records.with(|r| !r.is_empty());
+    view! {
+        <h3>{settings.s(Key::CrewAnalysis)}</h3>
+        <p class="hint">{settings.s(Key::CrewAnalysisHint)}</p>
+        <div class="scroll" tabindex="0" role="group" aria-label=settings.s(Key::CrewAnalysis)><table class="analysis"><thead><tr><th scope="col">{settings.s(Key::ColKind)}</th>
+            <th scope="col">{settings.s(Key::ColAnswered)}</th><th scope="col">{settings.s(Key::ColRight)}</th>
+            <th scope="col">{settings.s(Key::ColApart)}</th></tr></thead><tbody>{kinds}</tbody></table></div>
+    }
+}
+
+/// Records as files, out and in.
+#[component]
+fn FilesCard(told: Told) -> impl IntoView {
+    let (desk, settings) = (desk(), settings());
     let every = Signal::derive(move || desk.records.get());
+    view! {
+        <section class="card"><h3>{settings.s(Key::CrewFiles)}</h3>
+            <div class="row buttons">
+                <Write how=Writing::Archive records=every name="shortfall-records.json" label=Key::WriteArchive />
+                <Write how=Writing::Csv records=every name="shortfall-records.csv" label=Key::WriteCsv />
+                <Write how=Writing::Xapi records=every name="shortfall-xapi.json" label=Key::WriteXapi />
+                <label class="button"><input type="file" accept="application/json,.json" class="vh" id="import" on:change=move |ev| take(desk, told, ev) />
+                    {settings.s(Key::CrewImport)}</label>
+            </div>
+            <p class="hint">{settings.s(Key::CrewFilesHint)}</p>
+        </section>
+    }
+}
+
+/// Clears the device, when asked twice.
+#[component]
+fn ClearCard() -> impl IntoView {
+    let (desk, settings) = (desk(), settings());
+    let sure = RwSignal::new(false);
+    view! {
+        <section class="card"><h3>{settings.s(Key::ClearHeading)}</h3>
+            <p>{settings.s(Key::ClearHint)}</p>
+            <Show when=move || sure.get() fallback=move || view! {
+                <button type="button" id="clear" on:click=move |_| sure.set(true)>{settings.s(Key::ClearDevice)}</button>
+            }>
+                <div class="row buttons">
+                    <button type="button" class="main" id="clear-sure" on:click=move |_| { sure.set(false); desk.note.set(Note::None); desk.clear() }>{settings.s(Key::ClearSure)}</button>
+                    <button type="button" on:click=move |_| sure.set(false)>{settings.s(Key::ClearNot)}</button>
+                </div>
+            </Show>
+        </section>
+    }
+}
+
+/// The crew: who did what, who is due, files.
+#[component]
+pub fn Crew() -> impl IntoView {
+    let (desk, settings) = (desk(), settings());
+    let said = RwSignal::new(String::new());
+    let sheet = RwSignal::new(None::<Record>);
+    let told = Told { said, settings };
+    let names = Memo::new(move |_| {
+        let mut all = desk.crew.get();
+        let mut seen: HashSet<String> = all.iter().cloned().collect();
+        desk.records.with(|records| {
+            all.extend(records.iter().map(|r| &r.header.who).filter(|w| seen.insert((*w).clone())).cloned());
+        });
+        all
+    });
+    let whole_list = RwSignal::new(false);
+    let people = move || {
+        let mid = date(&desk.mid_season.get());
+        let now = date(&today());
+        let records = desk.records.get();
+        let mut of: HashMap<&str, Vec<&Record>> = HashMap::new();
+        for q in &records {
+            of.entry(q.header.who.as_str()).or_default().push(q);
+        }
+        let most = if whole_list.get() { usize::MAX } else { SHOWN_AT_FIRST };
+        let shown = names.get().into_iter().take(most);
+        shown
+            .map(|who| {
+                let mine = of.remove(who.as_str()).unwrap_or_default();
+                person(desk, told, sheet, who, &mine, (mid, now))
+            })
+            .collect_view()
+    };
+    let some = move || desk.records.with(|r| !r.is_empty());
     view! {
         <main class="page crew">
             <Notes />
@@ -285,48 +392,13 @@ pub fn Crew() -> impl IntoView {
                         <button type="button" on:click=move |_| whole_list.set(true)>
                             {move || settings.reader().f(W::CrewShowAll, &[("n", &names.with(Vec::len).to_string())])}</button></Show>
                 </Show>
-                <form class="card" on:submit=move |ev: web_sys::SubmitEvent| { ev.prevent_default(); add(pasted.get_untracked()) }>
-                    <label class="line"><span>{settings.s(Key::CrewPaste)}</span>
-                        <textarea id="paste" rows="4" prop:value=move || pasted.get()
-                            on:input=move |ev| pasted.set(event_target_value(&ev))></textarea></label>
-                    <div class="row buttons">
-                        <button type="submit" id="add-crew">{settings.s(Key::CrewAdd)}</button>
-                        <label class="button"><input type="file" accept=".csv,text/csv,text/plain" class="vh" id="crew-file"
-                            on:change=add_file />
-                            {settings.s(Key::CrewCsv)}</label>
-                    </div>
-                </form>
+                <AddPeople told=told />
                 <label class="line card"><span>{settings.s(Key::CrewMid)}</span>
                     <input type="date" id="mid" prop:value=move || desk.mid_season.get()
                         on:change=move |ev| desk.keep_mid_season(event_target_value(&ev)) /></label>
-                <Show when=some>
-                    <h3>{settings.s(Key::CrewAnalysis)}</h3>
-                    <p class="hint">{settings.s(Key::CrewAnalysisHint)}</p>
-                    <div class="scroll" tabindex="0" role="group" aria-label=settings.s(Key::CrewAnalysis)><table class="analysis"><thead><tr><th scope="col">{settings.s(Key::ColKind)}</th>
-                        <th scope="col">{settings.s(Key::ColAnswered)}</th><th scope="col">{settings.s(Key::ColRight)}</th>
-                        <th scope="col">{settings.s(Key::ColApart)}</th></tr></thead><tbody>{kinds}</tbody></table></div>
-                </Show>
-                <section class="card"><h3>{settings.s(Key::CrewFiles)}</h3>
-                    <div class="row buttons">
-                        <Write how=Writing::Archive records=every name="shortfall-records.json" label=Key::WriteArchive />
-                        <Write how=Writing::Csv records=every name="shortfall-records.csv" label=Key::WriteCsv />
-                        <Write how=Writing::Xapi records=every name="shortfall-xapi.json" label=Key::WriteXapi />
-                        <label class="button"><input type="file" accept="application/json,.json" class="vh" id="import" on:change=take />
-                            {settings.s(Key::CrewImport)}</label>
-                    </div>
-                    <p class="hint">{settings.s(Key::CrewFilesHint)}</p>
-                </section>
-                <section class="card"><h3>{settings.s(Key::ClearHeading)}</h3>
-                    <p>{settings.s(Key::ClearHint)}</p>
-                    <Show when=move || sure.get() fallback=move || view! {
-                        <button type="button" id="clear" on:click=move |_| sure.set(true)>{settings.s(Key::ClearDevice)}</button>
-                    }>
-                        <div class="row buttons">
-                            <button type="button" class="main" id="clear-sure" on:click=move |_| { sure.set(false); desk.note.set(Note::None); desk.clear() }>{settings.s(Key::ClearSure)}</button>
-                            <button type="button" on:click=move |_| sure.set(false)>{settings.s(Key::ClearNot)}</button>
-                        </div>
-                    </Show>
-                </section>
+                <Show when=some><Analysis /></Show>
+                <FilesCard told=told />
+                <ClearCard />
             </section>
             {move || sheet.get().map(|r| view! { <Sheet record=r /> })}
         </main>

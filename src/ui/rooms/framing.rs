@@ -2,11 +2,11 @@
 //!
 //! A tap is heard, drawn and told in words: none of the three is needed for the others.
 
-use super::visit;
+use super::{Visit, visit};
 use crate::practice::framing::{Driven, PLATE_HOLES, RAFTER_M, Roof, Sound, WIDTH_M, build, holds_n, left};
 use crate::texts::Room as W;
 use crate::texts::say;
-use crate::ui::shared::settings::settings;
+use crate::ui::shared::settings::{Settings, settings};
 use crate::ui::shared::view::{self, View, to_bench};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
@@ -43,22 +43,43 @@ fn touched() -> bool {
     get(&navigator, "userActivation").and_then(|a| get(&a, "hasBeenActive")).is_none_or(|b| b.is_truthy())
 }
 
-#[component]
-pub fn Framing() -> impl IntoView {
-    let (visit, settings) = (visit(), settings());
-    let roof = RwSignal::new(Roof::of(u64::from(super::desk::fresh_seed() as u32)));
-    let at = RwSignal::new(0.3_f64);
-    let taps = RwSignal::new(Vec::<(f64, Sound)>::new());
-    let chalk = RwSignal::new(Vec::<f64>::new());
-    let work = RwSignal::new(Vec::<Driven>::new());
-    let sound_on = RwSignal::new(true);
-    let looked = RwSignal::new(false);
-    let audio = StoredValue::new_local(None::<AudioContext>);
-    let set = visit.set_up;
-    let len = move |m: f64| settings.reader().q(Quantity::Length, m, Rounding::Nearest);
-    let said = move |t: String| visit.said.set(t);
-    let go_to = move |m: f64| at.set(((m * 100.0).round() / 100.0).clamp(0.0, WIDTH_M));
-    let tap = move || {
+/// A search: the roof, the hammer, and what was done so far.
+#[derive(Clone, Copy)]
+struct Search {
+    visit: Visit,
+    settings: Settings,
+    roof: RwSignal<Roof>,
+    at: RwSignal<f64>,
+    taps: RwSignal<Vec<(f64, Sound)>>,
+    chalk: RwSignal<Vec<f64>>,
+    work: RwSignal<Vec<Driven>>,
+    sound_on: RwSignal<bool>,
+    looked: RwSignal<bool>,
+    audio: StoredValue<Option<AudioContext>, LocalStorage>,
+}
+
+/// The fastener driven last.
+struct Last {
+    index: usize,
+    driven: Driven,
+    holds_n: f64,
+    /// What one driven home in a rafter holds, N.
+    most_n: f64,
+}
+
+impl Search {
+    fn say(self, t: String) {
+        let Search { visit, .. } = self;
+        visit.said.set(t);
+    }
+
+    fn go_to(self, m: f64) {
+        let Search { at, .. } = self;
+        at.set(((m * 100.0).round() / 100.0).clamp(0.0, WIDTH_M));
+    }
+
+    fn tap(self) {
+        let Search { settings, roof, at, taps, sound_on, audio, .. } = self;
         let (x, r) = (at.get_untracked(), settings.reader_now());
         let sound = roof.with_untracked(|q| q.tap(x));
         taps.update(|t| {
@@ -73,12 +94,14 @@ pub fn Framing() -> impl IntoView {
             });
             audio.with_value(|c| c.as_ref().and_then(|c| knock(c, sound)));
         }
-        said(r.f(
+        self.say(r.f(
             W::TapTold,
             &[("at", &r.q(Quantity::Length, x, Rounding::Nearest)), ("sound", r.t(sound.label()))],
         ));
-    };
-    let mark = move || {
+    }
+
+    fn mark(self) {
+        let Search { at, chalk, .. } = self;
         let x = at.get_untracked();
         chalk.update(|c| {
             let before = c.len();
@@ -87,40 +110,52 @@ pub fn Framing() -> impl IntoView {
                 c.push(x);
             }
         });
-    };
-    // The fastener under the hammer, else a new one.
-    let here = move |w: &[Driven]| {
+    }
+
+    /// The fastener under the hammer, that can go further.
+    fn here(self, w: &[Driven]) -> Option<usize> {
+        let Search { at, .. } = self;
         w.iter().rposition(|d| !d.pulled && (d.x_m - at.get_untracked()).abs() < 0.004 && d.in_share < 0.99)
-    };
-    let in_place = move || work.with(|w| w.iter().filter(|d| !d.pulled).count());
-    let strike = move || {
-        if here(&work.get_untracked()).is_none()
+    }
+
+    fn in_place(self) -> usize {
+        let Search { work, .. } = self;
+        work.with(|w| w.iter().filter(|d| !d.pulled).count())
+    }
+
+    fn strike(self) {
+        let Search { at, work, .. } = self;
+        if self.here(&work.get_untracked()).is_none()
             && work.with_untracked(|w| w.iter().filter(|d| !d.pulled).count()) >= PLATE_HOLES
         {
             return;
         }
         work.update(|w| {
-            let i = here(w).unwrap_or_else(|| {
+            let i = self.here(w).unwrap_or_else(|| {
                 w.push(Driven { x_m: at.get_untracked(), in_share: 0.0, pulled: false, sealed: false });
                 w.len() - 1
             });
             let d = &mut w[i];
             d.in_share = ((d.in_share * BLOWS).round() + 1.0).min(BLOWS) / BLOWS;
         });
-    };
-    // What the last fastener holds: the rising bar.
-    let last = Memo::new(move |_| {
+    }
+
+    /// What the last fastener holds.
+    fn last(self) -> Option<Last> {
+        let Search { visit, roof, work, .. } = self;
         work.with(|w| {
             let i = w.iter().rposition(|d| !d.pulled)?;
             let d = w[i];
-            let n = set.with(|s| roof.with(|q| holds_n(s, q, d.x_m, d.in_share)));
-            let most = set.with(|s| roof.with(|q| holds_n(s, q, q.rafters_m()[0], 1.0)));
-            Some((i, d, n, most))
+            let n = visit.set_up.with(|s| roof.with(|q| holds_n(s, q, d.x_m, d.in_share)));
+            let most = visit.set_up.with(|s| roof.with(|q| holds_n(s, q, q.rafters_m()[0], 1.0)));
+            Some(Last { index: i, driven: d, holds_n: n, most_n: most })
         })
-    });
-    let told = move || {
+    }
+
+    fn told(self) -> String {
+        let Search { settings, work, .. } = self;
         let r = settings.reader();
-        last.get().map_or(r.t(W::DriveNone).to_owned(), |(_, d, n, _)| {
+        self.last().map_or(r.t(W::DriveNone).to_owned(), |Last { driven: d, holds_n: n, .. }| {
             let nth = work.with(|w| w.iter().filter(|d| !d.pulled).count());
             r.f(
                 W::DriveTold,
@@ -131,38 +166,59 @@ pub fn Framing() -> impl IntoView {
                 ],
             )
         })
-    };
-    let bar = move || {
-        let share = last.get().map_or(0.0, |(_, _, n, most)| (n / most.max(1.0)).min(1.0));
+    }
+
+    /// The rising bar.
+    fn bar(self) -> impl IntoView {
+        let share = self.last().map_or(0.0, |l| (l.holds_n / l.most_n.max(1.0)).min(1.0));
         view! { <svg class="bar" viewBox="0 0 300 24" aria-hidden="true">
         <rect class="whole" x="1" y="1" width="298" height="22" /><rect class="part" x="1" y="1" width=298.0 * share height="22" /></svg> }
-    };
-    let pull = move || {
-        let Some((i, d, ..)) = last.get_untracked() else { return };
+    }
+
+    fn pull(self) {
+        let Search { settings, work, .. } = self;
+        let Some(Last { index: i, driven: d, .. }) = self.last() else { return };
         work.update(|w| {
             if let Some(x) = w.get_mut(i) {
                 x.pulled = true
             }
         });
         let r = settings.reader_now();
-        said(r.f(W::PulledTold, &[("at", &r.q(Quantity::Length, d.x_m, Rounding::Nearest))]));
-    };
-    let open_hole = move || work.with(|w| w.iter().any(|d| d.pulled && !d.sealed));
-    let seal = move || {
+        self.say(r.f(W::PulledTold, &[("at", &r.q(Quantity::Length, d.x_m, Rounding::Nearest))]));
+    }
+
+    fn has_open_hole(self) -> bool {
+        let Search { work, .. } = self;
+        work.with(|w| w.iter().any(|d| d.pulled && !d.sealed))
+    }
+
+    fn seal(self) {
+        let Search { settings, work, .. } = self;
         work.update(|w| {
             if let Some(d) = w.iter_mut().rev().find(|d| d.pulled && !d.sealed) {
                 d.sealed = true
             }
         });
-        said(settings.reader_now().t(W::SealedTold).to_owned());
-    };
-    let again = move || {
+        self.say(settings.reader_now().t(W::SealedTold).to_owned());
+    }
+
+    fn again(self) {
+        let Search { roof, taps, chalk, work, looked, .. } = self;
         roof.set(Roof::of(u64::from(super::desk::fresh_seed() as u32)));
         taps.set(vec![]);
         chalk.set(vec![]);
         work.set(vec![]);
         looked.set(false);
-    };
+    }
+}
+
+/// The roof from above, with what was heard, chalked and driven.
+#[component]
+fn Strip(search: Search) -> impl IntoView {
+    let Search { settings, roof, at, taps, chalk, work, looked, .. } = search;
+    let len = move |m: f64| settings.reader().q(Quantity::Length, m, Rounding::Nearest);
+    let go_to = move |m: f64| search.go_to(m);
+    let tap = move || search.tap();
     let key = move |ev: web_sys::KeyboardEvent| {
         let step = if ev.shift_key() { MOVES_M[1] } else { MOVES_M[0] };
         match ev.key().as_str() {
@@ -235,7 +291,18 @@ pub fn Framing() -> impl IntoView {
         let hammer = mm(at.get());
         view! { {under}{rows}{lines}{heard}{driven}<path class="hammer" d=format!("M{hammer} 0V440M{} 0h60v26h-60z", hammer - 30.0) /> }
     };
-    let result = move || {
+    view! {
+        <svg class="roofstrip" viewBox="0 0 2400 440" preserveAspectRatio="none" role="application" tabindex="0" aria-label=roof_words on:click=click on:keydown=key>{drawing}</svg>
+    }
+}
+
+/// What was found, once somebody looked under.
+#[component]
+fn UnderRoof(search: Search) -> impl IntoView {
+    let Search { visit, settings, roof, chalk, work, looked, .. } = search;
+    let set = visit.set_up;
+    let again = move || search.again();
+    move || {
         looked.get().then(|| {
             let r = settings.reader();
             let found = roof.with(|q| work.with(|w| left(q, w)));
@@ -258,38 +325,67 @@ pub fn Framing() -> impl IntoView {
                 </section>
             }
         })
-    };
+    }
+}
+
+/// Where the hammer is: slider and buttons.
+#[component]
+fn Hammer(search: Search) -> impl IntoView {
+    let Search { settings, at, .. } = search;
+    let len = move |m: f64| settings.reader().q(Quantity::Length, m, Rounding::Nearest);
+    let go_to = move |m: f64| search.go_to(m);
     let move_by = move |m: f64, shown: &'static str| {
         view! {
             <button type="button" class="step" aria-label=move || format!("{} {shown}", settings.t(W::FramingAt)) on:click=move |_| go_to(at.get_untracked() + m)>{shown}</button>
         }
     };
     view! {
+        <div class="number"><label for="hammer">{settings.s(W::FramingAt)}{move || settings.reader().colon()}{move || len(at.get())}</label>
+            <div class="row">{move_by(-MOVES_M[1], "−−")}{move_by(-MOVES_M[0], "−")}
+                <input id="hammer" type="range" min="0" max=WIDTH_M step="0.01" aria-valuetext=move || len(at.get())
+                    prop:value=move || at.get().to_string() on:input=move |ev| { if let Ok(x) = event_target_value(&ev).parse() { go_to(x) } } />
+                {move_by(MOVES_M[0], "+")}{move_by(MOVES_M[1], "++")}</div></div>
+    }
+}
+
+#[component]
+pub fn Framing() -> impl IntoView {
+    let settings = settings();
+    let search = Search {
+        visit: visit(),
+        settings,
+        roof: RwSignal::new(Roof::of(u64::from(super::desk::fresh_seed() as u32))),
+        at: RwSignal::new(0.3),
+        taps: RwSignal::new(vec![]),
+        chalk: RwSignal::new(vec![]),
+        work: RwSignal::new(vec![]),
+        sound_on: RwSignal::new(true),
+        looked: RwSignal::new(false),
+        audio: StoredValue::new_local(None),
+    };
+    let Search { sound_on, looked, .. } = search;
+    view! {
         <main class="page framing"><section>
             <button type="button" class="plain" on:click=move |_| view::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
             <h2>{settings.s(W::FramingName)}</h2>
             <p class="lead">{settings.s(W::FramingLead)}</p>
             <p class="problems caution">{settings.s(W::FramingCaution)}</p>
-            <svg class="roofstrip" viewBox="0 0 2400 440" preserveAspectRatio="none" role="application" tabindex="0" aria-label=roof_words on:click=click on:keydown=key>{drawing}</svg>
+            <Strip search=search />
             <p class="hint">{settings.s(W::FramingKey)}</p>
-            <div class="number"><label for="hammer">{settings.s(W::FramingAt)}{move || settings.reader().colon()}{move || len(at.get())}</label>
-                <div class="row">{move_by(-MOVES_M[1], "−−")}{move_by(-MOVES_M[0], "−")}
-                    <input id="hammer" type="range" min="0" max=WIDTH_M step="0.01" aria-valuetext=move || len(at.get())
-                        prop:value=move || at.get().to_string() on:input=move |ev| { if let Ok(x) = event_target_value(&ev).parse() { go_to(x) } } />
-                    {move_by(MOVES_M[0], "+")}{move_by(MOVES_M[1], "++")}</div></div>
+            <Hammer search=search />
             <div class="row buttons">
-                <button type="button" class="main" id="tap" on:click=move |_| tap()>{settings.s(W::FramingTap)}</button>
-                <button type="button" id="chalk" on:click=move |_| mark()>{settings.s(W::FramingMark)}</button>
-                <button type="button" id="strike" prop:disabled=move || looked.get() on:click=move |_| strike()>{settings.s(W::FramingStrike)}</button>
-                <button type="button" id="pull" prop:disabled=move || looked.get() || last.get().is_none() on:click=move |_| pull()>{settings.s(W::FramingPull)}</button>
-                <button type="button" id="seal" prop:disabled=move || !open_hole() on:click=move |_| seal()>{settings.s(W::FramingSeal)}</button>
+                <button type="button" class="main" id="tap" on:click=move |_| search.tap()>{settings.s(W::FramingTap)}</button>
+                <button type="button" id="chalk" on:click=move |_| search.mark()>{settings.s(W::FramingMark)}</button>
+                <button type="button" id="strike" prop:disabled=move || looked.get() on:click=move |_| search.strike()>{settings.s(W::FramingStrike)}</button>
+                <button type="button" id="pull" prop:disabled=move || looked.get() || search.last().is_none() on:click=move |_| search.pull()>{settings.s(W::FramingPull)}</button>
+                <button type="button" id="seal" prop:disabled=move || !search.has_open_hole() on:click=move |_| search.seal()>{settings.s(W::FramingSeal)}</button>
                 <label class="pill"><input type="checkbox" prop:checked=move || sound_on.get() on:change=move |_| sound_on.update(|s| *s = !*s) /><span>{settings.s(W::FramingSound)}</span></label>
             </div>
-            {bar}
-            <p role="status" id="drive-told">{told}</p>
-            <p>{move || settings.reader().f(W::HomeTold, &[("n", &in_place().to_string())])}</p>
+            {move || search.bar()}
+            <p role="status" id="drive-told">{move || search.told()}</p>
+            <p>{move || settings.reader().f(W::HomeTold, &[("n", &search.in_place().to_string())])}</p>
             <button type="button" class="main" id="look-under" on:click=move |_| looked.set(true)>{settings.s(W::FramingDone)}</button>
-            {result}
+            <UnderRoof search=search />
         </section></main>
     }
 }

@@ -14,7 +14,7 @@ use crate::texts::{Key, ask};
 use crate::ui::shared::asking;
 use crate::ui::shared::figure::{Falls, Still};
 use crate::ui::shared::front::{along_roof_m, front};
-use crate::ui::shared::settings::settings;
+use crate::ui::shared::settings::{Settings, settings};
 use crate::ui::shared::store;
 use crate::ui::shared::view::{self, View};
 use crate::units::{Quantity, Rounding};
@@ -162,6 +162,51 @@ fn Endings() -> impl IntoView {
     }
 }
 
+/// Both set-ups drawn, each with the facts in which it differs.
+fn side_by_side(pair: &[Scenario; 2], settings: Settings) -> impl IntoView + use<> {
+    pair
+        .iter()
+        .enumerate()
+        .map(|(n, s)| {
+            let (mine, other) = (s.clone(), pair[1 - n].clone());
+            let differs = move || {
+                let r = settings.reader();
+                let facts = |s: &Scenario| ask::facts(r, ItemKind::Ends, s);
+                let others = facts(&other);
+                facts(&mine)
+                    .into_iter()
+                    .filter(|f| !others.contains(f))
+                    .map(|(k, v)| view! { <div><dt>{k}</dt><dd>{v}</dd></div> })
+                    .collect_view()
+            };
+            view! {
+                <div class="setupcard"><h3>{move || settings.reader().f(Key::QSetUp, &[("letter", &ask::letter(n as u8))])}</h3>
+                    <Still set_up=RwSignal::new(s.clone()) /><dl class="facts">{differs}</dl></div>
+            }
+        })
+        .collect_view()
+}
+
+/// What both falls came to, row by row.
+fn rows(x: Arc<Trace>, y: Arc<Trace>, settings: Settings) -> impl Fn() -> AnyView {
+    move || {
+        let r = settings.reader();
+        let row = |key: Key, q: Quantity, a: Option<f64>, b: Option<f64>, how: Rounding| {
+            let show = |v: Option<f64>| v.map_or("—".to_owned(), |v| r.q(q, v, how));
+            let gap = a.zip(b).map(|(a, b)| r.q(q, (a - b).abs(), Rounding::Nearest));
+            view! { <tr><th scope="row">{r.t(key)}</th><td>{show(a)}</td><td>{show(b)}</td><td>{gap.unwrap_or("—".to_owned())}</td></tr> }
+        };
+        view! {
+            <tr><th scope="row">{r.t(Key::CmpEnd)}</th><td>{r.t(x.outcome.label())}</td><td>{r.t(y.outcome.label())}</td><td></td></tr>
+            {row(Key::CmpForce, Quantity::Force, Some(x.peak_force_n), Some(y.peak_force_n), Rounding::Up)}
+            {row(Key::CmpFree, Quantity::Length, Some(x.free_fall_m), Some(y.free_fall_m), Rounding::Up)}
+            {row(Key::CmpFall, Quantity::Length, Some(x.total_fall_m), Some(y.total_fall_m), Rounding::Up)}
+            {row(Key::CmpRoom, Quantity::Length, x.clearance_margin_m, y.clearance_margin_m, Rounding::Down)}
+        }
+        .into_any()
+    }
+}
+
 #[component]
 fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl IntoView {
     let (visit, settings) = (visit(), settings());
@@ -198,27 +243,7 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
             });
         });
     };
-    let stills = pair
-        .iter()
-        .enumerate()
-        .map(|(n, s)| {
-            let (mine, other) = (s.clone(), pair[1 - n].clone());
-            let differs = move || {
-                let r = settings.reader();
-                let facts = |s: &Scenario| ask::facts(r, ItemKind::Ends, s);
-                let others = facts(&other);
-                facts(&mine)
-                    .into_iter()
-                    .filter(|f| !others.contains(f))
-                    .map(|(k, v)| view! { <div><dt>{k}</dt><dd>{v}</dd></div> })
-                    .collect_view()
-            };
-            view! {
-                <div class="setupcard"><h3>{move || settings.reader().f(Key::QSetUp, &[("letter", &ask::letter(n as u8))])}</h3>
-                    <Still set_up=RwSignal::new(s.clone()) /><dl class="facts">{differs}</dl></div>
-            }
-        })
-        .collect_view();
+    let stills = side_by_side(&pair, settings);
     let answers = ANSWERS
         .map(|b| {
             view! {
@@ -233,24 +258,7 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
         let (x, y) = falls.get()?;
         let came = better(&x, &y);
         let guess = said.get_untracked()?;
-        let rows = {
-            let (x, y) = (x.clone(), y.clone());
-            move || {
-                let r = settings.reader();
-                let row = |key: Key, q: Quantity, a: Option<f64>, b: Option<f64>, how: Rounding| {
-                    let show = |v: Option<f64>| v.map_or("—".to_owned(), |v| r.q(q, v, how));
-                    let gap = a.zip(b).map(|(a, b)| r.q(q, (a - b).abs(), Rounding::Nearest));
-                    view! { <tr><th scope="row">{r.t(key)}</th><td>{show(a)}</td><td>{show(b)}</td><td>{gap.unwrap_or("—".to_owned())}</td></tr> }
-                };
-                view! {
-                    <tr><th scope="row">{r.t(Key::CmpEnd)}</th><td>{r.t(x.outcome.label())}</td><td>{r.t(y.outcome.label())}</td><td></td></tr>
-                    {row(Key::CmpForce, Quantity::Force, Some(x.peak_force_n), Some(y.peak_force_n), Rounding::Up)}
-                    {row(Key::CmpFree, Quantity::Length, Some(x.free_fall_m), Some(y.free_fall_m), Rounding::Up)}
-                    {row(Key::CmpFall, Quantity::Length, Some(x.total_fall_m), Some(y.total_fall_m), Rounding::Up)}
-                    {row(Key::CmpRoom, Quantity::Length, x.clearance_margin_m, y.clearance_margin_m, Rounding::Down)}
-                }
-            }
-        };
+        let rows = rows(x.clone(), y.clone(), settings);
         let pair = pair_for_view.clone();
         let (first, second) = (pair[0].clone(), pair[1].clone());
         let next = Lesson::ALL.iter().skip_while(|l| **l != lesson).nth(1).copied();

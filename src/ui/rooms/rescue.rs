@@ -84,6 +84,75 @@ fn find_case(
     });
 }
 
+/// The place's own limit on the time to a rescue.
+fn own_limit(case: RwSignal<Option<Case>>) -> Option<&'static crate::rules::Limit> {
+    let id = case.with(|c| c.as_ref().map(|c| c.set_up.place.clone()))?;
+    crate::rules::place(&id)?.limit(crate::rules::LimitKind::RescueMinutes)
+}
+
+/// Minutes since the stop, with the guidance marked.
+#[component]
+fn Clock(case: RwSignal<Option<Case>>, drill: RwSignal<Drill>) -> impl IntoView {
+    let settings = settings();
+    move || {
+        let r = settings.reader();
+        let minute = drill.with(|d| d.minute);
+        // 0 to 36 minutes, the two marks of the guidance on it.
+        let x = |m: u32| f64::from(m.min(36)) / 36.0 * 300.0;
+        view! {
+            <p class="sentence">{r.f(W::RescueClock, &[("minute", &minute.to_string())])}</p>
+            <svg class="bar clock" viewBox="0 0 300 34" aria-hidden="true">
+                <rect class="whole" x="1" y="1" width="298" height="20" />
+                <rect class="part" x="1" y="1" width=x(minute).max(2.0) - 2.0 height="20" />
+                <path class="tick" d=format!("M{0} 0V24M{1} 0V24", x(CONTACT_MIN), x(SERIOUS_MIN[0])) />
+                <text x=x(CONTACT_MIN) y="34" text-anchor="middle">{CONTACT_MIN}</text><text x=x(SERIOUS_MIN[0]) y="34" text-anchor="middle">{SERIOUS_MIN[0]}</text>
+            </svg>
+            <p class="hint">{r.f(W::RescueGuide, &[("contact", &CONTACT_MIN.to_string()), ("plan", &SERIOUS_MIN[0].to_string()),
+                ("most", &SERIOUS_MIN[1].to_string()), ("half", &HALF_MIN.to_string())])}</p>
+            {own_limit(case).map(|l| view! { <p class="hint">{r.f(W::RescueOwn, &[("limit", &r.limit(l))])}" "<span class="source">{r.source(l)}</span></p> })}
+        }
+    }
+}
+
+/// What it came to, once the worker is down.
+#[component]
+fn Down(
+    case: RwSignal<Option<Case>>,
+    drill: RwSignal<Drill>,
+    told: RwSignal<Option<(Step, Option<Hindered>)>>,
+) -> impl IntoView {
+    let settings = settings();
+    move || {
+        let d = drill.get();
+        d.down_min.map(|down| {
+            let r = settings.reader();
+            let reached = d.reached_min.unwrap_or(down);
+            let contact = CONTACT_MIN.to_string();
+            let line = if reached <= CONTACT_MIN { W::RescueInTime } else { W::RescueLate };
+            let own = own_limit(case).map(|l| {
+                let key = if l.comparison.holds(f64::from(down), l.value) { W::RescueOwnMet } else { W::RescueOwnNot };
+                r.f(key, &[("limit", &r.limit(l)), ("down", &down.to_string())])
+            });
+            view! {
+                <section class="card" id="rescue-end" role="status">
+                    <p class="sentence"><span class=if reached <= CONTACT_MIN { "mark ok" } else { "mark caution" } aria-hidden="true">
+                        {if reached <= CONTACT_MIN { "✓" } else { "△" }}</span>
+                        {r.f(W::RescueDown, &[("down", &down.to_string()), ("reached", &reached.to_string())])}</p>
+                    <p>{r.f(line, &[("contact", &contact)])}</p>
+                    {own.map(|t| view! { <p>{t}</p> })}
+                    <p>{match d.straps_min {
+                        Some(m) => r.f(W::StrapsFrom, &[("minute", &m.to_string())]),
+                        None => r.t(W::StrapsNone).to_owned(),
+                    }}</p>
+                    {d.called_min.is_none().then(|| view! { <p>{r.t(W::RescueNoCall)}</p> })}
+                    <p>{r.t(W::RescueAfter)}</p>
+                    <button type="button" class="main" on:click=move |_| { drill.set(Drill::default()); told.set(None) }>{r.t(W::RescueAgain)}</button>
+                </section>
+            }
+        })
+    }
+}
+
 #[component]
 pub fn Rescue() -> impl IntoView {
     let (visit, settings) = (visit(), settings());
@@ -94,10 +163,6 @@ pub fn Rescue() -> impl IntoView {
     let now = visit.set_up.get_untracked();
     let ordinary = Scenario { place: now.place.clone(), plan: now.plan.clone(), ..Scenario::default() };
     find_case(now, Some(ordinary), case, missing);
-    let own_limit = move || {
-        let id = case.with(|c| c.as_ref().map(|c| c.set_up.place.clone()))?;
-        crate::rules::place(&id)?.limit(crate::rules::LimitKind::RescueMinutes)
-    };
     let plan = move || case.with(|c| c.as_ref().map_or(RescuePlan::NoPlan, |c| c.set_up.plan.rescue));
     let take = move |step: Step| {
         let Some(c) = case.get_untracked() else { return };
@@ -123,24 +188,6 @@ pub fn Rescue() -> impl IntoView {
             }
         })
     };
-    let clock = move || {
-        let r = settings.reader();
-        let minute = drill.with(|d| d.minute);
-        // 0 to 36 minutes, the two marks of the guidance on it.
-        let x = |m: u32| f64::from(m.min(36)) / 36.0 * 300.0;
-        view! {
-            <p class="sentence">{r.f(W::RescueClock, &[("minute", &minute.to_string())])}</p>
-            <svg class="bar clock" viewBox="0 0 300 34" aria-hidden="true">
-                <rect class="whole" x="1" y="1" width="298" height="20" />
-                <rect class="part" x="1" y="1" width=x(minute).max(2.0) - 2.0 height="20" />
-                <path class="tick" d=format!("M{0} 0V24M{1} 0V24", x(CONTACT_MIN), x(SERIOUS_MIN[0])) />
-                <text x=x(CONTACT_MIN) y="34" text-anchor="middle">{CONTACT_MIN}</text><text x=x(SERIOUS_MIN[0]) y="34" text-anchor="middle">{SERIOUS_MIN[0]}</text>
-            </svg>
-            <p class="hint">{r.f(W::RescueGuide, &[("contact", &CONTACT_MIN.to_string()), ("plan", &SERIOUS_MIN[0].to_string()),
-                ("most", &SERIOUS_MIN[1].to_string()), ("half", &HALF_MIN.to_string())])}</p>
-            {own_limit().map(|l| view! { <p class="hint">{r.f(W::RescueOwn, &[("limit", &r.limit(l))])}" "<span class="source">{r.source(l)}</span></p> })}
-        }
-    };
     let choices = move || {
         let p = plan();
         Step::ALL
@@ -165,35 +212,6 @@ pub fn Rescue() -> impl IntoView {
             view! { <p class="told"><strong>{r.t(step.label())}</strong>" · "{line}</p> }
         })
     };
-    let end = move || {
-        let d = drill.get();
-        d.down_min.map(|down| {
-            let r = settings.reader();
-            let reached = d.reached_min.unwrap_or(down);
-            let contact = CONTACT_MIN.to_string();
-            let line = if reached <= CONTACT_MIN { W::RescueInTime } else { W::RescueLate };
-            let own = own_limit().map(|l| {
-                let key = if l.comparison.holds(f64::from(down), l.value) { W::RescueOwnMet } else { W::RescueOwnNot };
-                r.f(key, &[("limit", &r.limit(l)), ("down", &down.to_string())])
-            });
-            view! {
-                <section class="card" id="rescue-end" role="status">
-                    <p class="sentence"><span class=if reached <= CONTACT_MIN { "mark ok" } else { "mark caution" } aria-hidden="true">
-                        {if reached <= CONTACT_MIN { "✓" } else { "△" }}</span>
-                        {r.f(W::RescueDown, &[("down", &down.to_string()), ("reached", &reached.to_string())])}</p>
-                    <p>{r.f(line, &[("contact", &contact)])}</p>
-                    {own.map(|t| view! { <p>{t}</p> })}
-                    <p>{match d.straps_min {
-                        Some(m) => r.f(W::StrapsFrom, &[("minute", &m.to_string())]),
-                        None => r.t(W::StrapsNone).to_owned(),
-                    }}</p>
-                    {d.called_min.is_none().then(|| view! { <p>{r.t(W::RescueNoCall)}</p> })}
-                    <p>{r.t(W::RescueAfter)}</p>
-                    <button type="button" class="main" on:click=move |_| { drill.set(Drill::default()); told.set(None) }>{r.t(W::RescueAgain)}</button>
-                </section>
-            }
-        })
-    };
     view! {
         <main class="page rescue"><section>
             <button type="button" class="plain" on:click=move |_| view::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
@@ -202,11 +220,11 @@ pub fn Rescue() -> impl IntoView {
             <p class="problems caution">{settings.s(W::RescueCaution)}</p>
             <Show when=move || missing.get()><p class="problems" role="alert">{settings.s(Key::EngineMissing)}</p></Show>
             {scene}
-            {clock}
+            <Clock case=case drill=drill />
             {last}
             <Show when=move || case.with(Option::is_some) && drill.with(|d| d.down_min.is_none())>
                 <h3>{settings.s(W::RescueAsk)}</h3><div class="lesson-list">{choices}</div></Show>
-            {end}
+            <Down case=case drill=drill told=told />
         </section></main>
     }
 }

@@ -2,10 +2,10 @@
 //! stands outside it.
 
 use super::settings::settings;
-use crate::geometry::body::{PARTS, Part};
 use crate::geometry::{FASCIA_DEPTH_M, Geometry, LadderTop, P, p};
 use crate::physics::trace::{EventKind, Trace};
-use crate::scenario::{Arrow, Latch, PowerLine, Scenario};
+use crate::scenario::{AnchorKind, Arrow, Latch, PowerLine, Scenario};
+use crate::scene::worker::Bones;
 use crate::scene::{Sag, Scene, build, standing_scene};
 use crate::texts::Key;
 use crate::texts::Room as W;
@@ -91,15 +91,6 @@ fn folds(a: P, b: P) -> String {
     path(&points)
 }
 
-fn limb_class(part: Part) -> &'static str {
-    match part {
-        Part::Torso | Part::Pelvis => "limb trunk",
-        Part::Head => "limb head",
-        Part::ThighRight | Part::ShinRight => "limb far",
-        _ => "limb",
-    }
-}
-
 /// Worker, rope, lanyard and grab of one scene. `ghost` draws outlines only.
 #[component]
 pub fn Figure(
@@ -110,53 +101,60 @@ pub fn Figure(
     let get = move |f: fn(&Scene) -> String| {
         Signal::derive(move || scene.with(|s| s.as_ref().map_or(String::new(), f)))
     };
-    let limbs = (0..PARTS)
-        .map(|i| {
-            let limb = move |f: fn(&crate::scene::Limb) -> String| {
-                Signal::derive(move || {
-                    scene.with(|s| s.as_ref().and_then(|s| s.limbs.get(i)).map_or(String::new(), f))
-                })
-            };
-            let part = scene
-                .with_untracked(|s| s.as_ref().and_then(|s| s.limbs.get(i)).map_or(Part::Torso, |l| l.part));
-            view! {
-                <g class=limb_class(part)
-                    transform=limb(|l| format!("translate({},{}) rotate({:.2})", cm(l.pose.at.x),
-                        cm(l.pose.at.y), l.pose.angle_rad.to_degrees()))>
-                    <rect
-                        x=limb(|l| cm(-l.shape.radius_m).to_string())
-                        y=limb(|l| cm(-l.shape.half_length_m - l.shape.radius_m).to_string())
-                        width=limb(|l| cm(2.0 * l.shape.radius_m).to_string())
-                        height=limb(|l| cm(2.0 * (l.shape.half_length_m + l.shape.radius_m)).to_string())
-                        rx=limb(|l| cm(l.shape.radius_m).to_string()) />
-                    {(!ghost && part == Part::Torso).then(|| view! {
-                        <path class="strap" d=limb(|l| {
-                            let (r, h) = (l.shape.radius_m, l.shape.half_length_m);
-                            format!("M{} {}L{} {}L{} {}M{} {}L{} {}",
-                                cm(-r * 0.85), cm(h * 0.9), cm(r), cm(h * 0.35), cm(-r * 0.9), cm(-h * 0.9),
-                                cm(-r), cm(h * 0.1), cm(r), cm(h * 0.35))
-                        }) />
-                    })}
-                    {(!ghost && part == Part::Head).then(|| view! {
-                        <path class="helmet" d=limb(|l| {
-                            let r = l.shape.radius_m * 1.12;
-                            let y = l.shape.half_length_m + l.shape.radius_m * 0.15;
-                            format!("M{} {}A{} {} 0 0 0 {} {}L{} {}Z", cm(r), cm(y), cm(r), cm(r),
-                                cm(-r), cm(y), cm(-r * 1.5), cm(y - 0.005))
-                        }) />
-                    })}
-                    {(!ghost && matches!(part, Part::ShinLeft | Part::ShinRight)).then(|| view! {
-                        <path class="boot" d=limb(|l| {
-                            let r = l.shape.radius_m;
-                            let y = -l.shape.half_length_m - r;
-                            format!("M{} {}L{} {}L{} {}L{} {}Z", cm(r), cm(y), cm(-r * 3.0), cm(y),
-                                cm(-r), cm(y + r * 1.9), cm(r), cm(y + r * 1.9))
-                        }) />
-                    })}
-                </g>
-            }
+    let bone = move |f: fn(&Bones) -> String| {
+        Signal::derive(move || {
+            scene.with(|s| s.as_ref().and_then(|s| Bones::of(&s.limbs)).map_or(String::new(), |b| f(&b)))
         })
-        .collect_view();
+    };
+    // Each limb is one stroke through its joints: ink under, cloth over. A ghost is the bones alone.
+    let limb = move |class: &'static str, d: Signal<String>| {
+        if ghost {
+            return view! { <path class="bone" d=d /> }.into_any();
+        }
+        view! {
+            <path class=format!("limb ink {class}") d=d />
+            <path class=format!("limb cloth {class}") d=d />
+        }
+        .into_any()
+    };
+    let far_boot = bone(|b| format!("{}Z", path(&b.boots[1])));
+    let near_boot = bone(|b| format!("{}Z", path(&b.boots[0])));
+    let behind = view! {
+        {limb("leg far", bone(|b| path(&b.far_leg)))}
+        <path class="boot far" d=far_boot />
+    };
+    let body = view! {
+        {limb("trunk", bone(|b| path(&[b.neck, b.waist, b.hip])))}
+        <g class="limb head" transform=bone(|b| format!("translate({},{}) rotate({:.2})", cm(b.head.x), cm(b.head.y),
+            b.head_turn_rad.to_degrees()))>
+            <circle class="face" r=bone(|b| cm(b.head_radius_m).to_string()) />
+            {(!ghost).then(|| view! {
+                <path class="helmet" d=bone(|b| {
+                    let r = b.head_radius_m * 1.1;
+                    // Over the brow and the crown, the peak to the front.
+                    format!(
+                        "M{} {}A{} {} 0 0 1 {} {}L{} {}L{} {}Z",
+                        cm(r), cm(0.1 * r), cm(r), cm(r), cm(-r), cm(0.1 * r),
+                        cm(-1.5 * r), cm(0.06 * r), cm(-1.45 * r), cm(-0.1 * r)
+                    )
+                }) />
+            })}
+        </g>
+        {limb("leg", bone(|b| path(&b.near_leg)))}
+        <path class="boot" d=near_boot />
+    };
+    // The only webbing in colour: over the chest to the ring between the shoulder blades, belt and leg loop.
+    let straps = (!ghost).then(|| {
+        view! {
+            <path class="strap" d=bone(|b| {
+                format!("{}{}{}", path(&[b.neck, b.chest[1], b.belt[1]]), path(&b.belt), path(&[b.belt[1], b.leg_loop[0], b.leg_loop[1]]))
+            }) />
+        }
+    });
+    let arm = limb("arm", bone(|b| path(&b.arm)));
+    let hand = (!ghost).then(|| {
+        view! { <circle class="hand" r="5.5" cx=bone(|b| cm(b.arm[2].x).to_string()) cy=bone(|b| cm(b.arm[2].y).to_string()) /> }
+    });
     let grab_place = get(|s| {
         format!("translate({},{}) rotate({:.1})", cm(s.grab.x), cm(s.grab.y), -s.grab_tilt_rad.to_degrees())
     });
@@ -174,7 +172,7 @@ pub fn Figure(
                 <circle class="knot" r=move || if set_up.with(|s| s.lifeline.end != crate::scenario::RopeEnd::Nothing) { "6" } else { "0" }
                     cx=get(|s| cm(s.tail_end.x).to_string()) cy=get(|s| cm(s.tail_end.y).to_string()) />
             })}
-            {limbs}
+            {behind}{body}{straps}{arm}{hand}
             <path class="lanyard" d=get(|s| curve(&s.lanyard)) />
             {(!ghost).then(|| view! {
                 <path class="torn" d=move || if set_up.with(|s| s.lanyard.absorber.is_some()) {
@@ -194,6 +192,38 @@ pub fn Figure(
             })}
         </g>
     }
+}
+
+/// What the rope is tied to: the part that the roof covers, and the part before it.
+fn tied_to(g: &Geometry, s: &Scenario) -> (impl IntoView + use<>, impl IntoView + use<>) {
+    let chimney = (s.anchor.kind == AnchorKind::ChimneySling).then(|| {
+        let x = g.anchor.x;
+        view! { <rect class="chimney" x=cm(x - 0.55) y=cm(g.anchor.y - 0.35) width="50" height="125" /> }
+    });
+    let pipe = (s.anchor.kind == AnchorKind::VentPipe).then(|| {
+        view! {
+            <rect class="chimney" x=cm(g.anchor.x - 0.05) y=cm(g.anchor.y - 0.1) width="10" height="50" />
+        }
+    });
+    let gutter = (s.anchor.kind == AnchorKind::Gutter).then(|| view! {
+        <path class="plate" d=format!("M{} {}l0 -12l14 0l0 12", cm(g.anchor.x - 0.07), cm(g.anchor.y + 0.06)) />
+    });
+    let a = g.anchor;
+    let plate = matches!(
+        s.anchor.kind,
+        AnchorKind::RidgePlateInFraming | AnchorKind::RidgePlateInSheathing
+    )
+    .then(|| {
+        let (c, t) = (g.down_slope.x, -g.down_slope.y);
+        view! { <path class="plate" d=format!("M{} {}L{} {}L{} {}", cm(a.x - 0.3 * c),
+            cm(a.y - if s.anchor.from_ridge_m.abs() < 0.3 { 0.3 * t } else { -0.3 * t } + 0.03), cm(a.x), cm(a.y + 0.04),
+            cm(a.x + 0.3 * c), cm(a.y - 0.3 * t + 0.03)) /> }
+    });
+    let nails = (s.anchor.kind == AnchorKind::RidgePlateInFraming).then(|| {
+        view! { <path class="rafter" d=format!("M{} {}L{} {}", cm(g.ridge.x), cm(g.ridge.y - 0.3),
+        cm(g.eave.x - 0.1), cm(g.fascia.y + 0.02)) /> }
+    });
+    (view! { {nails}{chimney}{pipe} }, view! { {gutter}{plate} })
 }
 
 /// House, ground, ladder and obstacle: drawn anew only when the set-up changes.
@@ -270,48 +300,21 @@ pub fn House(g: Geometry, s: Scenario) -> impl IntoView {
                 {settings.s(Key::LabelWire)}</text>
         }
     });
-    let chimney = (s.anchor.kind == crate::scenario::AnchorKind::ChimneySling).then(|| {
-        let x = g.anchor.x;
-        view! { <rect class="chimney" x=cm(x - 0.55) y=cm(g.anchor.y - 0.35) width="50" height="125" /> }
-    });
-    let pipe = (s.anchor.kind == crate::scenario::AnchorKind::VentPipe).then(|| {
-        view! {
-            <rect class="chimney" x=cm(g.anchor.x - 0.05) y=cm(g.anchor.y - 0.1) width="10" height="50" />
-        }
-    });
-    let gutter = (s.anchor.kind == crate::scenario::AnchorKind::Gutter).then(|| view! {
-        <path class="plate" d=format!("M{} {}l0 -12l14 0l0 12", cm(g.anchor.x - 0.07), cm(g.anchor.y + 0.06)) />
-    });
-    let a = g.anchor;
-    let plate = matches!(
-        s.anchor.kind,
-        crate::scenario::AnchorKind::RidgePlateInFraming | crate::scenario::AnchorKind::RidgePlateInSheathing
-    )
-    .then(|| {
-        let (c, t) = (g.down_slope.x, -g.down_slope.y);
-        view! { <path class="plate" d=format!("M{} {}L{} {}L{} {}", cm(a.x - 0.3 * c),
-            cm(a.y - if s.anchor.from_ridge_m.abs() < 0.3 { 0.3 * t } else { -0.3 * t } + 0.03), cm(a.x), cm(a.y + 0.04),
-            cm(a.x + 0.3 * c), cm(a.y - 0.3 * t + 0.03)) /> }
-    });
-    let nails = (s.anchor.kind == crate::scenario::AnchorKind::RidgePlateInFraming).then(|| {
-        view! { <path class="rafter" d=format!("M{} {}L{} {}", cm(g.ridge.x), cm(g.ridge.y - 0.3),
-        cm(g.eave.x - 0.1), cm(g.fascia.y + 0.02)) /> }
-    });
+    let (behind, before) = tied_to(&g, &s);
     view! {
         <g transform="scale(1,-1)">
             <path class="soil" d=soil />
             <path class="inside" d=room />
-            {nails}
             {floor.map(|d| view! { <path class="thin" d=d /> })}
             <path class="soffit" d=soffit />
-            {chimney}{pipe}
+            {behind}
             <path class="roof" d=roof />
             <path class="wall" d=wall />
             <path class="window" d=window />
             <path class="ground" d=ground />
             {deck}
-            {gutter}{plate}{wire}
-            <circle class="anchor" r="7" cx=cm(a.x) cy=cm(a.y + 0.06) />
+            {before}{wire}
+            <circle class="anchor" r="7" cx=cm(g.anchor.x) cy=cm(g.anchor.y + 0.06) />
         </g>
         {deck_label}{wire_label}
     }

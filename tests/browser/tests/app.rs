@@ -60,7 +60,7 @@ async fn a_reversed_grab_comes_down_to_the_ground() -> Res {
 
     // Change one thing: the earlier fall stays as a dashed ghost, and a new prediction is asked.
     choose(&page, "arrow", 0).await?;
-    page.wait(".drawing .ghost rect").await?;
+    page.wait(".drawing .ghost .bone").await?;
     predict_and_play(&page, 0).await?;
     assert!(page.text("#verdict").await?.contains("Stopped in the air"));
     finish(page).await

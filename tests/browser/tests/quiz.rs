@@ -235,7 +235,7 @@ async fn a_lesson_is_predicted_seen_and_compared() -> Res {
     let table = page.text(".analysis").await?;
     assert!(table.contains("Largest force on the body") && table.contains("kN"), "{table}");
     // The clock runs, and the worker with it.
-    let place = "return document.querySelector('.pair .figure .trunk').getAttribute('transform')";
+    let place = "return document.querySelector('.pair .figure .trunk').getAttribute('d')";
     page.click("#play-both").await?;
     let start = page.js(place).await?;
     tokio::time::sleep(std::time::Duration::from_millis(1200)).await;

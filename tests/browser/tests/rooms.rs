@@ -143,10 +143,10 @@ async fn a_house_is_chosen_by_picture() -> Res {
     page.wait("#verdict").await?;
     // The fall at this house is no ghost at the next one.
     page.click("#leave-fall").await?;
-    page.wait(".drawing .ghost rect").await?;
+    page.wait(".drawing .ghost .bone").await?;
     page.click(".houses label:nth-child(1) input").await?;
     page.wait("#play").await?;
-    assert!(page.driver.find_all(By::Css(".drawing .ghost rect")).await?.is_empty());
+    assert!(page.driver.find_all(By::Css(".drawing .ghost .bone")).await?.is_empty());
     finish(page).await
 }
 

@@ -1,0 +1,115 @@
+//! The worker as one figure: joints and outlines that follow from the nine bodies of a scene.
+
+use super::Limb;
+use crate::geometry::body::Part;
+use crate::geometry::{P, p};
+
+/// Where the joints are, m. The worker faces -x.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Bones {
+    /// Base of the neck.
+    pub neck: P,
+    /// Between trunk and pelvis.
+    pub waist: P,
+    /// Where the thighs hang.
+    pub hip: P,
+    /// Shoulder, elbow, hand.
+    pub arm: [P; 3],
+    /// Hip, knee, sole of the left leg.
+    pub near_leg: [P; 3],
+    /// The same of the right one.
+    pub far_leg: [P; 3],
+    /// The boots' outlines, near and far, heel first.
+    pub boots: [[P; 5]; 2],
+    /// The head's middle, m.
+    pub head: P,
+    /// How far it is turned, rad.
+    pub head_turn_rad: f64,
+    /// Its radius, m.
+    pub head_radius_m: f64,
+    /// Front and back of the trunk at the chest, then at the belt.
+    pub chest: [P; 2],
+    /// Front and back at the belt.
+    pub belt: [P; 2],
+    /// Round the near thigh, front and back.
+    pub leg_loop: [P; 2],
+}
+
+impl Bones {
+    /// Of the limbs of a scene; `None` where one is missing.
+    pub fn of(limbs: &[Limb]) -> Option<Bones> {
+        let find = |part: Part| limbs.iter().find(|l| l.part == part);
+        let end =
+            |l: &Limb, side: f64| l.pose.place(p(0.0, side * (l.shape.half_length_m + l.shape.radius_m)));
+        let (torso, pelvis, head) = (find(Part::Torso)?, find(Part::Pelvis)?, find(Part::Head)?);
+        let (upper, fore) = (find(Part::UpperArms)?, find(Part::Forearms)?);
+        let leg = |thigh: Part, shin: Part| -> Option<([P; 3], [P; 5])> {
+            let (t, s) = (find(thigh)?, find(shin)?);
+            let sole_m = -(s.shape.half_length_m + s.shape.radius_m);
+            let at = |x: f64, up: f64| s.pose.place(p(x, sole_m + up));
+            let r = s.shape.radius_m;
+            let boot = [
+                at(0.9 * r, 2.2 * r),
+                at(1.0 * r, 0.0),
+                at(-3.4 * r, 0.0),
+                at(-3.3 * r, 0.8 * r),
+                at(-0.9 * r, 2.2 * r),
+            ];
+            Some(([end(t, 1.0), end(s, 1.0), s.pose.place(p(0.0, sole_m + r))], boot))
+        };
+        let (near_leg, near_boot) = leg(Part::ThighLeft, Part::ShinLeft)?;
+        let (far_leg, far_boot) = leg(Part::ThighRight, Part::ShinRight)?;
+        let across = |l: &Limb, up_share: f64, wide: f64| {
+            let y = up_share * l.shape.half_length_m;
+            [l.pose.place(p(-wide * l.shape.radius_m, y)), l.pose.place(p(wide * l.shape.radius_m, y))]
+        };
+        let thigh = find(Part::ThighLeft)?;
+        Some(Bones {
+            neck: end(torso, 1.0),
+            waist: end(torso, -1.0),
+            // Its capsule is rounder than long: the thighs say where the joint is.
+            hip: near_leg[0],
+            arm: [end(upper, 1.0), end(fore, 1.0), end(fore, -1.0)],
+            near_leg,
+            far_leg,
+            boots: [near_boot, far_boot],
+            head: head.pose.place(p(0.0, 0.1 * head.shape.half_length_m)),
+            head_turn_rad: head.pose.angle_rad,
+            head_radius_m: head.shape.radius_m * 1.12,
+            chest: across(torso, 0.45, 1.0),
+            belt: across(pelvis, 0.3, 1.05),
+            leg_loop: across(thigh, 0.75, 1.15),
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::physics::simulate;
+    use crate::scenario::{Scenario, Stance};
+    use crate::scene::build;
+
+    /// No limb comes apart: in every moment of a fall the upper part's lower end is the lower part's upper
+    /// end, within a hand's breadth where a joint gives (the engine holds its own within a millimetre).
+    #[test]
+    fn limbs_hang_together_in_every_moment_of_a_fall() {
+        for stance in [Stance::Ladder { standing_height_m: 3.6 }, Stance::Roof { from_eave_m: 1.2 }] {
+            let s = Scenario { stance, ..Scenario::default() };
+            let set_up = s.set_up().expect("possible");
+            let t = simulate(&set_up);
+            for q in t.samples.iter().step_by(8) {
+                let scene = build(&s, set_up.geometry(), q);
+                let b = Bones::of(&scene.limbs).expect("nine limbs");
+                let lower = |part: Part| {
+                    let l = scene.limbs.iter().find(|l| l.part == part).expect("drawn");
+                    l.pose.place(p(0.0, -(l.shape.half_length_m + l.shape.radius_m)))
+                };
+                assert!(b.near_leg[1].dist(lower(Part::ThighLeft)) < 0.01, "{:?}", b.near_leg);
+                assert!(b.far_leg[1].dist(lower(Part::ThighRight)) < 0.01);
+                assert!(b.far_leg[0].dist(b.hip) < 0.01, "{:?}", b.far_leg);
+                assert!(b.arm[1].dist(lower(Part::UpperArms)) < 0.01);
+            }
+        }
+    }
+}

@@ -216,7 +216,7 @@ fn person(
         )
     });
     let due =
-        now.and_then(|now| next_due(&mine, mid, now)).map_or(r.t(Key::DueNothing).to_owned(), |(d, come)| {
+        now.and_then(|now| next_due(mine, mid, now)).map_or(r.t(Key::DueNothing).to_owned(), |(d, come)| {
             let what = match d.kind {
                 DueKind::First => r.t(Key::DueFirst).to_owned(),
                 DueKind::Recheck(n) => r.f(Key::DueRecheck, &[("days", &n.to_string())]),

@@ -55,7 +55,7 @@ impl Bones {
                 at(-3.3 * r, 0.8 * r),
                 at(-0.9 * r, 2.2 * r),
             ];
-            Some(([end(t, 1.0), end(s, 1.0), s.pose.place(p(0.0, sole_m + r))], boot))
+            Some(([end(t, 1.0), end(s, 1.0), s.pose.place(p(0.0, sole_m + 2.3 * r))], boot))
         };
         let (near_leg, near_boot) = leg(Part::ThighLeft, Part::ShinLeft)?;
         let (far_leg, far_boot) = leg(Part::ThighRight, Part::ShinRight)?;

@@ -69,7 +69,7 @@ async fn main() -> Res {
         if name.ends_with(".br") && !name.starts_with("sw.js") && !name.starts_with("random") {
             match &name {
                 n if n.starts_with("engine") => engine += e.metadata()?.len(),
-                n if n.starts_with("rooms") => {}
+                n if n.starts_with("rooms") || n.starts_with("notices") || n.ends_with(".png.br") => {}
                 _ => first += e.metadata()?.len(),
             }
         }

@@ -128,13 +128,12 @@ impl Run {
     }
 
     /// In how many parts the next step is made, and how many steps it is at once.
-    fn stride(&self) -> (usize, usize) {
+    fn stride(&self, held: bool) -> (usize, usize) {
         if self.world.is_rough() {
             return (ROUGH_PARTS, 1);
         }
         // Held and past the lowest point, what is left is a slow swing; before the line comes taut, a fall
         // that nothing disturbs: two steps are made as one.
-        let held = self.is_settled() && self.is_held();
         let falling = self.line.slack_m() > COARSE_SLACK_M && !self.world.is_in_contact();
         let coarse = (held || falling) && !self.world.is_near_roof() && self.step_no.is_multiple_of(2);
         (1, if coarse { 2 } else { 1 })
@@ -147,7 +146,7 @@ impl Run {
         }
         // Held, and nothing more to learn: what follows is a slow swing.
         let held = self.is_settled() && self.is_held();
-        let (parts, stride) = self.stride();
+        let (parts, stride) = self.stride(held);
         let step_s = self.dt_s * stride as f64;
         let kinetic_j = (0..parts).map(|i| self.part(i, step_s / parts as f64)).last().unwrap_or(0.0);
         self.step_no += stride;

@@ -111,9 +111,9 @@ fn wanted(g: &Geometry, q: &Sample) -> Frame {
         right_m: q.dring.x + half_m,
         top_m: q.dring.y + 0.4 * CLOSE_M,
     };
-    let mut all = close.with(held(q));
+    let body = held(q);
+    let mut all = close.with(body);
     // The ground, and a deck under the body, come in as they come near.
-    let feet_m = held(q).bottom_m;
     let mut floors = vec![(g.ground_y_m(q.dring.x), 1.0)];
     if let Some((left_m, right_m, top_m)) = g.obstacle {
         let beside_m = (left_m - q.dring.x).max(q.dring.x - right_m).max(0.0);
@@ -121,7 +121,7 @@ fn wanted(g: &Geometry, q: &Sample) -> Frame {
     }
     for (floor_m, share) in floors {
         let down_m = (all.bottom_m - (floor_m - 0.3)).max(0.0);
-        all.bottom_m -= down_m * share * nearness(feet_m - floor_m);
+        all.bottom_m -= down_m * share * nearness(body.bottom_m - floor_m);
     }
     all.square()
 }

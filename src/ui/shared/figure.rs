@@ -25,6 +25,9 @@ pub fn decisive_s(t: &Trace) -> f64 {
 /// Room beside the dimension lines for their lettering, m.
 pub const LETTERING_M: f64 = 1.3;
 
+/// The ground goes on this far past what is shown of it, m: a wide window shows more.
+const BEYOND_M: f64 = 8.0;
+
 /// Visible part of the plane, m: left, bottom, right, top.
 pub fn bounds(g: &Geometry, s: &Scenario) -> (f64, f64, f64, f64) {
     let left = g.ridge.x.min(g.anchor.x) - 0.5;
@@ -117,10 +120,23 @@ pub fn Figure(
         }
         .into_any()
     };
+    // As thick as the bodies that the engine moves, so that no knee is drawn into what it rests on.
+    let leg = move |side: &'static str, thigh: Signal<String>, shin: Signal<String>| {
+        if ghost {
+            return view! { <path class="bone" d=thigh /><path class="bone" d=shin /> }.into_any();
+        }
+        view! {
+            <path class=format!("limb ink shin{side}") d=shin />
+            <path class=format!("limb ink thigh{side}") d=thigh />
+            <path class=format!("limb cloth shin{side}") d=shin />
+            <path class=format!("limb cloth thigh{side}") d=thigh />
+        }
+        .into_any()
+    };
     let far_boot = bone(|b| format!("{}Z", path(&b.boots[1])));
     let near_boot = bone(|b| format!("{}Z", path(&b.boots[0])));
     let behind = view! {
-        {limb("leg far", bone(|b| path(&b.far_leg)))}
+        {leg(" far", bone(|b| path(&b.far_leg[..2])), bone(|b| path(&b.far_leg[1..])))}
         <path class="boot far" d=far_boot />
     };
     let body = view! {
@@ -140,7 +156,7 @@ pub fn Figure(
                 }) />
             })}
         </g>
-        {limb("leg", bone(|b| path(&b.near_leg)))}
+        {leg("", bone(|b| path(&b.near_leg[..2])), bone(|b| path(&b.near_leg[1..])))}
         <path class="boot" d=near_boot />
     };
     // The only webbing in colour: over the chest to the ring between the shoulder blades, belt and leg loop.
@@ -259,11 +275,17 @@ pub fn House(g: Geometry, s: Scenario) -> impl IntoView {
         ])
     );
     let soffit = path(&[g.fascia, p(0.0, g.fascia.y)]);
-    let low = crate::geometry::ground_y_m(g.ground_slope_rad, r + 1.0);
-    let ground = path(&[p(l - 1.0, 0.0), p(0.0, 0.0), p(r + 1.0, low)]);
+    let low = crate::geometry::ground_y_m(g.ground_slope_rad, r + BEYOND_M);
+    let ground = path(&[p(l - 1.0, 0.0), p(0.0, 0.0), p(r + BEYOND_M, low)]);
     let soil = format!(
         "{}Z",
-        path(&[p(l - 1.0, 0.0), p(0.0, 0.0), p(r + 1.0, low), p(r + 1.0, b - 1.0), p(l - 1.0, b - 1.0)])
+        path(&[
+            p(l - 1.0, 0.0),
+            p(0.0, 0.0),
+            p(r + BEYOND_M, low),
+            p(r + BEYOND_M, low.min(b) - BEYOND_M),
+            p(l - 1.0, low.min(b) - BEYOND_M)
+        ])
     );
     let sill = (g.fascia.y - 2.0).max(0.8);
     let window = path(&[p(0.0, sill), p(0.0, sill + 1.1)]);

@@ -95,6 +95,8 @@ pub enum Quantity {
     Modulus,
     /// Newtons per metre; shown as kN/m or lbf/ft.
     LinearWeight,
+    /// Joules; shown as J or foot-pounds.
+    Energy,
     /// How many.
     Count,
     /// A plain number without a unit.
@@ -123,6 +125,7 @@ impl Quantity {
             (Quantity::Mass, Units::FeetPounds) => 1.0 / LB_KG,
             (Quantity::LinearWeight, Units::Metric) => 1.0 / KN_N,
             (Quantity::LinearWeight, Units::FeetPounds) => FT_M / LBF_N,
+            (Quantity::Energy, Units::FeetPounds) => 1.0 / (FT_M * LBF_N),
             (Quantity::Angle, _) => 180.0 / core::f64::consts::PI,
             _ => 1.0,
         }
@@ -137,7 +140,7 @@ impl Quantity {
             (Quantity::Force | Quantity::Modulus | Quantity::Mass, Units::FeetPounds) => 0,
             (Quantity::Mass, Units::Metric) | (Quantity::Angle, _) => 0,
             (Quantity::Speed, _) | (Quantity::LinearWeight, Units::Metric) => 1,
-            (Quantity::Count, _) | (Quantity::LinearWeight, Units::FeetPounds) => 0,
+            (Quantity::Count | Quantity::Energy, _) | (Quantity::LinearWeight, Units::FeetPounds) => 0,
             (Quantity::Time, _) => 2,
             (Quantity::Ratio, _) => 2,
         }
@@ -156,6 +159,8 @@ impl Quantity {
             (Quantity::Speed, Units::Metric) => "m/s",
             (Quantity::Speed, Units::FeetPounds) => "ft/s",
             (Quantity::Time, _) => "s",
+            (Quantity::Energy, Units::Metric) => "J",
+            (Quantity::Energy, Units::FeetPounds) => "ft·lbf",
             (Quantity::LinearWeight, Units::Metric) => "kN/m",
             (Quantity::LinearWeight, Units::FeetPounds) => "lbf/ft",
             (Quantity::Ratio | Quantity::Count, _) => "",

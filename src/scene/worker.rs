@@ -2,7 +2,7 @@
 
 use super::Limb;
 use crate::geometry::body::Part;
-use crate::geometry::{P, p};
+use crate::geometry::{Geometry, P, p};
 
 /// Where the joints are, m. The worker faces -x.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -81,6 +81,40 @@ impl Bones {
             leg_loop: across(thigh, 0.75, 1.15),
         })
     }
+
+    /// The same with the arms laid on the house where the engine lets them through it: arms meet the ground
+    /// alone there, since they begin against the wall.
+    pub fn beside(mut self, g: &Geometry) -> Bones {
+        for joint in &mut self.arm[1..] {
+            *joint = out_of_house(g, *joint, ARM_M);
+        }
+        self
+    }
+}
+
+/// Half of an arm's thickness, m.
+const ARM_M: f64 = 0.05;
+
+/// A point with so much room round it, moved out of wall and roof by the shortest way.
+pub(super) fn out_of_house(g: &Geometry, q: P, room_m: f64) -> P {
+    let deep_m = g.depth_in_house_m(q) + room_m;
+    if deep_m <= 0.0 || q.x < g.ridge.x {
+        return q;
+    }
+    // Square to the slope, to the wall, to the fascia or to the soffit: whichever is nearest.
+    let d = g.down_slope;
+    let up = p(-d.y, d.x);
+    let above_m = (q.x - g.eave.x) * up.x + (q.y - g.eave.y) * up.y;
+    let ways = [
+        p(q.x + up.x * (room_m - above_m), q.y + up.y * (room_m - above_m)),
+        p(room_m, q.y),
+        p(g.eave.x + room_m, q.y),
+        p(q.x, g.fascia.y - room_m),
+    ];
+    ways.into_iter()
+        .filter(|w| g.depth_in_house_m(*w) <= -0.9 * room_m)
+        .min_by(|a, b| a.dist(q).total_cmp(&b.dist(q)))
+        .unwrap_or(q)
 }
 
 #[cfg(test)]
@@ -99,7 +133,7 @@ mod tests {
             let set_up = s.set_up().expect("possible");
             let t = simulate(&set_up);
             for q in t.samples.iter().step_by(8) {
-                let scene = build(&s, set_up.geometry(), q);
+                let scene = build(&s, set_up.geometry(), q, None);
                 let b = Bones::of(&scene.limbs).expect("nine limbs");
                 let lower = |part: Part| {
                     let l = scene.limbs.iter().find(|l| l.part == part).expect("drawn");

@@ -2,6 +2,7 @@
 //! missing does not compile.
 
 use super::table::{Text, texts};
+use crate::grade::pieces::Piece;
 use crate::physics::trace::{EventKind, Outcome, Thing};
 use crate::practice::lessons::{Ending, Lesson};
 use crate::quiz::questions::{AfterCase, ItemKind, Step};
@@ -267,4 +268,18 @@ after! {
         "Tell the worker to be more careful.", "Dire à la personne de faire plus attention.";
         "What led to this fall can lead to the next one before the evening.", "Ce qui a permis une glissade en permet une autre avant le soir.";
         "Being told to be careful changes neither ladder, anchor nor grab.", "Faire plus attention ne change ni l’échelle, ni l’ancrage, ni le coulisseau.";
+}
+
+texts! {
+    /// What a piece of the drop or of the energy is called.
+    Piece::label;
+    FreeFall, "free fall", "chute libre";
+    Absorber, "absorber", "absorbeur";
+    Grab, "grab slides", "coulisseau glisse";
+    Rope, "rope", "corde";
+    Harness, "harness", "harnais";
+    Body, "body, house, ladder", "corps, maison, échelle";
+    Room, "room left", "dégagement restant";
+    Edge, "roof’s edge", "bord du toit";
+    Moving, "still moving", "encore en mouvement";
 }

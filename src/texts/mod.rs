@@ -13,11 +13,13 @@ mod labels;
 mod page;
 mod rooms;
 pub mod say;
+mod stage;
 pub mod table;
 
 pub use bench::Bench;
 pub use page::Key;
 pub use rooms::Room;
+pub use stage::Stage;
 pub use table::{Text, Worded};
 
 use crate::units::{Quantity, Rounding, Units, round_to};
@@ -99,6 +101,7 @@ pub fn symbol(lang: Lang, q: Quantity, units: Units) -> &'static str {
         (Lang::Fr, "ft") => "pi",
         (Lang::Fr, "ft/s") => "pi/s",
         (Lang::Fr, "lbf/ft") => "lbf/pi",
+        (Lang::Fr, "ft·lbf") => "pi·lbf",
         (_, s) => s,
     }
 }

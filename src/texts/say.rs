@@ -1,20 +1,21 @@
 //! Whole sentences about a set-up and a fall: verdict, findings, the scene in words.
 
-use super::{Bench as W, Worded};
+use super::{Bench as W, Stage as S, Worded};
 use super::{Key, Lang, fill, limit_quantity, number, quantity, quantity_against};
 use crate::grade::report::Report;
+use crate::grade::scoring::Grade;
 use crate::physics::equipment::{ABSORBER_SHARE_MIDDLE, AbsorberParams};
-use crate::physics::trace::{EventKind, Outcome, Trace};
+use crate::physics::trace::{EventKind, Outcome, Thing, Trace};
 use crate::practice::inspection::Look;
 use crate::practice::thumbs::Thumb;
-use crate::rules::{Duty, Finding, FindingCode, Limit, ReadIn, Source};
+use crate::rules::{Duty, Finding, FindingCode, Limit, LimitKind, ReadIn, Severity, Source, place};
 use crate::scenario::file::FileError;
 use crate::scenario::{
     Arrow, Below, Bolt, ConnectorState, Field, LabelState, Latch, OtherMethod, PackState, Problem,
     ProblemCode, RopeState, Scenario, Stance, WebbingState,
 };
 use crate::strength::Ground;
-use crate::units::{Quantity, Rounding, Units};
+use crate::units::{G_M_S2, Quantity, Rounding, Units};
 
 /// Language and units of one reader.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -137,10 +138,10 @@ pub fn lower_first(text: &str) -> String {
     letters.next().map_or(String::new(), |c| c.to_lowercase().chain(letters).collect())
 }
 
-/// What to change for a finding of a fall. Where something else that was found led to it, that comes first.
-pub fn change_in(r: Reader, rep: &Report, f: &Finding) -> String {
+/// What else that was found led to a finding.
+fn cause_of(rep: &Report, code: FindingCode) -> Option<FindingCode> {
     use FindingCode as C;
-    let causes: &[FindingCode] = match f.code {
+    let causes: &[FindingCode] = match code {
         C::StrikesGround | C::StrikesObstacle => &[
             C::NotClipped,
             C::GrabReversed,
@@ -153,8 +154,12 @@ pub fn change_in(r: Reader, rep: &Report, f: &Finding) -> String {
         C::OffRope => &[C::LatchOpen, C::GrabReversed, C::RopeEndOpen],
         _ => &[],
     };
-    let cause = causes.iter().find(|c| rep.findings.iter().any(|g| g.code == **c));
-    match cause {
+    causes.iter().copied().find(|c| rep.findings.iter().any(|g| g.code == *c))
+}
+
+/// What to change for a finding of a fall. Where something else that was found led to it, that comes first.
+pub fn change_in(r: Reader, rep: &Report, f: &Finding) -> String {
+    match cause_of(rep, f.code) {
         Some(c) => r.f(W::FirstThat, &[("title", &lower_first(r.t(c.title())))]),
         None => change_of(r, f),
     }
@@ -311,6 +316,79 @@ pub fn thumb(r: Reader, t: Thumb) -> (&'static str, &'static str, String) {
         t.numbers().into_iter().map(|n| (n.name, r.q(n.quantity, n.si, n.rounding))).collect();
     let values: Vec<(&str, &str)> = shown.iter().map(|(n, v)| (*n, v.as_str())).collect();
     (r.t(says), r.t(fares), r.f(told, &values))
+}
+
+/// What stands at the head of a result.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Headline {
+    /// What its mark is for.
+    pub severity: Severity,
+    /// One sentence, the cause first.
+    pub sentence: String,
+    /// The force or the speed, smaller.
+    pub figure: String,
+}
+
+/// The head of a result: the sentence is about what the mark is for. A fall that held by luck says what was
+/// wrong with it, one that struck says why.
+pub fn headline(r: Reader, rep: &Report) -> Headline {
+    let t = &rep.trace;
+    if !t.is_sound() {
+        let figure = r.f(Key::NotGraded, &[("value", &r.percent(t.energy_residual))]);
+        return Headline { severity: Severity::Note, sentence: r.t(S::NotGradedShort).to_owned(), figure };
+    }
+    let first = rep.findings.first();
+    let passes = matches!(rep.grade, Grade::Graded { passes: true, .. });
+    let severity = if passes { first.map_or(Severity::Good, |f| f.severity) } else { Severity::Critical };
+    let find = |code| rep.findings.iter().find(|f: &&Finding| f.code == code);
+    let title = |c: FindingCode| r.t(c.title());
+    let sentence = if t.outcome == Outcome::Stopped {
+        // The blow against the ladder and the like are told with their speed on the picture.
+        match first.filter(|f| f.severity <= Severity::Minor) {
+            Some(f) => r.f(S::HeldBut, &[("title", &lower_first(title(f.code)))]),
+            None => r.t(S::HeldFine).to_owned(),
+        }
+    } else {
+        let on_deck = first_struck_is_obstacle(t);
+        let struck = t.time_of(EventKind::StrikesGround).or(t.time_of(EventKind::StrikesObstacle)).is_some();
+        let strike = if on_deck { FindingCode::StrikesObstacle } else { FindingCode::StrikesGround };
+        let lost = [FindingCode::AnchorGaveWay, FindingCode::RopeBroke, FindingCode::LinkBroke, FindingCode::OffRope];
+        let cause = cause_of(rep, strike).or_else(|| lost.into_iter().find(|c| find(*c).is_some()));
+        match (cause, struck, on_deck) {
+            (Some(c), true, true) => r.f(S::CauseDeck, &[("title", title(c))]),
+            (Some(c), true, false) => r.f(S::CauseGround, &[("title", title(c))]),
+            (Some(c), false, _) => r.f(S::CauseOnly, &[("title", title(c))]),
+            (None, _, true) => r.t(S::NoRoomDeck).to_owned(),
+            (None, _, false) => r.t(S::NoRoomGround).to_owned(),
+        }
+    };
+    Headline { severity, sentence, figure: figure(r, rep) }
+}
+
+/// The one number under the sentence: the speed of a strike, else the force against its limit.
+fn figure(r: Reader, rep: &Report) -> String {
+    let t = &rep.trace;
+    let landed = [Thing::Ground, Thing::Obstacle];
+    if t.outcome != Outcome::Stopped
+        && let Some(i) = t.impacts.iter().filter(|i| landed.contains(&i.what)).min_by(|a, b| a.time_s.total_cmp(&b.time_s))
+    {
+        let like_m = i.speed_m_s * i.speed_m_s / (2.0 * G_M_S2);
+        return r.f(
+            S::MutedSpeed,
+            &[
+                ("speed", &r.q(Quantity::Speed, i.speed_m_s, Rounding::Up)),
+                ("height", &r.q(Quantity::Length, like_m, Rounding::Up)),
+            ],
+        );
+    }
+    let force_n = t.judged().peak_force_n;
+    match place(&rep.set_up.place).and_then(|p| p.limit(LimitKind::BodyForce)) {
+        Some(l) => {
+            let value = quantity_against(r.lang, r.units, Quantity::Force, force_n, l.value, Rounding::Up);
+            r.f(S::MutedForce, &[("value", &value), ("limit", &r.limit(l))])
+        }
+        None => r.f(S::MutedForceAlone, &[("value", &r.q(Quantity::Force, force_n, Rounding::Up))]),
+    }
 }
 
 /// One sentence for the whole fall, and the limit behind it where one decided.

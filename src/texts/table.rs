@@ -50,10 +50,10 @@ macro_rules! words {
         }
         impl $crate::texts::table::Worded for $table {
             fn words(self, lang: $crate::texts::Lang) -> &'static str {
-                use $crate::texts::Lang;
-                match (self, lang) {
-                    $(($table::$name, Lang::En) => $en, ($table::$name, Lang::Fr) => $fr,)*
-                }
+                // One long text packs far smaller than a choice among many.
+                static INDEX: std::sync::OnceLock<Vec<&'static str>> = std::sync::OnceLock::new();
+                let index = INDEX.get_or_init(|| concat!($($en, "\u{0}", $fr, "\u{0}",)*).split('\u{0}').collect());
+                index.get(2 * self as usize + lang as usize).copied().unwrap_or_default()
             }
             $(fn in_place(self, place: &str) -> $table {
                 $place(self, place)

@@ -16,9 +16,12 @@ use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 
 /// A question that has one kind of answer.
-pub trait Question: Into<Ask> {
+pub trait Question: Into<Ask> + Serialize {
     /// What comes back.
     type Answer: Serialize + DeserializeOwned + 'static;
+    /// Its number among the questions. Written before the question it is the same bytes as [`Ask`], so that who
+    /// asks need not be able to write every question.
+    const NUMBER: u32;
 }
 
 macro_rules! questions {
@@ -26,12 +29,15 @@ macro_rules! questions {
         $(questions!(@one $(#[$doc])* $name $fields);
         impl Question for $name {
             type Answer = $answer;
+            const NUMBER: u32 = Number::$name as u32;
         }
         impl From<$name> for Ask {
             fn from(q: $name) -> Ask {
                 Ask::$name(Box::new(q))
             }
         })*
+
+        enum Number { $($name,)* }
 
         /// Any question, as it goes to the worker.
         #[allow(missing_docs)]

@@ -2,21 +2,24 @@
 //! same with buttons and a number field, under a magnifier that shows the part from near.
 
 use super::forms::NumberField;
-use super::state::{Bench, Phase, bench};
+use super::stage::stage;
+use super::state::{Bench, Phase, Stop, bench};
 use crate::geometry::{Geometry, P, p};
 use crate::practice::hand::{Held, dragged, moved};
-use crate::scenario::{AnchorKind, Arrow, Bolt, HarnessFit, Latch, Scenario};
+use crate::scenario::{AnchorKind, Arrow, Bolt, HarnessFit, Latch, Scenario, Stance};
 use crate::texts::Bench as W;
 use crate::texts::Worded;
-use crate::texts::{Key, say};
-use crate::ui::shared::figure::{bounds, cm};
+use crate::scene::ink::cm;
+use crate::texts::{Key, Stage as S, say};
 use crate::ui::shared::settings::{Settings, settings};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
-/// Radius of a handle's ring as a share of the drawing's height.
-const RING_SHARE: f64 = 0.043;
+/// Radius of a handle's ring, px: with its arrowheads a finger's width.
+const RING_PX: f64 = 24.0;
+/// A pointer this far past where the part has stopped shows what stopped it, m.
+const PAST_M: f64 = 0.08;
 /// One press of an arrow key; with Shift, and with the Page keys, m.
 const KEY_M: [f64; 3] = [0.1, 0.02, 0.5];
 
@@ -53,17 +56,10 @@ fn plane(ev: &web_sys::PointerEvent) -> Option<P> {
 /// The ringed handles, while a set-up is chosen.
 #[component]
 pub fn Handles() -> impl IntoView {
-    let bench = bench();
+    let (bench, stage) = (bench(), stage());
     // Where the pointer took hold, beside the handle's middle.
     let hold = StoredValue::new(None::<(Held, P)>);
-    let ring = move || {
-        bench.geometry.with(|g| {
-            g.as_ref().map_or(20.0, |g| {
-                let (_, b, _, t) = bench.drawn.with(|s| bounds(g, s));
-                cm((t - b) * RING_SHARE)
-            })
-        })
-    };
+    let ring = move || stage.pane.get().map_or(20.0, |p| cm(RING_PX / p.px_per_m()));
     let handles = Held::ALL.map(|part| {
         let at = move || {
             bench.geometry.with(|g| g.as_ref().map(|g| (part.at(g), bench.drawn.with(|s| part.way(s, g)))))
@@ -95,13 +91,17 @@ pub fn Handles() -> impl IntoView {
         let go = move |ev: web_sys::PointerEvent| {
             let Some((part, off)) = hold.get_value() else { return };
             if let Some(to) = plane(&ev) {
-                bench.carry(dragged(&bench.scenario.get_untracked(), part, p(to.x - off.x, to.y - off.y)));
+                let to = p(to.x - off.x, to.y - off.y);
+                let now = dragged(&bench.scenario.get_untracked(), part, to);
+                bench.stop.set(stopped_at(part, &now, to));
+                bench.carry(now);
             }
         };
         let settings = settings();
         let end = move |keep: bool| {
             if let Some((part, _)) = hold.get_value() {
                 hold.set_value(None);
+                bench.stop.set(None);
                 bench.put_down(keep);
                 bench.said.set(bench.scenario.with_untracked(|s| told(part, settings.reader_now(), s, W::HandHas)));
             }
@@ -118,6 +118,30 @@ pub fn Handles() -> impl IntoView {
     view! {
         <g class="handles" class:away=move || bench.phase.get() != Phase::Choosing transform="scale(1,-1)">{handles}</g>
     }
+}
+
+/// What keeps a part from going on to where the pointer is, as one word; none where it went along.
+fn stopped_at(part: Held, now: &Scenario, to: P) -> Option<Stop> {
+    let g = Geometry::of(now)?;
+    let (at, way) = (part.at(&g), part.way(now, &g));
+    let past_m = (to.x - at.x) * way.x + (to.y - at.y) * way.y;
+    if past_m.abs() < PAST_M {
+        return None;
+    }
+    let on_roof = matches!(now.stance, Stance::Roof { .. });
+    let more = past_m > 0.0;
+    let word = match (part, more) {
+        (Held::Grab, true) if !on_roof && g.grab.y > g.eave.y - 0.1 => S::StopEave,
+        (Held::Grab, _) => S::StopTaut,
+        (Held::Worker, true) if on_roof => S::StopRidge,
+        (Held::Worker, false) if on_roof => S::StopEave,
+        (Held::Worker, true) => S::StopRung,
+        (Held::Worker, false) => S::StopGround,
+        (Held::LadderFoot, true) => S::StopLength,
+        (Held::LadderFoot, false) => S::StopWall,
+        (Held::Anchor, _) => S::StopEave,
+    };
+    Some(Stop { at, way: p(way.x * past_m.signum(), way.y * past_m.signum()), word })
 }
 
 /// Keys of the drawing while a set-up is chosen.
@@ -164,10 +188,12 @@ pub fn key(ev: &web_sys::KeyboardEvent, bench: Bench, settings: Settings) {
     }
     match code.as_str() {
         "Enter" | " " => {
+            bench.stop.set(None);
             bench.put_down(true);
             say(W::HandHas);
         }
         "Escape" => {
+            bench.stop.set(None);
             bench.put_down(false);
             bench.said.set(r.t(W::HandBack).to_owned());
         }
@@ -187,8 +213,17 @@ pub fn key(ev: &web_sys::KeyboardEvent, bench: Bench, settings: Settings) {
                 KEY_M[0]
             };
             let value = part.field(&now).get(&now).unwrap_or(0.0);
-            bench.carry(moved(&now, part, ((value + sign * step) * 1e3).round() / 1e3));
+            let after = moved(&now, part, ((value + sign * step) * 1e3).round() / 1e3);
+            // At its end the part says what stops it.
+            let stuck = (part.field(&after).get(&after).unwrap_or(0.0) - value).abs() < 1e-9;
+            let at = part.at(&g);
+            let to = p(at.x + way.x * sign * step.max(0.1), at.y + way.y * sign * step.max(0.1));
+            bench.stop.set(if stuck { stopped_at(part, &after, to) } else { None });
+            bench.carry(after);
             say(W::HandHas);
+            if let Some(stop) = bench.stop.get_untracked() {
+                bench.said.update(|s| { s.push_str(". "); s.push_str(r.t(stop.word)); });
+            }
         }
     }
     ev.prevent_default();
@@ -197,7 +232,7 @@ pub fn key(ev: &web_sys::KeyboardEvent, bench: Bench, settings: Settings) {
 /// A part from near, 120 by 120: classes and paths. Drawn by us from how such parts work in general.
 type Lens = Vec<(&'static str, String)>;
 
-fn lens(part: Held, s: &Scenario) -> Lens {
+pub fn lens(part: Held, s: &Scenario) -> Lens {
     match part {
         Held::Grab => grab_lens(s),
         Held::Worker => harness_lens(s),
@@ -347,6 +382,16 @@ fn plate(k: AnchorKind) -> bool {
     matches!(k, AnchorKind::RidgePlateInFraming | AnchorKind::RidgePlateInSheathing)
 }
 
+/// What a part is called on its lens.
+pub fn part_name(part: Held) -> S {
+    match part {
+        Held::Anchor => S::PartAnchor,
+        Held::Grab => S::PartGrab,
+        Held::Worker => S::PartDring,
+        Held::LadderFoot => S::PartFoot,
+    }
+}
+
 type Toggle = (fn(&Scenario) -> Option<W>, fn(&mut Scenario));
 
 /// What can be done to a part beside moving it.
@@ -415,7 +460,7 @@ fn zones(part: Held) -> &'static [&'static str] {
 }
 
 /// The lens in words.
-fn lens_words(part: Held, r: say::Reader, s: &Scenario) -> String {
+pub fn lens_words(part: Held, r: say::Reader, s: &Scenario) -> String {
     match part {
         Held::Grab => r.f(
             W::LensGrab,

@@ -1,16 +1,9 @@
 //! The page: header with the settings, the scene, the set-up beside it, the cautions below.
 
-use super::along_wall::Sideways;
-use super::drawing::{Drawing, Storyboard};
-use super::hand::Hand;
-use super::map::RoomMap;
-use super::player::{Controls, provide_player};
-use super::plot::Plot;
-use super::setup::SetUp;
-use super::spread::Spread;
+use super::player::provide_player;
+use super::stage::{Picture, provide_stage};
 use super::state::{Phase, bench, provide_bench};
-use super::verdict::{Changes, Findings, LockedLine, Predict, Verdict};
-use crate::physics::trace::Outcome;
+use super::strip::Strip;
 use crate::practice::thumbs::Thumb;
 use crate::rules::{place, places};
 use crate::scenario::file::{Fault, LARGEST_FILE_BYTES, read_whole};
@@ -31,7 +24,6 @@ use wasm_bindgen_futures::{JsFuture, spawn_local};
 pub fn App() -> impl IntoView {
     let settings = provide_settings();
     let bench = provide_bench(settings);
-    provide_player(bench, settings);
     let view = provide_view();
     let missing = RwSignal::new(false);
     watch_rooms(missing);
@@ -40,16 +32,9 @@ pub fn App() -> impl IntoView {
             fetch_rooms(missing);
         }
     });
+    let player = provide_player(bench, settings);
+    provide_stage(bench, player);
     let shown = move || bench.phase.get() == Phase::Shown;
-    // A run that fails its own check shows no figure of it.
-    let graded = move || shown() && bench.run.with(|r| r.as_ref().is_some_and(|r| r.trace.is_sound()));
-    let held =
-        move || graded() && bench.run.with(|r| r.as_ref().is_some_and(|r| r.trace.outcome != Outcome::LetGo));
-    // Where nothing stopped the worker there is no swing to work out.
-    let stopped = move || {
-        graded() && bench.run.with(|r| r.as_ref().is_some_and(|r| r.trace.outcome == Outcome::Stopped))
-    };
-    let played = move || matches!(bench.phase.get(), Phase::Playing | Phase::Shown);
     let words = move || {
         let r = settings.reader();
         let mut all = bench.scenario.with(|s| say::state(r, s));
@@ -61,6 +46,12 @@ pub fn App() -> impl IntoView {
         }
         all.join(" ")
     };
+    // The bench fills the window and never scrolls; the rooms do.
+    Effect::new(move |_| {
+        if let Some(body) = document().body() {
+            let _ = body.class_list().toggle_with_force("bench-on", view.get() == View::Bench);
+        }
+    });
     view! {
         <a class="skip" href="#scene">{settings.s(Key::SkipToScene)}</a>
         <Header />
@@ -71,46 +62,21 @@ pub fn App() -> impl IntoView {
         // The second module mounts here and takes the line away.
         <div id="rooms" class:away=move || view.get() == View::Bench><p class="wait" role="status">
             {move || (!missing.get()).then(|| settings.t(Key::RoomsComing))}</p></div>
-        <main class:away=move || view.get() != View::Bench>
-            <div class="stage-col">
-                <section class="scene" aria-labelledby="scene-h">
-                    <h2 id="scene-h" class="vh">{settings.s(Key::SceneHeading)}</h2>
-                    <Drawing />
-                </section>
-                <div class="under">
-                    <Show when=move || bench.mine.with(|m| !m.is_empty())>
-                        <div class="bar" id="by-link"><p>{settings.s(W::CameByLink)}</p>
-                            <button type="button" id="back-to-mine" on:click=move |_| bench.back_to_mine()>{settings.s(W::BackToMine)}</button>
-                            <button type="button" class="plain" id="keep-this" on:click=move |_| bench.keep_this_one()>{settings.s(W::KeepThisOne)}</button></div>
-                    </Show>
-                    <Show when=move || bench.phase.get() == Phase::Choosing fallback=|| view! { <LockedLine /> }>
-                        <Predict />
-                        <Hand />
-                    </Show>
-                    <Show when=shown><Verdict /></Show>
-                    <Show when=played><Controls /></Show>
-                    <Show when=shown>
-                        <div class="still"><Storyboard /></div>
-                    </Show>
-                    <Show when=graded><Plot /></Show>
-                </div>
-                <details class="words">
-                    <summary>{settings.s(Key::StateHeading)}</summary>
-                    <p id="scene-words">{words}</p>
-                    <p class="hint">{settings.s(W::KeysChoosing)}</p>
-                    <p class="hint">{settings.s(Key::KeyHelp)}</p>
-                </details>
-            </div>
-            <div class="side-col">
-                <Show when=graded><Findings /><Changes /></Show>
-                <Show when=stopped><Sideways /></Show>
-                <Show when=held><RoomMap /><Spread /></Show>
-                <SetUp />
-                <Files />
-                <PlaceRules />
-                <Thumbs />
-                <Glossary />
-            </div>
+        <main class="bench" class:away=move || view.get() != View::Bench>
+            <section class="scene" aria-labelledby="scene-h">
+                <h2 id="scene-h" class="vh">{settings.s(Key::SceneHeading)}</h2>
+                <p id="scene-words" class="vh">{words}</p>
+                <Picture />
+                <Show when=move || bench.mine.with(|m| !m.is_empty())>
+                    <div class="bar" id="by-link"><p>{settings.s(W::CameByLink)}</p>
+                        <button type="button" id="back-to-mine" on:click=move |_| bench.back_to_mine()>{settings.s(W::BackToMine)}</button>
+                        <button type="button" class="plain" id="keep-this" on:click=move |_| bench.keep_this_one()>{settings.s(W::KeepThisOne)}</button></div>
+                </Show>
+                <Show when=move || !bench.notice.with(String::is_empty)>
+                    <p class="bar notice" role="status">{move || bench.notice.get()}</p>
+                </Show>
+            </section>
+            <Strip />
         </main>
         <footer><p>{settings.s(Key::Caution)}</p>
             <p><a href=view::part("notices.txt") target="_blank" rel="noopener">{settings.s(W::NoticesLink)}</a></p></footer>
@@ -144,6 +110,32 @@ fn Update() -> impl IntoView {
     }
 }
 
+/// The bar is one tab stop; the arrow keys go along it.
+fn along_the_bar(ev: web_sys::KeyboardEvent) {
+    let by = match ev.key().as_str() {
+        "ArrowRight" => 1,
+        "ArrowLeft" => -1,
+        _ => return,
+    };
+    let Ok(all) = document().query_selector_all("header .bar-item") else { return };
+    let items: Vec<web_sys::HtmlElement> = (0..all.length())
+        .filter_map(|i| all.item(i)?.dyn_into::<web_sys::HtmlElement>().ok())
+        .filter(|e| e.offset_width() > 0)
+        .collect();
+    let now = document().active_element();
+    let Some(at) = items.iter().position(|e| now.as_ref().is_some_and(|n| n.is_same_node(Some(e)))) else { return };
+    let next = (at as i32 + by).rem_euclid(items.len() as i32) as usize;
+    let _ = items[next].focus();
+    ev.prevent_default();
+}
+
+/// Shuts the menu of the bar.
+fn shut_menu() {
+    if let Ok(Some(menu)) = document().query_selector(".options") {
+        let _ = menu.remove_attribute("open");
+    }
+}
+
 #[component]
 fn Header() -> impl IntoView {
     let (bench, settings) = (bench(), settings());
@@ -163,12 +155,15 @@ fn Header() -> impl IntoView {
     };
     let lang_button = move |l: Lang, name: &'static str, short: &'static str| {
         view! {
-            <button type="button" lang=l.tag() class="seg" aria-pressed=move || (settings.lang.get() == l).to_string()
+            <button type="button" lang=l.tag() class="seg bar-item" tabindex="-1" aria-pressed=move || (settings.lang.get() == l).to_string()
                 on:click=move |_| settings.lang.set(l)><span class="long">{name}</span><span class="short">{short}</span></button>
         }
     };
+    let is_here = move |v: View| view.get() == v || v == View::Lessons && view.get().is_practice();
+    let stage = super::stage::stage();
+    let narrow = Memo::new(move |_| stage.size.get().0 < 700.0);
     view! {
-        <header>
+        <header on:keydown=along_the_bar>
             <div class="brand">
                 <p class="name"><svg viewBox="0 0 24 24" width="26" height="26" aria-hidden="true">
                     <path d="M12 1v9M8 10h8v4H8zM12 14v4M6 23h12" fill="none" stroke="currentColor" stroke-width="2.2" /></svg>
@@ -177,15 +172,15 @@ fn Header() -> impl IntoView {
             </div>
             <nav class="views" aria-label=settings.s(Key::NavLabel)>
                 {[(View::Bench, Key::NavBench), (View::Lessons, Key::NavLessons), (View::Quiz, Key::NavQuiz), (View::Crew, Key::NavCrew)].map(|(v, k)| view! {
-                    <button type="button" class="seg" aria-current=move || (view.get() == v || v == View::Lessons && view.get().is_practice()).then_some("page")
-                        on:click=move |_| view::go(v)>{settings.s(k)}</button>
+                    <button type="button" class="seg bar-item" aria-current=move || is_here(v).then_some("page") tabindex=move || if is_here(v) { "0" } else { "-1" }
+                        on:click=move |_| { shut_menu(); view::go(v) }>{settings.s(k)}</button>
                 }).collect_view()}
             </nav>
             <div class="langs" role="group" aria-label=settings.s(Key::Language)>
                 {lang_button(Lang::En, "English", "EN")}{lang_button(Lang::Fr, "Français", "FR")}
             </div>
             <details class="options">
-                <summary>{settings.s(Key::Options)}</summary>
+                <summary class="bar-item" tabindex=move || if narrow.get() { "0" } else { "-1" } aria-label=settings.s(Key::Options)><span class="burger" aria-hidden="true"></span></summary>
                 <div class="panel">
                     <label><span>{settings.s(Key::PlaceLabel)}</span>
                         <select id="place" on:change=move |ev| { let v = event_target_value(&ev); bench.edit(|s| s.place = v) }>
@@ -219,10 +214,10 @@ fn Header() -> impl IntoView {
 
 /// Keeping, saving, opening and sharing a set-up.
 #[component]
-fn Files() -> impl IntoView {
+pub fn Files() -> impl IntoView {
     let (bench, settings) = (bench(), settings());
     let href = move || {
-        let json = bench.scenario.with(|s| serde_json::to_string_pretty(s).unwrap_or_default());
+        let json = bench.scenario.with(view::set_up_json);
         format!("data:application/json;charset=utf-8,{}", js_sys::encode_uri_component(&json))
     };
     let open = move |ev: web_sys::Event| {
@@ -282,7 +277,7 @@ fn Files() -> impl IntoView {
 
 /// Rules of thumb beside the numbers.
 #[component]
-fn Thumbs() -> impl IntoView {
+pub fn Thumbs() -> impl IntoView {
     let settings = settings();
     let rows = move || {
         let r = settings.reader();
@@ -304,7 +299,7 @@ fn Thumbs() -> impl IntoView {
 
 /// What the place asks, line by line with its sources.
 #[component]
-fn PlaceRules() -> impl IntoView {
+pub fn PlaceRules() -> impl IntoView {
     let (bench, settings) = (bench(), settings());
     let place_id = Memo::new(move |_| bench.scenario.with(|s| s.place.clone()));
     let rows = move || {
@@ -335,7 +330,7 @@ fn PlaceRules() -> impl IntoView {
 
 /// Words of the trade in a line each.
 #[component]
-fn Glossary() -> impl IntoView {
+pub fn Glossary() -> impl IntoView {
     let settings = settings();
     let rows = say::GLOSSARY
         .map(|(word, told)| view! { <div><dt>{settings.s(word)}</dt><dd>{settings.s(told)}</dd></div> })

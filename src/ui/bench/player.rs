@@ -1,13 +1,12 @@
 //! The player: a clock over a finished trace. First at true speed, then at 1/8, then the verdict;
 //! afterwards at will, forwards and back, by step and by event.
 
-use super::state::{Bench, Phase, bench};
-use crate::physics::trace::{EventKind, Outcome, Trace};
-use crate::texts::Bench as W;
+use super::state::{Bench, Phase};
+use crate::physics::trace::{EventKind, Trace};
 use crate::texts::Key;
 use crate::ui::shared::figure::decisive_s;
-use crate::ui::shared::settings::{Settings, settings};
-use crate::ui::shared::view::{self, View};
+use crate::ui::shared::settings::Settings;
+use crate::ui::shared::view;
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 use std::time::Duration;
@@ -82,6 +81,11 @@ impl Player {
             .filter_map(|k| t.time_of(k))
             .fold(f64::INFINITY, f64::min);
         (last.min(landed) + 0.5).min(t.duration_s())
+    }
+
+    /// Where the film ends that is looked through afterwards, s: what comes later is a slow swing.
+    pub fn film_end_s(self, t: &Trace) -> f64 {
+        (self.interest_end(t) + 1.0).min(t.duration_s())
     }
 
     fn trace_end(self) -> f64 {
@@ -264,64 +268,5 @@ impl Player {
             _ => return,
         }
         ev.prevent_default();
-    }
-}
-
-/// The controls under the drawing.
-#[component]
-pub fn Controls() -> impl IntoView {
-    let (bench, settings, player) = (bench(), settings(), player());
-    let showing = move || bench.phase.get() == Phase::Playing;
-    let time = move || settings.reader().q(Quantity::Time, player.clock.get(), Rounding::Nearest);
-    let end = move || bench.run.with(|r| r.as_ref().map_or(1.0, |r| r.trace.duration_s()));
-    let stage = move || {
-        let t = player.clock.get();
-        bench.run.with(|r| {
-            r.as_ref()
-                .and_then(|r| r.trace.events.iter().rfind(|e| e.time_s <= t + 1e-9).map(|e| e.kind))
-                .map_or("", |k| settings.t(k.label()))
-        })
-    };
-    let speed = move || settings.t(if player.slow.get() { Key::SlowPlay } else { Key::TruePlay });
-    view! {
-        <section class="player" aria-label=settings.s(Key::PlayerRegion)>
-            <p class="stage"><strong>{stage}</strong><span>{time}</span><span class="speed">{speed}</span></p>
-            <Show when=showing fallback=move || view! {
-                <div class="buttons">
-                    <button type="button" on:click=move |_| player.to_event(false)>
-                        <b aria-hidden="true">"◂◂ "</b>{settings.s(Key::PrevEvent)}</button>
-                    <button type="button" class="icon" aria-label=settings.s(Key::StepBack)
-                        on:click=move |_| player.step(-1.0)>"◂"</button>
-                    <button type="button" class="main" on:click=move |_| player.toggle()>
-                        {move || if player.playing.get() { settings.t(Key::Pause) } else { settings.t(Key::Resume) }}</button>
-                    <button type="button" class="icon" aria-label=settings.s(Key::StepOn)
-                        on:click=move |_| player.step(1.0)>"▸"</button>
-                    <button type="button" on:click=move |_| player.to_event(true)>
-                        {settings.s(Key::NextEvent)}<b aria-hidden="true">" ▸▸"</b></button>
-                </div>
-                <input type="range" class="scrub" min="0" step="0.005" max=move || end().to_string()
-                    aria-label=settings.s(Key::Scrub)
-                    aria-valuetext=move || format!("{}, {}", time(), stage())
-                    prop:value=move || player.clock.get().to_string()
-                    on:input=move |ev| { if let Ok(t) = event_target_value(&ev).parse::<f64>() { player.seek(t) } } />
-                <div class="buttons">
-                    <button type="button" on:click=move |_| player.again(false)>
-                        {move || format!("{}, {}", settings.t(Key::PlayAgain), settings.t(Key::TruePlay))}</button>
-                    <Show when=move || bench.run.with(|r| r.as_ref().is_some_and(|r| r.trace.is_sound() && r.trace.outcome == Outcome::Stopped))>
-                        <button type="button" id="to-rescue" on:click=move |_| view::go(View::Rescue)>
-                            <b aria-hidden="true">"→ "</b>{settings.s(W::AfterTheStop)}</button></Show>
-                    <button type="button" id="leave-fall" on:click=move |_| { bench.leave_fall(); view::to_view("scene") }>
-                        <b aria-hidden="true">"↩ "</b>{settings.s(W::BackToSetUp)}</button>
-                    <button type="button" on:click=move |_| player.again(true)>
-                        {move || format!("{}, {}", settings.t(Key::PlayAgain), settings.t(Key::SlowPlay))}</button>
-                </div>
-            }>
-                <div class="buttons">
-                    <button type="button" on:click=move |_| player.toggle()>
-                        {move || if player.playing.get() { settings.t(Key::Pause) } else { settings.t(Key::Resume) }}</button>
-                    <button type="button" class="main" on:click=move |_| player.skip()>{settings.s(Key::Skip)}</button>
-                </div>
-            </Show>
-        </section>
     }
 }

@@ -1,14 +1,13 @@
 //! The signals everything shares: settings, the bench (set-up, prediction, run), and how they change.
 
-use crate::geometry::Geometry;
+use crate::geometry::{Geometry, P};
 use crate::grade::changes::ChangeEffect;
 use crate::grade::report::{Report, problems};
 use crate::physics::trace::Outcome;
 use crate::practice::hand::Held;
 use crate::practice::inspection::GearPart;
-use crate::rules::Advice;
 use crate::scenario::{Problem, Scenario};
-use crate::texts::Key;
+use crate::texts::{Key, Stage as S};
 use crate::texts::say;
 use crate::ui::shared::asking::NoAnswer;
 use crate::ui::shared::settings::Settings;
@@ -35,8 +34,19 @@ pub enum Phase {
 pub enum Said {
     /// How it will end.
     Ends(Outcome),
-    /// Not to go ahead.
-    Instead(Advice),
+    /// Not to go ahead, but to stop and ask.
+    Ask,
+}
+
+/// Why a part in hand goes no further.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stop {
+    /// Where the part is, m.
+    pub at: P,
+    /// Which way it would go, a unit vector.
+    pub way: P,
+    /// What is there.
+    pub word: S,
 }
 
 /// The set-up, the prediction and the run.
@@ -46,6 +56,10 @@ pub struct Bench {
     past: RwSignal<Vec<Scenario>>,
     future: RwSignal<Vec<Scenario>>,
     pub prediction: RwSignal<Option<Said>>,
+    /// Where the boots stop, as guessed by the flag, m above the ground; none while nobody moved it.
+    pub guess: RwSignal<Option<f64>>,
+    /// What keeps the part in hand from going on.
+    pub stop: RwSignal<Option<Stop>>,
     pub phase: RwSignal<Phase>,
     pub run: RwSignal<Option<Arc<Report>>>,
     pub ghost: RwSignal<Option<Arc<Report>>>,
@@ -89,6 +103,8 @@ pub fn provide_bench(s: Settings) -> Bench {
         past: RwSignal::new(vec![]),
         future: RwSignal::new(vec![]),
         prediction: RwSignal::new(None),
+        guess: RwSignal::new(None),
+        stop: RwSignal::new(None),
         phase: RwSignal::new(Phase::Choosing),
         run: RwSignal::new(None),
         ghost: RwSignal::new(None),
@@ -242,6 +258,17 @@ impl Bench {
         }
     }
 
+    /// Sets the flag, between the lowest ground and the boots as they stand.
+    pub fn set_guess(self, at_m: f64) {
+        let range = self.geometry.with_untracked(|g| {
+            g.as_ref().map(|g| (g.ground_y_m(g.ladder.foot.x.max(g.soles.x)).min(0.0), g.soles.y))
+        });
+        let Some((low, high)) = range else { return };
+        if at_m.is_finite() {
+            self.guess.set(Some(crate::units::within((at_m * 20.0).round() / 20.0, low, high)));
+        }
+    }
+
     /// From the fall back to the set-up, which stays as it is.
     pub fn leave_fall(self) {
         self.back_to_choosing();
@@ -256,6 +283,7 @@ impl Bench {
             self.run.set(None);
             self.effects.set(None);
             self.prediction.set(None);
+            self.guess.set(None);
             self.phase.set(Phase::Choosing);
         }
     }
@@ -287,7 +315,7 @@ impl Bench {
     pub fn play(self, settings: Settings, then: impl Fn(Arc<Report>) + 'static) {
         let scenario = self.scenario.get_untracked();
         if self.prediction.get_untracked().is_none() {
-            self.said.set(settings.reader_now().t(Key::PredictFirst).to_owned());
+            self.said.set(settings.reader_now().t(S::SayFirst).to_owned());
             return;
         }
         let Some(set_up) = scenario.set_up().ok().filter(|_| problems(&scenario).is_empty()) else { return };
@@ -324,12 +352,8 @@ impl Bench {
                 store::add_endings(crate::practice::lessons::Ending::of(&r.trace));
             }
             let reader = settings.reader_now();
-            let said = if r.trace.is_sound() {
-                say::verdict(reader, &r).0
-            } else {
-                reader.f(Key::NotGraded, &[("value", &reader.percent(r.trace.energy_residual))])
-            };
-            self.said.set(said);
+            let head = say::headline(reader, &r);
+            self.said.set(format!("{} {}", head.sentence, head.figure));
         }
     }
 }

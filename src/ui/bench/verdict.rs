@@ -1,195 +1,41 @@
-//! Predict before, compare after: the prediction form, the verdict and the findings.
+//! Why a fall went as it did: the whole sentence, everything found, and what one change would do.
 
-use super::player::player;
-use super::state::{Phase, Said, bench};
+use super::state::bench;
+use super::strip::mark;
 use crate::grade::report::APP_VERSION;
 use crate::grade::scoring::Grade;
 use crate::physics::PHYSICS_VERSION;
-use crate::physics::trace::Outcome;
 use crate::practice::inspection::GearPart;
-use crate::rules::{Advice, FindingCode, RULES_VERSION, Severity, advice};
-use crate::texts::Bench as W;
-use crate::texts::{Key, Text, say};
+use crate::rules::{RULES_VERSION, Severity};
+use crate::texts::{Key, Stage as S, say};
 use crate::ui::shared::settings::settings;
 use leptos::prelude::*;
 
-const ANSWERS: [(Said, &str); 5] = [
-    (Said::Ends(Outcome::Stopped), "◯"),
-    (Said::Ends(Outcome::Strikes), "▽"),
-    (Said::Ends(Outcome::LetGo), "╳"),
-    (Said::Instead(Advice::OtherMethod), "⇄"),
-    (Said::Instead(Advice::StopAndAsk), "?"),
-];
-
-fn said_words(said: Said) -> Text {
-    match said {
-        Said::Ends(o) => o.label(),
-        Said::Instead(Advice::OtherMethod) => Text::of(Key::SayOtherMethod),
-        Said::Instead(Advice::StopAndAsk) => Text::of(Key::SayStopAndAsk),
-    }
-}
-
-/// The question before every fall.
+/// The whole sentence of a fall with its limit's source, the score, and what its neighbours say.
 #[component]
-pub fn Predict() -> impl IntoView {
-    let (bench, settings, player) = (bench(), settings(), player());
-    let problems = move || bench.problems.get();
-    let answers = move || {
-        ANSWERS
-        .into_iter()
-        .map(|(o, icon)| {
-            view! {
-                <label class="pill answer">
-                    <input type="radio" name="prediction" prop:checked=move || bench.prediction.get() == Some(o)
-                        on:change=move |_| bench.prediction.set(Some(o)) />
-                    <span><b aria-hidden="true">{icon}</b>" "{settings.s(said_words(o))}</span>
-                </label>
-            }
-        })
-        .collect_view()
-    };
-    view! {
-        <section class="predict">
-            <Show when=move || problems().is_empty() fallback=move || view! {
-                <div class="problems" role="alert">
-                    <p><b aria-hidden="true">"△ "</b>{settings.s(Key::ProblemsHeading)}</p>
-                    <ul>{move || problems().iter().map(|p| view! {
-                        <li>{say::problem(settings.reader(), p)}</li>
-                    }).collect_view()}</ul>
-                </div>
-            }>
-                <form on:submit=move |ev| { ev.prevent_default(); player.lock_and_play() }>
-                    <fieldset>
-                        <legend><h2>{settings.s(Key::PredictHeading)}</h2></legend>
-                        <p class="hint">{settings.s(Key::PredictHint)}</p>
-                        <div class="pills">{answers()}</div>
-                    </fieldset>
-                    <button type="submit" class="main play" id="play"
-                        aria-disabled=move || bench.prediction.get().is_none().to_string()>
-                        <b aria-hidden="true">"▶ "</b>
-                        {move || settings.t(if bench.prediction.get().is_some() { Key::LockAndPlay } else { Key::PredictFirst })}
-                    </button>
-                </form>
-            </Show>
-        </section>
-    }
-}
-
-/// What is locked while the fall is computed and shown.
-#[component]
-pub fn LockedLine() -> impl IntoView {
-    let (bench, settings) = (bench(), settings());
-    view! {
-        <p class="locked">{move || {
-            let r = settings.reader();
-            bench.prediction.get().map(|o| r.f(Key::Locked, &[("answer", r.t(said_words(o)))]))
-        }}
-        <Show when=move || bench.phase.get() == Phase::Computing>
-            " "{settings.s(Key::Computing)}
-        </Show></p>
-    }
-}
-
-/// The shape that goes with a severity: colour, shape and word, never colour alone.
-fn mark(s: Severity) -> (&'static str, &'static str) {
-    match s {
-        Severity::Critical => ("mark fail", "✕"),
-        Severity::Major => ("mark caution", "▲"),
-        Severity::Minor => ("mark caution", "△"),
-        Severity::Note => ("mark note", "•"),
-        Severity::Good => ("mark ok", "✓"),
-    }
-}
-
-/// One sentence, one number, one limit, its source; and the prediction beside it.
-#[component]
-pub fn Verdict() -> impl IntoView {
-    let (bench, settings) = (bench(), settings());
+pub fn Told() -> impl IntoView {
+    let bench = bench();
+    let settings = settings();
     let body = move || {
         let run = bench.run.get()?;
         let r = settings.reader();
         let Grade::Graded { score, passes, .. } = run.grade else {
-            return Some(
-                view! {
-                    <p class="sentence"><span class="mark note" aria-hidden="true">"?"</span>
-                        {r.f(Key::NotGraded, &[("value", &r.percent(run.trace.energy_residual))])}</p>
-                }
-                .into_any(),
-            );
+            let text = r.f(Key::NotGraded, &[("value", &r.percent(run.trace.energy_residual))]);
+            return Some(view! { <p>{text}</p> }.into_any());
         };
         let (sentence, limit) = say::verdict(r, &run);
-        let worst = if !passes {
-            Severity::Critical
-        } else {
-            run.findings.first().map_or(Severity::Good, |f| f.severity)
-        };
-        let (class, shape) = mark(worst);
-        // The sentence tells the force; where the mark has another reason, it is named.
-        let told = [
-            FindingCode::PeakForce,
-            FindingCode::FreeFall,
-            FindingCode::StrikesGround,
-            FindingCode::StrikesObstacle,
-            FindingCode::AnchorGaveWay,
-        ];
-        let for_what = run
-            .findings
-            .first()
-            .filter(|f| f.severity <= Severity::Note && !told.contains(&f.code))
-            .map(|f| r.f(W::MarkFor, &[("title", &say::lower_first(r.t(f.code.title())))]));
-        let said = bench.prediction.get();
-        let ends = match said {
-            Some(Said::Ends(o)) => Some(o),
-            _ => None,
-        };
-        let instead = match said {
-            Some(Said::Instead(a)) => Some(a),
-            _ => None,
-        };
-        let instead = instead.map(|a| {
-            let reasons: Vec<&'static str> = run
-                .findings
-                .iter()
-                .filter(|f| advice(f) == Some(a))
-                .map(|f| r.t(f.code.title()))
-                .collect();
-            view! {
-                <div class="instead">
-                    <p class="compare">{r.f(Key::AdviceHeading, &[("said", r.t(said_words(Said::Instead(a))))])}" "
-                        <strong>{r.t(if reasons.is_empty() { Key::AdviceNotCalled } else { Key::AdviceCalled })}</strong></p>
-                    <ul>{reasons.into_iter().map(|t| view! { <li>{t}</li> }).collect_view()}</ul>
-                    <p>{r.t(Key::AdviceFall)}</p>
-                </div>
-            }
-        });
-        let compare = ends.map(|o| {
-            let real = run.trace.outcome;
-            let right = if o == real { Key::PredictedRight } else { Key::PredictedWrong };
-            view! {
-                <p class="compare">{r.f(Key::YouPredicted, &[("said", say::outcome(r, o)), ("real", say::outcome(r, real))])}
-                    " "<strong>{r.t(right)}</strong></p>
-            }
-        });
         Some(
             view! {
-                {instead}
-                <p class="sentence" id="verdict" tabindex="-1"><span class=class aria-hidden="true">{shape}</span>{sentence}</p>
+                <p id="told">{sentence}</p>
                 {limit.map(|l| view! { <p class="source">{r.source(l)}</p> })}
                 {say::neighbours(r, &run.trace).map(|t| view! { <p class="hint" id="neighbours">{t}</p> })}
-                {for_what.map(|t| view! { <p id="mark-for">{t}</p> })}
-                {compare}
                 <p class="score"><strong>{r.f(Key::ScoreLine, &[("score", &score.to_string())])}</strong>" "
                     {r.t(if passes { Key::Passes } else { Key::DoesNotPass })}</p>
             }
             .into_any(),
         )
     };
-    view! {
-        <section class="verdict" aria-labelledby="result-h">
-            <h2 id="result-h">{settings.s(Key::ResultHeading)}</h2>
-            {body}
-        </section>
-    }
+    view! { <section class="told-whole">{body}</section> }
 }
 
 /// Everything found, most severe first, each with what to change.
@@ -210,7 +56,6 @@ pub fn Findings() -> impl IntoView {
             run.findings
                 .iter()
                 .map(|f| {
-                    let (class, shape) = mark(f.severity);
                     let off = points.iter().find(|d| d.code == f.code).map(|d| format!("−{}", d.points));
                     let change = (f.severity <= Severity::Minor).then(|| say::change_in(r, &run, f));
                     let source = f.limit.map(|l| r.source(l)).or_else(|| f.duty.map(|d| r.duty(d)));
@@ -222,7 +67,7 @@ pub fn Findings() -> impl IntoView {
                     });
                     view! {
                         <li>
-                            <p class="head"><span class=class aria-hidden="true">{shape}</span>
+                            <p class="head">{mark(f.severity)}
                                 <strong>{r.t(f.code.title())}</strong>
                                 <span class="sev">{r.t(f.severity.label())}</span>
                                 {off.map(|o| view! { <span class="off">{o}</span> })}</p>
@@ -277,7 +122,8 @@ pub fn Changes() -> impl IntoView {
             return Some(view! { <p>{r.t(Key::EngineMissing)}</p> }.into_any());
         };
         if effects.is_empty() {
-            return Some(view! { <p>{r.t(Key::ChangesNone)}</p> }.into_any());
+            let none = if matches!(run.grade, Grade::Graded { passes: true, .. }) { r.t(Key::ChangesNone) } else { r.t(S::NothingHelps) };
+            return Some(view! { <p>{none}</p> }.into_any());
         }
         let rows = effects
             .into_iter()
@@ -291,12 +137,12 @@ pub fn Changes() -> impl IntoView {
                         ("after", &e.score.to_string()),
                     ],
                 );
-                let (class, shape) = mark(if e.passes { Severity::Good } else { Severity::Critical });
+                let shape = mark(if e.passes { Severity::Good } else { Severity::Critical });
                 let label = format!("{}: {}", r.t(Key::ChangesMake), r.t(e.change.label()));
                 view! {
                     <li>
                         {(i == 0).then(|| view! { <p class="sev">{r.t(Key::ChangesBest)}</p> })}
-                        <p>{line}" "<span class=class aria-hidden="true">{shape}</span>" "
+                        <p class="head">{shape}{line}" "
                             {r.t(if e.passes { Key::ChangesPass } else { Key::ChangesFail })}</p>
                         <button type="button" aria-label=label on:click=move |_| bench.edit(|s| e.change.apply(s))>
                             {r.t(Key::ChangesMake)}</button>

@@ -181,7 +181,7 @@ fn post(bytes: &[u8]) {
 /// Asks; `then` hears the answer, or that there is none: the person has then been told so already, and
 /// what is left to do is to leave nothing waiting.
 pub fn ask<Q: Question + 'static>(question: Q, then: impl FnOnce(Result<Q::Answer, NoAnswer>) + 'static) {
-    let bytes = |id| pack(id, &question.into()).ok();
+    let bytes = |id| pack(id, &(Q::NUMBER, &question)).ok();
     send(
         bytes,
         Box::new(move |rest| {

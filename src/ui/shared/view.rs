@@ -85,15 +85,19 @@ pub fn go(view: View) {
     let _ = window().location().set_hash(view.hash());
 }
 
+/// A set-up as a file for people: a line to a number.
+pub fn set_up_json(s: &Scenario) -> String {
+    let plain = serde_json::to_string(s).unwrap_or_default();
+    let value: serde_json::Value = serde_json::from_str(&plain).unwrap_or_default();
+    serde_json::to_string_pretty(&value).unwrap_or_default()
+}
+
 /// Writes the note; every signal that it reads is followed.
 pub fn post(s: Settings, set_up: &Scenario) {
-    let note = serde_json::json!({
-        "lang": s.lang.get().tag(),
-        "feet": s.units.get() == Units::FeetPounds,
-        "large": s.large.get(),
-        "set_up": set_up,
-    });
-    let _ = js_sys::Reflect::set(&window(), &NOTE.into(), &note.to_string().into());
+    let (lang, feet, large) = (s.lang.get().tag(), s.units.get() == Units::FeetPounds, s.large.get());
+    let set_up = serde_json::to_string(set_up).unwrap_or_default();
+    let note = format!(r#"{{"lang":"{lang}","feet":{feet},"large":{large},"set_up":{set_up}}}"#);
+    let _ = js_sys::Reflect::set(&window(), &NOTE.into(), &note.into());
     if let Ok(e) = web_sys::Event::new(NOTE) {
         let _ = window().dispatch_event(&e);
     }

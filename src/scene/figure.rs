@@ -220,7 +220,7 @@ fn worker(q: &Scene, g: &Geometry, out: &mut Vec<Shape>) {
             + &line(&[b.chest[0].lerp(b.chest[1], 0.05), b.chest[0].lerp(b.chest[1], 0.9)])
     });
     out.push(Shape::new("strap", straps));
-    limb(out, "limb ink arm", "limb cloth arm", of(&|b| line(&b.arm)));
+    limb(out, "limb ink arm", "limb cloth arm", of(&|b| line(&b.arm_round(g))));
     out.push(Shape::new("hand", of(&|b| circle(b.arm[2], 0.055))));
 }
 

@@ -193,10 +193,6 @@ fn rooms(cut: &Cut, out: &mut Vec<Shape>) {
         if head - y > 2.0 {
             fine.push_str(&rect(p(-5.6, y + 0.9), p(-4.7, y + 1.85)));
             fine.push_str(&line(&[p(-5.15, y + 0.9), p(-5.15, y + 1.85)]));
-            if i > 0 {
-                fine.push_str(&rect(p(-2.3, y + 0.9), p(-1.4, y + 1.85)));
-                fine.push_str(&line(&[p(-1.85, y + 0.9), p(-1.85, y + 1.85)]));
-            }
         }
     }
     out.push(Shape::new("fine", fine));

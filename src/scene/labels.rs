@@ -67,9 +67,9 @@ const GAP_PX: f64 = 6.0;
 const AWAY_PX: [f64; 6] = [22.0, 46.0, 80.0, 124.0, 180.0, 250.0];
 
 /// Places plates one after the other in a pane; what comes first has the better place. `none` where the pane
-/// has no room left at all. `avoid` is what a plate should not cover.
-pub fn place(pane: (f64, f64), wanted: &[Wanted], avoid: &[Area]) -> Vec<Option<Area>> {
-    let mut placed: Vec<Area> = Vec::new();
+/// has no room left at all. `avoid` is what a plate should not cover, `blocked` what it never does.
+pub fn place(pane: (f64, f64), wanted: &[Wanted], avoid: &[Area], blocked: &[Area]) -> Vec<Option<Area>> {
+    let mut placed: Vec<Area> = blocked.to_vec();
     wanted
         .iter()
         .map(|w| {
@@ -149,7 +149,7 @@ mod tests {
             let wanted: Vec<Wanted> = points.iter().map(|q| Wanted {
                 at: (q.0, q.1), size: (q.2, 34.0), side: if q.3 { 1.0 } else { -1.0 },
             }).collect();
-            let placed: Vec<Area> = place((wide, high), &wanted, &[]).into_iter().flatten().collect();
+            let placed: Vec<Area> = place((wide, high), &wanted, &[], &[]).into_iter().flatten().collect();
             for (i, a) in placed.iter().enumerate() {
                 prop_assert!(a.x_px >= 0.0 && a.y_px >= 0.0 && a.x_px + a.width_px <= wide && a.y_px + a.height_px <= high);
                 for b in &placed[i + 1..] {
@@ -163,7 +163,7 @@ mod tests {
     fn a_plate_keeps_clear_of_the_body_and_stays_near() {
         let body = along(&[(200.0, 50.0), (200.0, 300.0)], 60.0);
         let w = Wanted { at: (200.0, 150.0), size: (110.0, 34.0), side: 1.0 };
-        let got = place((390.0, 390.0), &[w], &body)[0].expect("there is room");
+        let got = place((390.0, 390.0), &[w], &body, &[])[0].expect("there is room");
         assert!(body.iter().all(|b| b.overlap(&got) == 0.0), "{got:?}");
         assert!(got.x_px > 220.0 && (got.middle().1 - 150.0).abs() < 40.0, "{got:?}");
     }
@@ -171,7 +171,7 @@ mod tests {
     #[test]
     fn the_first_plate_has_the_better_place_and_the_second_still_one() {
         let w = Wanted { at: (100.0, 100.0), size: (80.0, 34.0), side: 1.0 };
-        let got = place((300.0, 300.0), &[w, w], &[]);
+        let got = place((300.0, 300.0), &[w, w], &[], &[]);
         let (a, b) = (got[0].expect("room"), got[1].expect("room"));
         let far = |q: Area| (q.middle().0 - 100.0).hypot(q.middle().1 - 100.0);
         assert!(far(a) <= far(b) && a.overlap(&b) == 0.0);

@@ -7,6 +7,7 @@
 
 pub mod camera;
 pub mod figure;
+pub mod front;
 pub mod house;
 pub mod ink;
 pub mod labels;
@@ -117,6 +118,25 @@ pub fn sag(from: P, to: P, length_m: f64) -> Sag {
     Sag { from, via: p((from.x + to.x) / 2.0, (from.y + to.y) / 2.0 - 2.0 * drop), to }
 }
 
+impl Sag {
+    /// The same, drawn up until it lies on the house instead of in it.
+    fn above(mut self, g: &Geometry) -> Sag {
+        let flat = self.from.lerp(self.to, 0.5);
+        for _ in 0..16 {
+            let inside = (1..10).any(|i| {
+                let k = f64::from(i) / 10.0;
+                let q = self.from.lerp(self.via, k).lerp(self.via.lerp(self.to, k), k);
+                q.x > g.ridge.x && g.depth_in_house_m(q) > 0.01
+            });
+            if !inside {
+                break;
+            }
+            self.via = self.via.lerp(flat, 0.3);
+        }
+        self
+    }
+}
+
 fn straight(from: P, to: P) -> Sag {
     Sag { from, via: from.lerp(to, 0.5), to }
 }
@@ -169,6 +189,8 @@ fn build(s: &Scenario, g: &Geometry, q: &Sample, lost: Option<(EventKind, f64)>)
     let roof_m = path_length(&taut_path(g.anchor, &g.corners, over_eave(0.6))) - 0.6;
     let grab = match lost {
         Some((EventKind::LinkBreaks, _)) => over_eave((q.grab_rope_m - roof_m).max(0.3)),
+        // Off the rope it is dragged by the lanyard, over the roof and not through it.
+        Some((EventKind::OffRope, _)) => worker::out_of_house(g, q.grab, 0.05),
         _ => q.grab,
     };
     let mut gone = Gone::Nothing;
@@ -221,7 +243,9 @@ fn build(s: &Scenario, g: &Geometry, q: &Sample, lost: Option<(EventKind, f64)>)
     let hangs = !clipped || gone == Gone::Link;
     let below_m = if gone == Gone::Link { 0.35 } else { q.below_grab_m };
     let pack_end = if hangs { p(grab.x + 0.04, grab.y - below_m.max(0.3)) } else { q.dring };
-    let mut way = if hangs { vec![grab, pack_end] } else { taut_path(grab, &g.corners, pack_end) };
+    // It bends over the roof's edge only where the grab lies on the roof.
+    let on_roof = grab.x < g.eave.x + 0.02 && grab.y > g.eave.y - 0.02;
+    let mut way = if hangs || !on_roof { vec![grab, pack_end] } else { taut_path(grab, &g.corners, pack_end) };
     let start = way[way.len() - 2];
     let d = start.dist(pack_end).max(1e-6);
     let pack = 0.2_f64.min(d * 0.5);
@@ -232,11 +256,11 @@ fn build(s: &Scenario, g: &Geometry, q: &Sample, lost: Option<(EventKind, f64)>)
     Scene {
         limbs,
         rope,
-        rope_to_grab: to_grab,
+        rope_to_grab: to_grab.above(g),
         tail,
         tail_end,
         lanyard: way,
-        lanyard_end,
+        lanyard_end: lanyard_end.above(g),
         absorber: (pack_top, torn_top),
         pack_end,
         torn_m: q.absorber_m,

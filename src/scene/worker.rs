@@ -82,6 +82,22 @@ impl Bones {
         })
     }
 
+    /// The near arm as it is drawn: round the eave where it hangs over it.
+    pub fn arm_round(&self, g: &Geometry) -> Vec<P> {
+        let mut all = vec![self.arm[0]];
+        for w in self.arm.windows(2) {
+            let over = (1..8).any(|i| g.depth_in_house_m(w[0].lerp(w[1], f64::from(i) / 8.0)) > 0.01);
+            if over && w[0].x > g.ridge.x && w[1].x > g.ridge.x {
+                all.push(p(g.eave.x + ARM_M, g.eave.y + ARM_M));
+                if w[0].y.min(w[1].y) < g.fascia.y && w[0].x.min(w[1].x) < g.eave.x {
+                    all.push(p(g.eave.x + ARM_M, g.fascia.y - ARM_M));
+                }
+            }
+            all.push(w[1]);
+        }
+        all
+    }
+
     /// The same with the arms laid on the house where the engine lets them through it: arms meet the ground
     /// alone there, since they begin against the wall.
     pub fn beside(mut self, g: &Geometry) -> Bones {

@@ -339,14 +339,24 @@ pub fn headline(r: Reader, rep: &Report) -> Headline {
     }
     let first = rep.findings.first();
     let passes = matches!(rep.grade, Grade::Graded { passes: true, .. });
-    let severity = if passes { first.map_or(Severity::Good, |f| f.severity) } else { Severity::Critical };
+    // What is only good to know puts no mark on a fall that held.
+    let worst = first.map_or(Severity::Good, |f| if f.severity < Severity::Note { f.severity } else { Severity::Good });
+    let mut severity = if passes { worst } else { Severity::Critical };
+    let blow = t.impacts.iter().max_by(|a, b| a.speed_m_s.total_cmp(&b.speed_m_s));
     let find = |code| rep.findings.iter().find(|f: &&Finding| f.code == code);
     let title = |c: FindingCode| r.t(c.title());
     let sentence = if t.outcome == Outcome::Stopped {
         // The blow against the ladder and the like are told with their speed on the picture.
         match first.filter(|f| f.severity <= Severity::Minor) {
             Some(f) => r.f(S::HeldBut, &[("title", &lower_first(title(f.code)))]),
-            None => r.t(S::HeldFine).to_owned(),
+            None => match blow.filter(|_| find(FindingCode::HardSwing).is_some()) {
+                Some(i) => {
+                    severity = Severity::Minor;
+                    let speed = r.q(Quantity::Speed, i.speed_m_s, Rounding::Up);
+                    r.f(S::HeldBlow, &[("thing", r.t(i.what.label())), ("speed", &speed)])
+                }
+                None => r.t(S::HeldFine).to_owned(),
+            },
         }
     } else {
         let on_deck = first_struck_is_obstacle(t);

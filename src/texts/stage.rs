@@ -24,6 +24,7 @@ words! {
     AskedClear, "You would have asked. Nothing was open, and asking cost nothing.", "Vous auriez demandé. Rien n’était à vérifier, et demander n’a rien coûté.";
     HeldFine, "Held.", "Arrêt.";
     HeldBut, "Held this once. But: {title}.", "Arrêt, cette fois. Mais : {title}.";
+    HeldBlow, "Held. But the worker met {thing} at {speed}.", "Arrêt. Mais la personne a heurté {thing} à {speed}.";
     CauseGround, "{title}: down to the ground.", "{title} : chute jusqu’au sol.";
     CauseDeck, "{title}: down onto the deck.", "{title} : chute sur la terrasse.";
     NoRoomGround, "Not enough room: down to the ground.", "Pas assez de dégagement : chute jusqu’au sol.";

@@ -127,15 +127,15 @@ pub fn Sideways() -> impl IntoView {
         });
         let leans = (plate && w.lean_rad > LEANS_RAD)
             .then(|| r.f(W::LeanNote, &[("lean", &r.q(Quantity::Angle, w.lean_rad, Rounding::Up))]));
-        let roof_m = bench.geometry.with(|g| g.as_ref().map_or(1.0, |g| g.anchor.dist(g.eave)));
         let label = r.f(
             Key::SideDrawing,
             &[("offset", &len(w.offset_m, Rounding::Nearest)), ("drop", &len(w.free.drop_m, Rounding::Up))],
         );
         Some(
             view! {
-                {front(w, roof_m, Some(thing.get()), furthest, label)}
-                <p class="hint">{r.t(Key::FrontLegend)}</p>
+                <div class="front-box">{bench.drawn.with(|s| front(s, w.offset_m, Some(w), (Some(thing.get()), furthest), label))}
+                <p class="hint">{r.t(Key::FrontLegend)}</p></div>
+                <div class="front-words">
                 <p id="side-words">{told.free}</p>
                 <p>{told.room}</p>
                 <p>{told.held}</p>
@@ -143,7 +143,7 @@ pub fn Sideways() -> impl IntoView {
                 {leans.map(|t| view! { <p class="hint">{t}</p> })}
                 {reach.map(|t| view! { <p><strong>{t}</strong></p> })}
                 {own.map(|(t, s)| view! { <p>{t}</p><p class="source">{s}</p> })}
-                <p class="fine">{r.t(Key::SideModel)}</p>
+                <p class="fine">{r.t(Key::SideModel)}</p></div>
             }
             .into_any(),
         )
@@ -151,9 +151,9 @@ pub fn Sideways() -> impl IntoView {
     view! {
         <section class="findings sideways" aria-labelledby="side-h">
             <h2 id="side-h">{settings.s(Key::SideHeading)}</h2>
-            <p class="hint">{settings.s(Key::SideHint)}</p>
+            <div class="front-controls"><p class="hint">{settings.s(Key::SideHint)}</p>
             <Along id="side-offset" label=Key::SideOffset value=offset range=(0.0, FURTHEST_M) />
-            <Along id="side-thing" label=Key::SideThing value=thing range=(-4.0, FURTHEST_M) />
+            <Along id="side-thing" label=Key::SideThing value=thing range=(-4.0, FURTHEST_M) /></div>
             {body}
         </section>
     }

@@ -82,7 +82,13 @@ fn taken(q: &Scene, g: &Geometry, pane: &Pane) -> Vec<Area> {
 fn placed(pane: &Pane, px: f64, words: Vec<Words>, avoid: &[Area]) -> Vec<Plate> {
     let wanted: Vec<Wanted> =
         words.iter().map(|w| Wanted { at: w.at, size: plate_size(w, px), side: w.side }).collect();
-    place((pane.width_px, pane.height_px), &wanted, avoid)
+    let corner = |x_px: f64, y_px: f64, width_px: f64, height_px: f64| Area { x_px, y_px, width_px, height_px };
+    // The thumbnail and the way back to the set-up keep their corners.
+    let blocked = [
+        corner(pane.width_px - 70.0, 0.0, 70.0, 70.0),
+        corner(pane.width_px - px * 6.0 - 30.0, pane.height_px - 54.0, px * 6.0 + 30.0, 54.0),
+    ];
+    place((pane.width_px, pane.height_px), &wanted, avoid, &blocked)
         .into_iter()
         .zip(words)
         .filter_map(|(area, w)| {
@@ -259,7 +265,7 @@ fn style_of(a: &Area, px: f64) -> String {
 
 fn plate(q: Plate, px: f64, does: impl Fn() + 'static) -> impl IntoView {
     view! {
-        <button type="button" class="plate-button" style=style_of(&q.area, px) on:click=move |_| does()>
+        <button type="button" class="plate-button" prop:style=style_of(&q.area, px) on:click=move |_| does()>
             {q.mark.map(mark)}<span>{q.line}{(!q.second.is_empty()).then(|| view! { <small>{q.second}</small> })}</span></button>
     }
 }
@@ -311,7 +317,7 @@ fn lens_places(pane: &Pane, g: &Geometry, count: usize, px: f64) -> Vec<Area> {
     let wall = pane.px(p(0.0, 0.0)).0.clamp(320.0, pane.width_px * 0.62);
     let side = (pane.height_px * 0.2).clamp(84.0, 150.0);
     let (cell_w, cell_h) = (side + 48.0, side + px * 2.9);
-    let per_row = (((wall - 40.0) / cell_w) as usize).clamp(1, count);
+    let per_row = (((wall - 40.0) / cell_w) as usize).clamp(1, count.div_ceil(2));
     let rows = count.div_ceil(per_row);
     // Under the eave, where the house is only house.
     let eave = pane.px(g.eave).1.clamp(0.0, pane.height_px);
@@ -346,7 +352,7 @@ fn lens_button(part: Held, a: &Area, px: f64, r: Reader, s: &Scenario, wide: boo
     let name = r.t(part_name(part));
     let label = format!("{}. {}", r.f(S::OpenPart, &[("part", name)]), lens_words(part, r, s));
     view! {
-        <button type="button" class="lens-button" data-part=format!("{part:?}") style=style_of(a, px) aria-label=label
+        <button type="button" class="lens-button" data-part=format!("{part:?}") prop:style=style_of(a, px) aria-label=label
             on:click=move |_| { bench.held.set(part); stage.open(Layer::Part) }>
             <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg>
             <span><strong>{name}</strong>{wide.then(|| view! { <small>{state}</small> })}</span>
@@ -413,16 +419,17 @@ fn Flag() -> impl IntoView {
         let boots_y = pane.px(g.soles).1;
         let now = r.f(S::BootsNow, &[("value", &r.q(Quantity::Length, g.soles.y, Rounding::Nearest))]);
         let from_x = pane.px(p(g.soles.x + 0.25, 0.0)).0;
-        let at_y = pane.px(p(0.0, height.get())).1.clamp(px * 1.3, pane.height_px - px * 1.3);
+        // Above the corner that opens the set-up, under the thumbnail.
+        let at_y = pane.px(p(0.0, height.get())).1.clamp(96.0, (pane.height_px - if wide { 86.0 } else { 80.0 }).max(96.0));
         let said = bench.guess.get().is_some();
         let value = r.q(Quantity::Length, height.get(), Rounding::Nearest);
         let line = format!("M{:.0} {at_y:.0}H{x:.0}", from_x.min(x - 40.0));
         let dashed = format!("M{from_x:.0} {boots_y:.0}H{x:.0}");
         Some(view! {
             <svg class="lines" aria-hidden="true"><path class="leader" d=ticks /><path class="leader dotted" d=dashed /><path class="guess-line" class:said=said d=line /></svg>
-            {numbers.into_iter().map(|(y, n)| view! { <span class="tick" aria-hidden="true" style=format!("left:{:.0}px;top:{:.0}px", x - 44.0, y - 10.0)>{n}</span> }).collect_view()}
-            {wide.then(|| view! { <span class="boots-now" style=format!("left:{:.0}px;top:{:.0}px;font-size:{px:.0}px", x + 8.0, boots_y - px * 0.8)>{now}</span> })}
-            <div class="flag" class:said=said style=format!("{};top:{at_y:.0}px;font-size:{px:.0}px", if wide { format!("left:{x:.0}px") } else { "right:0".to_owned() }) title=r.t(S::GuessHint)
+            {numbers.into_iter().map(|(y, n)| view! { <span class="tick" aria-hidden="true" prop:style=format!("left:{:.0}px;top:{:.0}px", x - 44.0, y - 10.0)>{n}</span> }).collect_view()}
+            {wide.then(|| view! { <span class="boots-now" prop:style=format!("left:{:.0}px;top:{:.0}px;font-size:{px:.0}px", x + 8.0, boots_y - px * 0.8)>{now}</span> })}
+            <div class="flag" class:said=said prop:style=format!("{};top:{at_y:.0}px;font-size:{px:.0}px", if wide { format!("left:{x:.0}px") } else { "right:0".to_owned() }) title=r.t(S::GuessHint)
                 on:pointerdown=move |ev| { ev.prevent_default(); held.set_value(true); stage.flag.set(true);
                     if let Some(e) = ev.current_target().and_then(|t| wasm_bindgen::JsCast::dyn_into::<web_sys::Element>(t).ok()) { let _ = e.set_pointer_capture(ev.pointer_id()); } }
                 on:pointermove=move |ev| if held.get_value() { to(&ev) }
@@ -463,10 +470,10 @@ fn InHand() -> impl IntoView {
                 d.push_str(&format!("M{:.0} {:.0}l{:.0} {:.0}", bx - wy * k, by + wx * k, wx * 9.0 - wy * 5.0, wy * 9.0 + wx * 5.0));
             }
             let style = format!("left:{:.0}px;top:{:.0}px", (bx + 30.0).min(pane.width_px - 96.0), (by - 17.0).clamp(4.0, pane.height_px - 38.0));
-            view! { <svg class="lines" aria-hidden="true"><path class="stop-mark" d=d /></svg><span class="stop-word" style=style>{r.t(s.word)}</span> }
+            view! { <svg class="lines" aria-hidden="true"><path class="stop-mark" d=d /></svg><span class="stop-word" prop:style=style>{r.t(s.word)}</span> }
         });
         Some(view! {
-            <div class="hand-lens" aria-hidden="true" style=format!("left:{left:.0}px;top:{top:.0}px;width:{side:.0}px")>
+            <div class="hand-lens" aria-hidden="true" prop:style=format!("left:{left:.0}px;top:{top:.0}px;width:{side:.0}px")>
                 <svg class="lens" viewBox="0 0 120 120">{paths}</svg><strong>{value}</strong></div>
             {stop}
         })
@@ -512,9 +519,12 @@ fn Corners() -> impl IntoView {
                 aria-label=move || settings.t(if stage.whole.get() { S::Near } else { S::WholeHouse })
                 on:click=move |_| stage.whole.update(|w| *w = !*w)>{thumb}</button>
         </Show>
+        <Show when=move || bench.phase.get() == Phase::Shown>
+            <button type="button" class="today" id="leave-fall" aria-label=settings.s(crate::texts::Bench::BackToSetUp)
+                on:click=move |_| { bench.leave_fall(); crate::ui::shared::view::to_view("scene") }>{settings.s(S::SetUpTab)}</button></Show>
         <Show when=choosing>
             <button type="button" class="today" id="today" on:click=move |_| stage.open(Layer::SetUp)>
-                <span>{move || settings.t(S::SetUpTab)}</span><small>{move || bench.scenario.with(|s| super::drawer::glance(settings.reader(), s))}</small></button>
+                <span>{settings.s(S::SetUpTab)}</span><small>{move || bench.scenario.with(|s| super::drawer::glance(settings.reader(), s))}</small></button>
             <div class="hand-tools">
                 <button type="button" class="icon" id="undo" prop:disabled=move || !bench.can_undo() aria-label=settings.s(crate::texts::Key::Undo)
                     on:click=move |_| bench.undo()><i class="i-undo" aria-hidden="true"></i></button>

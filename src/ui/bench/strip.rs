@@ -304,8 +304,6 @@ fn Result() -> impl IntoView {
                 {more}
                 <Show when=stopped>
                     <button type="button" class="plain" id="to-rescue" on:click=move |_| view::go(View::Rescue)>{settings.s(crate::texts::Bench::AfterTheStop)}</button></Show>
-                <button type="button" class="plain" id="leave-fall" on:click=move |_| { bench.leave_fall(); view::to_view("scene") }>
-                    {settings.s(crate::texts::Bench::BackToSetUp)}</button>
             </div>
         </div>
     }
@@ -325,7 +323,7 @@ fn Film() -> impl IntoView {
             .filter(|(_, at)| *at <= end + 1e-9)
             .map(|(_, at)| {
                 let on = move || (player.clock.get() - at).abs() < 0.012;
-                view! { <span class="dot" class:on=on style=format!("left:{:.2}%", 100.0 * at / end)></span> }
+                view! { <span class="dot" class:on=on prop:style=format!("left:{:.2}%", 100.0 * at / end)></span> }
             })
             .collect_view()
     };

@@ -27,7 +27,7 @@ fn Pieces(id: &'static str, heading: S, of: fn(&Trace) -> Vec<(Piece, f64)>, qua
                 let style = format!("margin-inline-start:{:.1}%;width:{:.1}%", 100.0 * start / whole, 100.0 * size / whole);
                 view! {
                     <li><span>{r.t(piece.label())}</span><b>{r.q(quantity, size, how)}</b>
-                        <span class="track" aria-hidden="true"><span class=if piece == Piece::Room { "fill room" } else { "fill" } style=style></span></span></li>
+                        <span class="track" aria-hidden="true"><span class=if piece == Piece::Room { "fill room" } else { "fill" } prop:style=style></span></span></li>
                 }
             })
             .collect_view();

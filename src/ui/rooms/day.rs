@@ -11,7 +11,7 @@ use crate::texts::Room as W;
 use crate::texts::say::Reader;
 use crate::ui::shared::asking;
 use crate::ui::shared::figure::{Falls, Still};
-use crate::ui::shared::front::{along_roof_m, front};
+use crate::ui::shared::front::front;
 use crate::ui::shared::house_picture::picture;
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::view::{self, View, to_bench};
@@ -300,9 +300,9 @@ fn end(
                 ("risk", r.t(risk(last).0)),
             ],
         );
-        let roof_m = shift.get_untracked().and_then(|s| along_roof_m(&s.set_up))?;
+        let set_up = shift.get_untracked().map(|s| s.set_up)?;
         Some(
-            view! { <p>{told.clone()}</p>{front(&w, roof_m, None, None, told)}<p class="hint">{r.t(Key::FrontLegend)}</p> },
+            view! { <p>{told.clone()}</p>{front(&set_up, w.offset_m, Some(&w), (None, None), told)}<p class="hint">{r.t(Key::FrontLegend)}</p> },
         )
     };
     let played = move || {

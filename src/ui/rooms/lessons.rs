@@ -13,7 +13,7 @@ use crate::texts::Text;
 use crate::texts::{Key, ask};
 use crate::ui::shared::asking;
 use crate::ui::shared::figure::{Falls, Still};
-use crate::ui::shared::front::{along_roof_m, front};
+use crate::ui::shared::front::front;
 use crate::ui::shared::settings::{Settings, settings};
 use crate::ui::shared::store;
 use crate::ui::shared::view::{self, View};
@@ -367,10 +367,9 @@ fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl In
             ],
         );
         let label = r.f(W::AlongWay, &[("offset", &len(ALONG_M, Rounding::Nearest))]);
-        let roof_m = along_roof_m(&kept)?;
         Some(view! {
             <div class="told" role="status"><p class="sentence">{line}</p></div>
-            {front(&w, roof_m, None, None, label)}<p class="hint">{r.t(Key::FrontLegend)}</p>
+            {front(&kept, w.offset_m, Some(&w), (None, None), label)}<p class="hint">{r.t(Key::FrontLegend)}</p>
             <p>{words}</p>
             <section class="card"><h3>{r.t(Key::LessonPrinciple)}</h3><p>{r.t(Lesson::AlongTheWall.principle())}</p>
                 <p class="source">{r.t(Lesson::AlongTheWall.principle_source())}</p></section>

@@ -59,7 +59,10 @@ fn curve(s: &Sag) -> Vec<P> {
 }
 
 fn along(points: &[P]) -> Vec<P> {
-    points.windows(2).flat_map(|w| (0..=12).map(|i| w[0].lerp(w[1], f64::from(i) / 12.0)).collect::<Vec<_>>()).collect()
+    points
+        .windows(2)
+        .flat_map(|w| (0..=12).map(|i| w[0].lerp(w[1], f64::from(i) / 12.0)).collect::<Vec<_>>())
+        .collect()
 }
 
 /// How deep the deepest of some points is in roof or wall on the worker's side, m.
@@ -93,7 +96,11 @@ fn nothing_passes_through_roof_or_wall_in_a_hundred_falls() {
             let time_s = t.duration_s().min(3.0) * f64::from(k) / 10.0;
             let q = at(&s, g, &t, time_s).expect("a moment");
             let deep_m = deepest(g, &lines(&q));
-            assert!(deep_m < 0.03, "seed {seed} at {time_s:.2} s: rope or lanyard {deep_m:.3} m deep, {:?}", s.stance);
+            assert!(
+                deep_m < 0.03,
+                "seed {seed} at {time_s:.2} s: rope or lanyard {deep_m:.3} m deep, {:?}",
+                s.stance
+            );
             let b = Bones::of(&q.limbs).expect("whole").beside(g);
             let mut joints = along(&[b.neck, b.waist, b.hip]);
             joints.extend(along(&b.near_leg));

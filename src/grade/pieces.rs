@@ -79,7 +79,11 @@ mod tests {
             let whole_m = t.total_fall_m + t.clearance_margin_m.unwrap_or(0.0).max(0.0);
             assert!((m - whole_m).abs() < 0.03, "{m} of {whole_m}");
             let j: f64 = energy(&t).iter().map(|p| p.1).sum();
-            assert!((j - t.ledger.work_in_j).abs() < 0.011 * t.ledger.work_in_j + 7.0, "{j} of {}", t.ledger.work_in_j);
+            assert!(
+                (j - t.ledger.work_in_j).abs() < 0.011 * t.ledger.work_in_j + 7.0,
+                "{j} of {}",
+                t.ledger.work_in_j
+            );
         }
     }
 }

@@ -85,12 +85,7 @@ impl Frame {
 
     /// Grown to hold a point with some room round it, m.
     fn holding(self, q: P, room_m: f64) -> Frame {
-        self.with(Frame {
-            left_m: q.x - room_m,
-            bottom_m: q.y - room_m,
-            right_m: q.x + room_m,
-            top_m: q.y + room_m,
-        })
+        self.with(round(q, room_m))
     }
 
     /// As wide as it is high at the least.
@@ -104,6 +99,11 @@ impl Frame {
             top_m: self.top_m + higher_m,
         }
     }
+}
+
+/// A frame round a point, m.
+pub fn round(at: P, room_m: f64) -> Frame {
+    Frame { left_m: at.x - room_m, bottom_m: at.y - room_m, right_m: at.x + room_m, top_m: at.y + room_m }
 }
 
 /// A frame on so many pixels.
@@ -165,7 +165,11 @@ pub fn work(g: &Geometry, s: &Scenario, (width_px, height_px): (f64, f64), groun
     near.left_m = near.left_m.min(g.soles.x - 1.3);
     let shape = (width_px / height_px.max(1.0)).clamp(0.3, 5.0);
     let floor_m = g.surface_below_m(g.soles.x, 0.3).min(g.ground_y_m(g.ladder.foot.x));
-    let down = Frame { bottom_m: near.bottom_m.min(floor_m - 0.4), right_m: near.right_m.max(g.ladder.foot.x + 0.3), ..near };
+    let down = Frame {
+        bottom_m: near.bottom_m.min(floor_m - 0.4),
+        right_m: near.right_m.max(g.ladder.foot.x + 0.3),
+        ..near
+    };
     // A wide pane shows the house to the left and the air to the right; a narrow one the worker.
     let share = if shape > 1.3 { 0.46 } else { 0.5 };
     let all = down.fit(shape, share);
@@ -274,13 +278,18 @@ mod tests {
             kind.move_in(&mut s);
             let set_up = s.set_up().expect("possible");
             let g = set_up.geometry();
-            for (pane, least_px) in [((390.0, 380.0), 150.0), ((1366.0, 600.0), 150.0), ((1920.0, 900.0), 225.0)] {
+            for (pane, least_px) in
+                [((390.0, 380.0), 150.0), ((1366.0, 600.0), 150.0), ((1920.0, 900.0), 225.0)]
+            {
                 let f = work(g, &s, pane, false);
                 let px = s.worker.stature_m * pane.1 / f.height_m();
                 assert!(px >= least_px, "{kind:?} on {pane:?}: {px}");
                 assert!((f.width_m() / f.height_m() - pane.0 / pane.1).abs() < 1e-9);
                 let inside = |q: P| q.x > f.left_m && q.x < f.right_m && q.y > f.bottom_m && q.y < f.top_m;
-                assert!(inside(g.soles) && inside(g.grab) && inside(g.dring) && inside(g.eave), "{kind:?} {pane:?}");
+                assert!(
+                    inside(g.soles) && inside(g.grab) && inside(g.dring) && inside(g.eave),
+                    "{kind:?} {pane:?}"
+                );
             }
             let t = simulate(&set_up);
             let held = t.time_of(crate::physics::trace::EventKind::StrikesGround).is_none();
@@ -310,7 +319,11 @@ mod tests {
                         assert!(inside(end.x, end.y), "{end:?} at {} in {f:?}", q.time_s);
                     }
                 }
-                assert!(!q.on_rope || q.grab.dist(q.dring) > LEFT_BEHIND_M || inside(q.grab.x, q.grab.y), "the grab at {}", q.time_s);
+                assert!(
+                    !q.on_rope || q.grab.dist(q.dring) > LEFT_BEHIND_M || inside(q.grab.x, q.grab.y),
+                    "the grab at {}",
+                    q.time_s
+                );
             }
         }
     }

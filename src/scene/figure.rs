@@ -54,8 +54,14 @@ fn ladder(q: &Scene, g: &Geometry, out: &mut Vec<Shape>) {
         .collect();
     let rail = closed(&t.all(&[(0.0, -0.03), (long_m, -0.03), (long_m, 0.03), (0.0, 0.03)]));
     // Shoe below, pad on the wall above.
-    let shoe = closed(&[p(foot.x - 0.09, foot.y), p(foot.x + 0.09, foot.y), p(foot.x + 0.05, foot.y + 0.05), p(foot.x - 0.05, foot.y + 0.05)]);
-    let pad = if g.ladder.top == LadderTop::Wall { circle(t.place(long_m, 0.03), 0.05) } else { String::new() };
+    let shoe = closed(&[
+        p(foot.x - 0.09, foot.y),
+        p(foot.x + 0.09, foot.y),
+        p(foot.x + 0.05, foot.y + 0.05),
+        p(foot.x - 0.05, foot.y + 0.05),
+    ]);
+    let pad =
+        if g.ladder.top == LadderTop::Wall { circle(t.place(long_m, 0.03), 0.05) } else { String::new() };
     out.push(Shape::new("rail far", far));
     out.push(Shape::new("rung", rungs));
     out.push(Shape::new("rail", rail));
@@ -70,16 +76,28 @@ fn anchor(q: &Scene, s: &Scenario, g: &Geometry, out: &mut Vec<Shape>) {
     let here = Turned { at, by_rad: slope };
     let there = Turned {
         at: home,
-        by_rad: if (home.x - g.ridge.x).abs() < 0.02 { 0.0 } else { libm::atan2(g.down_slope.y, g.down_slope.x).copysign(if home.x < g.ridge.x { 1.0 } else { -1.0 }) },
+        by_rad: if (home.x - g.ridge.x).abs() < 0.02 {
+            0.0
+        } else {
+            libm::atan2(g.down_slope.y, g.down_slope.x).copysign(if home.x < g.ridge.x { 1.0 } else { -1.0 })
+        },
     };
-    let (mut solid, mut fine, mut plate, mut left) = (String::new(), String::new(), String::new(), String::new());
+    let (mut solid, mut fine, mut plate, mut left) =
+        (String::new(), String::new(), String::new(), String::new());
     // Where a plate lies over the ridge it bends with it.
     let on_ridge = (home.x - g.ridge.x).abs() < 0.25 && !away;
     let sag = if on_ridge { 0.3 * libm::tan(libm::acos(g.down_slope.x)) } else { 0.0 };
     let mut ring = here.place(0.0, 0.075);
     match s.anchor.kind {
         AnchorKind::RidgePlateInFraming | AnchorKind::RidgePlateInSheathing => {
-            plate = closed(&here.all(&[(-0.3, 0.012 - sag), (0.0, 0.012), (0.3, 0.012 - sag), (0.3, 0.032 - sag), (0.0, 0.04), (-0.3, 0.032 - sag)]));
+            plate = closed(&here.all(&[
+                (-0.3, 0.012 - sag),
+                (0.0, 0.012),
+                (0.3, 0.012 - sag),
+                (0.3, 0.032 - sag),
+                (0.0, 0.04),
+                (-0.3, 0.032 - sag),
+            ]));
             // Nails: into the wood, or still in the plate when it has gone.
             let deep = if s.anchor.kind == AnchorKind::RidgePlateInFraming { 0.11 } else { 0.075 };
             for x in [-0.24, -0.14, 0.14, 0.24] {
@@ -88,23 +106,38 @@ fn anchor(q: &Scene, s: &Scenario, g: &Geometry, out: &mut Vec<Shape>) {
             }
             if away {
                 // Holes and splinters where it was.
-                let rise = 0.3 * libm::tan(libm::acos(g.down_slope.x)) * f64::from(u8::from((home.x - g.ridge.x).abs() < 0.25));
+                let rise = 0.3
+                    * libm::tan(libm::acos(g.down_slope.x))
+                    * f64::from(u8::from((home.x - g.ridge.x).abs() < 0.25));
                 for x in [-0.24, -0.14, 0.14, 0.24] {
                     let y = -rise * (f64::abs(x) / 0.3);
-                    left.push_str(&closed(&there.all(&[(x - 0.035, y), (x - 0.01, y + 0.05), (x, y - 0.05), (x + 0.012, y + 0.065), (x + 0.035, y)])));
+                    left.push_str(&closed(&there.all(&[
+                        (x - 0.035, y),
+                        (x - 0.01, y + 0.05),
+                        (x, y - 0.05),
+                        (x + 0.012, y + 0.065),
+                        (x + 0.035, y),
+                    ])));
                 }
             }
         }
         AnchorKind::ChimneySling => {
-            let (w, h, sling) = (s.anchor.chimney.width_m, s.anchor.chimney.height_m, s.anchor.chimney.sling_height_m);
+            let (w, h, sling) =
+                (s.anchor.chimney.width_m, s.anchor.chimney.height_m, s.anchor.chimney.sling_height_m);
             let base = p(home.x, home.y - 0.3);
             // The joint that opens lies under the sling's pull: what is over it has shifted.
             let joint = (0.3 + sling * 0.5).min(h);
             let shift = if away { 0.16 } else { 0.0 };
             solid = rect(p(base.x - w / 2.0, base.y), p(base.x + w / 2.0, base.y + joint));
-            let top = Turned { at: p(base.x + shift, base.y + joint), by_rad: if away { -0.09 } else { 0.0 } };
+            let top =
+                Turned { at: p(base.x + shift, base.y + joint), by_rad: if away { -0.09 } else { 0.0 } };
             let over = (h + 0.3 - joint).max(0.1);
-            solid.push_str(&closed(&top.all(&[(-w / 2.0, 0.0), (w / 2.0, 0.0), (w / 2.0, over), (-w / 2.0, over)])));
+            solid.push_str(&closed(&top.all(&[
+                (-w / 2.0, 0.0),
+                (w / 2.0, 0.0),
+                (w / 2.0, over),
+                (-w / 2.0, over),
+            ])));
             let n = (over / 0.13) as usize;
             for i in 1..=n {
                 fine.push_str(&line(&top.all(&[(-w / 2.0, 0.13 * i as f64), (w / 2.0, 0.13 * i as f64)])));
@@ -122,28 +155,34 @@ fn anchor(q: &Scene, s: &Scenario, g: &Geometry, out: &mut Vec<Shape>) {
             ring = if away { at } else { p(home.x, home.y + 0.12) };
         }
         AnchorKind::RoofVent => {
-            let lean = Turned { at: if away { at } else { home }, by_rad: if away { slope - 0.4 } else { 0.0 } };
-            solid = closed(&lean.all(&[(-0.16, -0.08), (0.16, -0.08), (0.16, 0.2), (0.0, 0.34), (-0.16, 0.2)]));
-            fine = line(&lean.all(&[(-0.1, 0.06), (0.1, 0.06)])) + &line(&lean.all(&[(-0.1, 0.13), (0.1, 0.13)]));
+            let lean =
+                Turned { at: if away { at } else { home }, by_rad: if away { slope - 0.4 } else { 0.0 } };
+            solid =
+                closed(&lean.all(&[(-0.16, -0.08), (0.16, -0.08), (0.16, 0.2), (0.0, 0.34), (-0.16, 0.2)]));
+            fine = line(&lean.all(&[(-0.1, 0.06), (0.1, 0.06)]))
+                + &line(&lean.all(&[(-0.1, 0.13), (0.1, 0.13)]));
             ring = lean.place(0.16, 0.1);
         }
         AnchorKind::AntennaMast => {
             let lean = Turned { at: home, by_rad: if away { -1.15 } else { 0.0 } };
             plate = closed(&lean.all(&[(-0.02, -0.05), (0.02, -0.05), (0.02, 1.5), (-0.02, 1.5)]));
-            fine = line(&lean.all(&[(-0.3, 1.35), (0.3, 1.35)])) + &line(&lean.all(&[(-0.2, 1.15), (0.2, 1.15)]));
+            fine = line(&lean.all(&[(-0.3, 1.35), (0.3, 1.35)]))
+                + &line(&lean.all(&[(-0.2, 1.15), (0.2, 1.15)]));
             ring = if away { at } else { p(home.x, home.y + 0.2) };
         }
         AnchorKind::Gutter => {
             // A trough fixed to a board by one bracket; opened, it hangs from the other end.
             let open = Turned { at: home, by_rad: if away { -0.7 } else { 0.0 } };
-            plate = line(&open.all(&[(-0.09, 0.16), (-0.09, 0.03), (0.06, 0.03), (0.09, 0.08), (0.09, 0.14)]));
+            plate =
+                line(&open.all(&[(-0.09, 0.16), (-0.09, 0.03), (0.06, 0.03), (0.09, 0.08), (0.09, 0.14)]));
             fine = line(&open.all(&[(-0.09, 0.14), (0.09, 0.12)]));
             solid = closed(&there.all(&[(-0.13, -0.02), (-0.09, -0.02), (-0.09, 0.2), (-0.13, 0.2)]));
             ring = if away { at } else { p(home.x, home.y + 0.06) };
         }
         AnchorKind::RatedEye => {
             plate = closed(&here.all(&[(-0.09, 0.0), (0.09, 0.0), (0.07, 0.035), (-0.07, 0.035)]));
-            fine = line(&here.all(&[(0.0, 0.0), (0.0, -0.2)])) + &line(&here.all(&[(-0.04, -0.2), (0.04, -0.2)]));
+            fine = line(&here.all(&[(0.0, 0.0), (0.0, -0.2)]))
+                + &line(&here.all(&[(-0.04, -0.2), (0.04, -0.2)]));
         }
     }
     out.push(Shape::new("brick", solid));
@@ -167,7 +206,10 @@ fn rope(q: &Scene, s: &Scenario, out: &mut Vec<Shape>) {
     // Strands at an end that has parted.
     let frayed = if q.gone == Gone::Rope {
         let strands = |at: P, up: f64| {
-            [-0.06, 0.0, 0.05].into_iter().map(|x| line(&[at, p(at.x + x, at.y + up * 0.13)])).collect::<String>()
+            [-0.06, 0.0, 0.05]
+                .into_iter()
+                .map(|x| line(&[at, p(at.x + x, at.y + up * 0.13)]))
+                .collect::<String>()
         };
         strands(q.rope_to_grab.to, -1.0) + &q.tail.first().map_or(String::new(), |t| strands(*t, 1.0))
     } else {
@@ -201,7 +243,10 @@ fn worker(q: &Scene, g: &Geometry, out: &mut Vec<Shape>) {
         line(&[b.arm[0], out_of(g, off(b.arm[1])), out_of(g, off(b.arm[2]))])
     });
     limb(out, "limb ink arm far", "limb cloth arm far", far_arm);
-    out.push(Shape::new("hand far", of(&|b| circle(out_of(g, p(b.arm[2].x - 0.05, b.arm[2].y + 0.06)), 0.05))));
+    out.push(Shape::new(
+        "hand far",
+        of(&|b| circle(out_of(g, p(b.arm[2].x - 0.05, b.arm[2].y + 0.06)), 0.05)),
+    ));
     leg(out, &|b| b.far_leg, true);
     out.push(Shape::new("boot far", of(&|b| closed(&b.boots[1]))));
     out.push(Shape::new("face neck", of(&|b| line(&[b.neck, b.head]))));
@@ -215,7 +260,9 @@ fn worker(q: &Scene, g: &Geometry, out: &mut Vec<Shape>) {
     // The only webbing in colour: over the chest to the ring between the shoulder blades, belt and leg loop.
     let straps = of(&|b| {
         let ring = q.dring;
-        line(&[ring, b.neck, b.chest[0], b.belt[0]]) + &line(&[ring, b.chest[1], b.belt[1]]) + &line(&b.belt)
+        line(&[ring, b.neck, b.chest[0], b.belt[0]])
+            + &line(&[ring, b.chest[1], b.belt[1]])
+            + &line(&b.belt)
             + &line(&[b.belt[1], b.leg_loop[0], b.leg_loop[1]])
             + &line(&[b.chest[0].lerp(b.chest[1], 0.05), b.chest[0].lerp(b.chest[1], 0.9)])
     });
@@ -232,8 +279,16 @@ fn out_of(g: &Geometry, q: P) -> P {
 fn profile(t: Turned, r: f64) -> String {
     let q = |x: f64, y: f64| t.place(x * r, y * r);
     closed(&[
-        q(0.75, 0.5), q(-0.78, 0.5), q(-0.95, 0.1), q(-1.2, -0.22), q(-0.95, -0.3), q(-1.0, -0.62), q(-0.72, -0.98),
-        q(-0.1, -0.9), q(0.4, -0.72), q(0.8, -0.25),
+        q(0.75, 0.5),
+        q(-0.78, 0.5),
+        q(-0.95, 0.1),
+        q(-1.2, -0.22),
+        q(-0.95, -0.3),
+        q(-1.0, -0.62),
+        q(-0.72, -0.98),
+        q(-0.1, -0.9),
+        q(0.4, -0.72),
+        q(0.8, -0.25),
     ])
 }
 
@@ -285,10 +340,25 @@ fn link(q: &Scene, s: &Scenario, out: &mut Vec<Shape>) {
 fn grab(q: &Scene, s: &Scenario, out: &mut Vec<Shape>) {
     let t = Turned { at: q.grab, by_rad: -q.grab_tilt_rad };
     let up = if s.grab.arrow == Arrow::Up { 1.0 } else { -1.0 };
-    let case = closed(&t.all(&[(-0.075, -0.15), (0.075, -0.15), (0.095, -0.11), (0.095, 0.11), (0.075, 0.15), (-0.075, 0.15), (-0.095, 0.11), (-0.095, -0.11)]));
+    let case = closed(&t.all(&[
+        (-0.075, -0.15),
+        (0.075, -0.15),
+        (0.095, -0.11),
+        (0.095, 0.11),
+        (0.075, 0.15),
+        (-0.075, 0.15),
+        (-0.095, 0.11),
+        (-0.095, -0.11),
+    ]));
     // A tall arrow with a shaft: which way it points is seen at eleven pixels.
     let arrow = closed(&t.all(&[
-        (0.0, 0.115 * up), (0.062, 0.02 * up), (0.022, 0.02 * up), (0.022, -0.11 * up), (-0.022, -0.11 * up), (-0.022, 0.02 * up), (-0.062, 0.02 * up),
+        (0.0, 0.115 * up),
+        (0.062, 0.02 * up),
+        (0.022, 0.02 * up),
+        (0.022, -0.11 * up),
+        (-0.022, -0.11 * up),
+        (-0.022, 0.02 * up),
+        (-0.062, 0.02 * up),
     ]));
     let latch = if s.grab.latch == Latch::Closed {
         line(&t.all(&[(0.12, -0.1), (0.12, 0.1)]))
@@ -298,7 +368,8 @@ fn grab(q: &Scene, s: &Scenario, out: &mut Vec<Shape>) {
     let bolt = if s.grab.bolt == Bolt::Tight {
         closed(&t.all(&[(-0.095, -0.04), (-0.135, -0.04), (-0.135, 0.04), (-0.095, 0.04)]))
     } else {
-        line(&t.all(&[(-0.095, 0.0), (-0.21, 0.02)])) + &closed(&t.all(&[(-0.2, -0.05), (-0.25, -0.04), (-0.24, 0.07), (-0.19, 0.06)]))
+        line(&t.all(&[(-0.095, 0.0), (-0.21, 0.02)]))
+            + &closed(&t.all(&[(-0.2, -0.05), (-0.25, -0.04), (-0.24, 0.07), (-0.19, 0.06)]))
     };
     out.push(Shape::new("case", case));
     out.push(Shape::new("arrow", arrow));
@@ -351,7 +422,8 @@ mod tests {
         let set_up = s.set_up().expect("possible");
         let g = set_up.geometry();
         let t = crate::physics::simulate(&set_up);
-        let gave_s = t.time_of(crate::physics::trace::EventKind::AnchorFails).expect("sheathing alone tears out");
+        let gave_s =
+            t.time_of(crate::physics::trace::EventKind::AnchorFails).expect("sheathing alone tears out");
         let mut seen = 0;
         for q in t.samples.iter().filter(|q| q.time_s > gave_s + 0.1) {
             let scene = at(&s, g, &t, q.time_s).expect("a moment");

@@ -62,7 +62,10 @@ impl Front<'_> {
     pub fn bounds(&self) -> super::camera::Frame {
         let low = self.swing.map_or(0.0, |w| w.free.path.iter().fold(0.0_f64, |a, q| a.min(q.x_m)));
         let left = (low - 0.9).min(-2.4).min(-self.reach_m.unwrap_or(0.0) - 0.6);
-        let right = (self.along_m + 1.1).max(3.0).max(self.reach_m.unwrap_or(0.0) + 0.6).max(self.thing_m.unwrap_or(0.0) + 0.6);
+        let right = (self.along_m + 1.1)
+            .max(3.0)
+            .max(self.reach_m.unwrap_or(0.0) + 0.6)
+            .max(self.thing_m.unwrap_or(0.0) + 0.6);
         super::camera::Frame {
             left_m: left,
             right_m: right,
@@ -103,7 +106,10 @@ impl Front<'_> {
                     continue;
                 }
                 frames.push_str(&rect(p(x - 0.5, y), p(x + 0.5, y + 1.15)));
-                panes.push_str(&(line(&[p(x, y), p(x, y + 1.15)]) + &line(&[p(x - 0.5, y + 0.57), p(x + 0.5, y + 0.57)])));
+                panes.push_str(
+                    &(line(&[p(x, y), p(x, y + 1.15)])
+                        + &line(&[p(x - 0.5, y + 0.57), p(x + 0.5, y + 0.57)])),
+                );
             }
             y += 2.6;
         }
@@ -126,7 +132,10 @@ impl Front<'_> {
                     let (y0, y1) = (eave + 0.5, eave + 1.75);
                     out.push(Shape::new("siding", rect(p(x - 0.75, y0), p(x + 0.75, y1))));
                     out.push(Shape::new("room", rect(p(x - 0.4, y0 + 0.25), p(x + 0.4, y1 - 0.15))));
-                    out.push(Shape::new("roofing", closed(&[p(x - 0.95, y1), p(x, y1 + 0.6), p(x + 0.95, y1)])));
+                    out.push(Shape::new(
+                        "roofing",
+                        closed(&[p(x - 0.95, y1), p(x, y1 + 0.6), p(x + 0.95, y1)]),
+                    ));
                 }
             }
             Some(HouseKind::TallGable) => {
@@ -145,7 +154,10 @@ impl Front<'_> {
         let Some(m) = self.reach_m else { return };
         let y = self.g.eave.y + 0.08;
         out.push(Shape::new("band", line(&[p(-m, y), p(m, y)])));
-        out.push(Shape::new("band-end", line(&[p(-m, y + 0.25), p(-m, y - 0.25)]) + &line(&[p(m, y + 0.25), p(m, y - 0.25)])));
+        out.push(Shape::new(
+            "band-end",
+            line(&[p(-m, y + 0.25), p(-m, y - 0.25)]) + &line(&[p(m, y + 0.25), p(m, y - 0.25)]),
+        ));
         out.push(Shape::new("beyond", line(&[p(-HALF_M, y), p(-m, y)]) + &line(&[p(m, y), p(HALF_M, y)])));
     }
 
@@ -170,7 +182,8 @@ impl Front<'_> {
 
     fn fall(&self, out: &mut Vec<Shape>) {
         let g = self.g;
-        let lean = if matches!(self.s.stance, Stance::Ladder { .. }) { self.s.ladder.reach_out_m } else { 0.0 };
+        let lean =
+            if matches!(self.s.stance, Stance::Ladder { .. }) { self.s.ladder.reach_out_m } else { 0.0 };
         let ring = p(self.along_m + lean, g.dring.y);
         let down = self.ring_down_m();
         if let Some(x) = self.thing_m {
@@ -180,7 +193,11 @@ impl Front<'_> {
         // The rope crosses the eave where its straight line on the unfolded sheet does.
         let rope = |x: f64, d: f64| {
             let roof = self.roof_m();
-            if d <= roof { line(&[self.at(0.0, 0.0), self.at(x, d)]) } else { line(&[self.at(0.0, 0.0), self.at(x * roof / d, roof), self.at(x, d)]) }
+            if d <= roof {
+                line(&[self.at(0.0, 0.0), self.at(x, d)])
+            } else {
+                line(&[self.at(0.0, 0.0), self.at(x * roof / d, roof), self.at(x, d)])
+            }
         };
         if let Some(w) = self.swing {
             let end = w
@@ -192,12 +209,19 @@ impl Front<'_> {
             let way: Vec<P> = w.free.path.iter().map(|q| self.at(q.x_m, q.down_m)).collect();
             out.push(Shape::new("swing", line(&way)));
             if let Some(f) = &w.held {
-                out.push(Shape::new("sawn", line(&[self.at(f.edge_m.0, self.roof_m()), self.at(f.edge_m.1, self.roof_m())])));
+                out.push(Shape::new(
+                    "sawn",
+                    line(&[self.at(f.edge_m.0, self.roof_m()), self.at(f.edge_m.1, self.roof_m())]),
+                ));
             }
             if let Some(q) = end {
                 let at = self.at(q.x_m, q.down_m);
                 out.push(Shape::new("rope gone", rope(q.x_m, q.down_m)));
-                out.extend(behind(at, self.s.worker.stature_m, Some((ring.x - at.x).clamp(-1.0, 1.0) * 0.25)));
+                out.extend(behind(
+                    at,
+                    self.s.worker.stature_m,
+                    Some((ring.x - at.x).clamp(-1.0, 1.0) * 0.25),
+                ));
                 if self.thing_m.is_some_and(|x| w.free.speed_at_m_s(x).is_some()) {
                     out.push(Shape::new("blow-ring", circle(at, 0.26)));
                 }
@@ -205,7 +229,10 @@ impl Front<'_> {
         }
         out.push(Shape::new("casing", rope(ring.x, down)));
         out.push(Shape::new("rope", rope(ring.x, down)));
-        out.push(Shape::new("rope tail", line(&[p(ring.x - 0.12, ring.y + 0.1), p(ring.x - 0.12, g.ground_y_m(g.ladder.foot.x) + 0.03)])));
+        out.push(Shape::new(
+            "rope tail",
+            line(&[p(ring.x - 0.12, ring.y + 0.1), p(ring.x - 0.12, g.ground_y_m(g.ladder.foot.x) + 0.03)]),
+        ));
         out.extend(behind(ring, self.s.worker.stature_m, None));
         out.push(Shape::new("anchor", circle(g_anchor(g), 0.09)));
     }
@@ -228,7 +255,8 @@ fn behind(ring: P, stature_m: f64, bones: Option<f64>) -> Vec<Shape> {
             [q(0.17 * side, 0.1), q(0.3 * side, -0.06), q(0.21 * side, 0.27)]
         }
     };
-    let back = [q(-0.19, 0.13), q(0.19, 0.13), q(0.155, -0.2), q(0.15, -0.5), q(-0.15, -0.5), q(-0.155, -0.2)];
+    let back =
+        [q(-0.19, 0.13), q(0.19, 0.13), q(0.155, -0.2), q(0.15, -0.5), q(-0.15, -0.5), q(-0.155, -0.2)];
     let head = circle(q(0.0, 0.3), 0.105 * k);
     if bones.is_some() {
         return vec![
@@ -248,7 +276,15 @@ fn behind(ring: P, stature_m: f64, bones: Option<f64>) -> Vec<Shape> {
         out.push(Shape::new("limb ink thigh", line(&l)));
         out.push(Shape::new("limb cloth thigh", line(&l)));
         let a = l[2];
-        out.push(Shape::new("boot", closed(&[p(a.x - 0.06, a.y + 0.04), p(a.x + 0.06, a.y + 0.04), p(a.x + 0.075, a.y - 0.07), p(a.x - 0.075, a.y - 0.07)])));
+        out.push(Shape::new(
+            "boot",
+            closed(&[
+                p(a.x - 0.06, a.y + 0.04),
+                p(a.x + 0.06, a.y + 0.04),
+                p(a.x + 0.075, a.y - 0.07),
+                p(a.x - 0.075, a.y - 0.07),
+            ]),
+        ));
     }
     out.push(Shape::new("face", circle(q(0.0, 0.24), 0.085 * k)));
     out.push(Shape::new("torso", closed(&back)));
@@ -263,7 +299,10 @@ fn behind(ring: P, stature_m: f64, bones: Option<f64>) -> Vec<Shape> {
     ));
     // A helmet from behind has no peak, but a rim.
     let (a, b) = (q(-0.135, 0.27), q(0.135, 0.27));
-    out.push(Shape::new("helmet", format!("M{} {}A{r} {r} 0 0 0 {} {}Z", cm(a.x), cm(a.y), cm(b.x), cm(b.y), r = cm(0.135 * k))));
+    out.push(Shape::new(
+        "helmet",
+        format!("M{} {}A{r} {r} 0 0 0 {} {}Z", cm(a.x), cm(a.y), cm(b.x), cm(b.y), r = cm(0.135 * k)),
+    ));
     out.push(Shape::new("dring", circle(ring, 0.055)));
     out
 }

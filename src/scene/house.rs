@@ -4,7 +4,7 @@
 //! Everything drawn as solid stays inside the outline that the engine knows: shingles under the roof's plane,
 //! siding behind the wall's face. The gutter alone hangs before the fascia, beside the plane of the fall.
 
-use super::ink::{Shape, cm, closed, line, rect};
+use super::ink::{Shape, closed, cm, line, rect};
 use crate::geometry::{FASCIA_DEPTH_M, Geometry, P, p};
 use crate::practice::houses::HouseKind;
 use crate::scenario::{PowerLine, Scenario};
@@ -44,7 +44,8 @@ impl Cut<'_> {
     }
     /// Top of the wall: under the rafters.
     fn wall_top(&self) -> f64 {
-        (self.roof_y(0.0) - (SHINGLE_M + SHEATHING_M + RAFTER_M) * self.plumb - 0.03).max(self.g.fascia.y - 0.05)
+        (self.roof_y(0.0) - (SHINGLE_M + SHEATHING_M + RAFTER_M) * self.plumb - 0.03)
+            .max(self.g.fascia.y - 0.05)
     }
     fn mirror(&self, q: P) -> P {
         p(2.0 * self.g.ridge.x - q.x, q.y)
@@ -98,13 +99,26 @@ fn trees(cut: &Cut, out: &mut Vec<Shape>) {
         let y = cut.g.ground_y_m(x);
         format!(
             "M{} {}C{} {} {} {} {} {}S{} {} {} {}Z",
-            cm(x - half), cm(y), cm(x - half), cm(y + 0.6 * high), cm(x - 0.55 * half), cm(y + high), cm(x), cm(y + high),
-            cm(x + half), cm(y + 0.6 * high), cm(x + half), cm(y)
+            cm(x - half),
+            cm(y),
+            cm(x - half),
+            cm(y + 0.6 * high),
+            cm(x - 0.55 * half),
+            cm(y + high),
+            cm(x),
+            cm(y + high),
+            cm(x + half),
+            cm(y + 0.6 * high),
+            cm(x + half),
+            cm(y)
         )
     };
     out.push(Shape::new(
         "tree",
-        crown(6.4, 1.15, 2.4) + &crown(7.6, 1.1, 1.6) + &crown(far_wall - 2.6, 1.2, 2.7) + &crown(11.0, 1.3, 2.9),
+        crown(6.4, 1.15, 2.4)
+            + &crown(7.6, 1.1, 1.6)
+            + &crown(far_wall - 2.6, 1.2, 2.7)
+            + &crown(11.0, 1.3, 2.9),
     ));
 }
 
@@ -119,12 +133,22 @@ fn behind(cut: &Cut, s: &Scenario, out: &mut Vec<Shape>) {
             let back = x - 1.75 / cut.rise.max(0.2);
             out.push(Shape::new("behind", closed(&[p(x, base), p(x, head), p(back, head), p(back, base)])));
             let laps: String = (1..8)
-                .map(|i| line(&[p(x, base + 0.17 * f64::from(i)), p(x - 0.17 * f64::from(i) / cut.rise.max(0.2), base + 0.17 * f64::from(i))]))
+                .map(|i| {
+                    line(&[
+                        p(x, base + 0.17 * f64::from(i)),
+                        p(x - 0.17 * f64::from(i) / cut.rise.max(0.2), base + 0.17 * f64::from(i)),
+                    ])
+                })
                 .collect();
             out.push(Shape::new("grain", laps));
             out.push(Shape::new(
                 "roofing",
-                closed(&[p(x + 0.22, head - 0.04), p(x + 0.22, head + 0.06), p(back, head + 0.42), p(back - 0.2, head + 0.3)]),
+                closed(&[
+                    p(x + 0.22, head - 0.04),
+                    p(x + 0.22, head + 0.06),
+                    p(back, head + 0.42),
+                    p(back - 0.2, head + 0.3),
+                ]),
             ));
         }
         Some(HouseKind::TallGable) => {
@@ -177,7 +201,13 @@ fn rooms(cut: &Cut, out: &mut Vec<Shape>) {
     let far = cut.mirror(p(inner, 0.0)).x;
     out.push(Shape::new(
         "room",
-        closed(&[p(inner, -0.1), p(inner, cut.roof_y(inner) - deep), p(r.x, r.y - deep), p(far, cut.roof_y(inner) - deep), p(far, -0.1)]),
+        closed(&[
+            p(inner, -0.1),
+            p(inner, cut.roof_y(inner) - deep),
+            p(r.x, r.y - deep),
+            p(far, cut.roof_y(inner) - deep),
+            p(far, -0.1),
+        ]),
     ));
     // Foundation under both walls.
     cut.both("concrete", &[p(-0.02, 0.14), p(-0.02, -1.1), p(-0.26, -1.1), p(-0.26, 0.14)], out);
@@ -219,7 +249,15 @@ fn wall(cut: &Cut, out: &mut Vec<Shape>) {
         let wool: String = (0..n)
             .map(|i| {
                 let y = y0 + 0.11 * (i as f64 + 0.5);
-                format!("M{} {}Q{} {} {} {}", cm(studs + 0.01), cm(y), cm((studs + sheath) / 2.0), cm(y + 0.06), cm(sheath - 0.01), cm(y))
+                format!(
+                    "M{} {}Q{} {} {} {}",
+                    cm(studs + 0.01),
+                    cm(y),
+                    cm((studs + sheath) / 2.0),
+                    cm(y + 0.06),
+                    cm(sheath - 0.01),
+                    cm(y)
+                )
             })
             .collect();
         out.push(Shape::new("grain", wool));
@@ -236,8 +274,16 @@ fn wall(cut: &Cut, out: &mut Vec<Shape>) {
     }
     // The window: sill, head, two sashes and the pane.
     let pane = -WALL_M / 2.0;
-    cut.both("timber pale", &[p(-WALL_M, sill - 0.03), p(0.0, sill - 0.03), p(0.0, sill + 0.02), p(-WALL_M, sill + 0.04)], out);
-    cut.both("timber pale", &[p(-WALL_M, head - 0.03), p(-0.01, head - 0.03), p(-0.01, head + 0.03), p(-WALL_M, head + 0.03)], out);
+    cut.both(
+        "timber pale",
+        &[p(-WALL_M, sill - 0.03), p(0.0, sill - 0.03), p(0.0, sill + 0.02), p(-WALL_M, sill + 0.04)],
+        out,
+    );
+    cut.both(
+        "timber pale",
+        &[p(-WALL_M, head - 0.03), p(-0.01, head - 0.03), p(-0.01, head + 0.03), p(-WALL_M, head + 0.03)],
+        out,
+    );
     let glass = |x: f64| line(&[p(x, sill + 0.03), p(x, head - 0.03)]);
     let far = cut.mirror(p(pane, 0.0)).x;
     out.push(Shape::new("sash", glass(pane - 0.02) + &glass(far)));
@@ -272,9 +318,16 @@ fn roof(cut: &Cut, out: &mut Vec<Shape>) {
         })
         .collect();
     out.push(Shape::new("grain", grain));
-    out.push(Shape::new("timber dark", rect(p(g.ridge.x - 0.02, g.ridge.y - (c + 0.04) * cut.plumb), p(g.ridge.x + 0.02, g.ridge.y - b))));
+    out.push(Shape::new(
+        "timber dark",
+        rect(p(g.ridge.x - 0.02, g.ridge.y - (c + 0.04) * cut.plumb), p(g.ridge.x + 0.02, g.ridge.y - b)),
+    ));
     // Sheathing, then shingles: each course comes out over the next one down.
-    cut.both("timber dark", &[cut.under(0.0, a), cut.under(run, a), cut.under(run, b), cut.under(0.0, b)], out);
+    cut.both(
+        "timber dark",
+        &[cut.under(0.0, a), cut.under(run, a), cut.under(run, b), cut.under(0.0, b)],
+        out,
+    );
     let mut course = vec![cut.under(0.0, SHINGLE_M)];
     let n = (run / COURSE_M) as usize;
     for i in 0..=n {
@@ -286,13 +339,42 @@ fn roof(cut: &Cut, out: &mut Vec<Shape>) {
     course.push(p(g.ridge.x, g.ridge.y - SHINGLE_M * cut.plumb));
     cut.both("roofing", &course, out);
     // Fascia, soffit, gutter.
-    cut.both("board", &[g.eave, p(g.eave.x, g.fascia.y), p(g.eave.x - 0.03, g.fascia.y), p(g.eave.x - 0.03, cut.roof_y(g.eave.x - 0.03))], out);
-    cut.both("board", &[p(0.0, g.fascia.y), p(g.eave.x - 0.03, g.fascia.y), p(g.eave.x - 0.03, g.fascia.y + 0.014), p(0.0, g.fascia.y + 0.014)], out);
+    cut.both(
+        "board",
+        &[
+            g.eave,
+            p(g.eave.x, g.fascia.y),
+            p(g.eave.x - 0.03, g.fascia.y),
+            p(g.eave.x - 0.03, cut.roof_y(g.eave.x - 0.03)),
+        ],
+        out,
+    );
+    cut.both(
+        "board",
+        &[
+            p(0.0, g.fascia.y),
+            p(g.eave.x - 0.03, g.fascia.y),
+            p(g.eave.x - 0.03, g.fascia.y + 0.014),
+            p(0.0, g.fascia.y + 0.014),
+        ],
+        out,
+    );
     let (gx, gy) = (g.eave.x, g.eave.y - 0.035);
     let depth = 0.1_f64.min(FASCIA_DEPTH_M * 0.6);
     cut.both(
         "gutter",
-        &[p(gx, gy), p(gx, gy - depth), p(gx + 0.08, gy - depth), p(gx + 0.115, gy - 0.03), p(gx + 0.115, gy - 0.005), p(gx + 0.1, gy - 0.005), p(gx + 0.1, gy - 0.03), p(gx + 0.07, gy - depth + 0.015), p(gx + 0.012, gy - depth + 0.015), p(gx + 0.012, gy)],
+        &[
+            p(gx, gy),
+            p(gx, gy - depth),
+            p(gx + 0.08, gy - depth),
+            p(gx + 0.115, gy - 0.03),
+            p(gx + 0.115, gy - 0.005),
+            p(gx + 0.1, gy - 0.005),
+            p(gx + 0.1, gy - 0.03),
+            p(gx + 0.07, gy - depth + 0.015),
+            p(gx + 0.012, gy - depth + 0.015),
+            p(gx + 0.012, gy),
+        ],
         out,
     );
 }
@@ -303,11 +385,17 @@ fn deck(g: &Geometry, out: &mut Vec<Shape>) {
     out.push(Shape::new("timber", post(x0 + 0.04)));
     out.push(Shape::new("timber", post(x1 - 0.14)));
     out.push(Shape::new("timber", rect(p(x0 + 0.01, top - 0.22), p(x1 - 0.01, top - 0.035))));
-    out.push(Shape::new("grain", line(&[p(x0 + 0.1, top - 0.1), p(x1 - 0.1, top - 0.1)]) + &line(&[p(x0 + 0.1, top - 0.16), p(x1 - 0.1, top - 0.16)])));
+    out.push(Shape::new(
+        "grain",
+        line(&[p(x0 + 0.1, top - 0.1), p(x1 - 0.1, top - 0.1)])
+            + &line(&[p(x0 + 0.1, top - 0.16), p(x1 - 0.1, top - 0.16)]),
+    ));
     let n = ((x1 - x0) / 0.145).max(1.0) as usize;
     let wide = (x1 - x0) / n as f64;
     let boards: String = (0..n)
-        .map(|i| rect(p(x0 + wide * i as f64 + 0.004, top - 0.035), p(x0 + wide * (i + 1) as f64 - 0.004, top)))
+        .map(|i| {
+            rect(p(x0 + wide * i as f64 + 0.004, top - 0.035), p(x0 + wide * (i + 1) as f64 - 0.004, top))
+        })
         .collect();
     out.push(Shape::new("board", boards));
 }
@@ -318,7 +406,15 @@ fn wire(g: &Geometry, w: &PowerLine, out: &mut Vec<Shape>) {
     // As far as the ladder's top can come while it turns about its foot.
     out.push(Shape::new(
         "reach",
-        format!("M{} {}A{} {} 0 0 0 {} {}", cm(foot.x), cm(foot.y + reach_m), cm(reach_m), cm(reach_m), cm(foot.x + reach_m), cm(foot.y)),
+        format!(
+            "M{} {}A{} {} 0 0 0 {} {}",
+            cm(foot.x),
+            cm(foot.y + reach_m),
+            cm(reach_m),
+            cm(reach_m),
+            cm(foot.x + reach_m),
+            cm(foot.y)
+        ),
     ));
     let low = g.ground_y_m(x);
     out.push(Shape::new("timber", rect(p(x - 0.55, low), p(x - 0.35, w.height_m + 0.9))));
@@ -349,11 +445,17 @@ mod tests {
             kind.move_in(&mut s);
             let g = Geometry::of(&s).expect("stands");
             for shape in house(&g, &s) {
-                let solid = ["siding", "roofing", "timber", "timber pale", "timber dark", "board"].contains(&shape.class);
+                let solid = ["siding", "roofing", "timber", "timber pale", "timber dark", "board"]
+                    .contains(&shape.class);
                 let near = |q: &P| q.x > g.ridge.x && g.obstacle.is_none();
                 for q in points(&shape.d).iter().filter(|q| near(q) && q.x < 3.0) {
                     if solid && HouseKind::of(&s) != Some(HouseKind::Cape) {
-                        assert!(g.depth_in_house_m(*q) > -0.006, "{kind:?} {} {q:?}: {}", shape.class, g.depth_in_house_m(*q));
+                        assert!(
+                            g.depth_in_house_m(*q) > -0.006,
+                            "{kind:?} {} {q:?}: {}",
+                            shape.class,
+                            g.depth_in_house_m(*q)
+                        );
                     }
                     if shape.class == "gutter" {
                         assert!(g.depth_in_house_m(*q) > -0.12, "{kind:?} {q:?}");

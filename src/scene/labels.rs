@@ -59,6 +59,8 @@ pub struct Wanted {
     pub size: (f64, f64),
     /// Which side it would rather be on: -1 left, 1 right.
     pub side: f64,
+    /// It may lie on what it names: a line that is broken at its text.
+    pub on: bool,
 }
 
 /// Between two plates, and between a plate and the edge, px.
@@ -74,7 +76,8 @@ pub fn place(pane: (f64, f64), wanted: &[Wanted], avoid: &[Area], blocked: &[Are
         .iter()
         .map(|w| {
             let fits = |a: &Area| {
-                a.grown(2.0).inside(pane.0, pane.1) && placed.iter().all(|q| q.grown(GAP_PX).overlap(a) == 0.0)
+                a.grown(2.0).inside(pane.0, pane.1)
+                    && placed.iter().all(|q| q.grown(GAP_PX).overlap(a) == 0.0)
             };
             let best = candidates(pane, w)
                 .into_iter()
@@ -93,14 +96,14 @@ fn cost(a: &Area, w: &Wanted, avoid: &[Area]) -> f64 {
     let (dx, dy) = (x - w.at.0, y - w.at.1);
     let wrong_side = if dx * w.side < 0.0 { 60.0 } else { 0.0 };
     let covered: f64 = avoid.iter().map(|q| q.overlap(a)).sum();
-    let over_its_point = a.grown(2.0).overlap(&Area::round(w.at, (4.0, 4.0)));
-    (dx * dx + dy * dy).sqrt() + wrong_side + 3.0 * covered + 50.0 * over_its_point
+    let over_its_point = if w.on { 0.0 } else { a.grown(2.0).overlap(&Area::round(w.at, (4.0, 4.0))) };
+    (dx * dx + dy * dy).sqrt() + wrong_side + covered + 50.0 * over_its_point
 }
 
 fn candidates(pane: (f64, f64), w: &Wanted) -> Vec<Area> {
     let (wide, high) = w.size;
     let area = |x: f64, y: f64| Area { x_px: x, y_px: y, width_px: wide, height_px: high };
-    let mut all = Vec::new();
+    let mut all = vec![area(w.at.0 - wide / 2.0, w.at.1 - high / 2.0)];
     for away in AWAY_PX {
         for up in [-3.0, -2.0, -1.0, -0.5, 0.0, 0.5, 1.0, 2.0, 3.0] {
             let y = w.at.1 - high / 2.0 + up * (high * 0.5 + away * 0.5);
@@ -147,7 +150,7 @@ mod tests {
             wide in 300.0..1400.0f64, high in 200.0..900.0f64,
         ) {
             let wanted: Vec<Wanted> = points.iter().map(|q| Wanted {
-                at: (q.0, q.1), size: (q.2, 34.0), side: if q.3 { 1.0 } else { -1.0 },
+                at: (q.0, q.1), size: (q.2, 34.0), side: if q.3 { 1.0 } else { -1.0 }, on: false,
             }).collect();
             let placed: Vec<Area> = place((wide, high), &wanted, &[], &[]).into_iter().flatten().collect();
             for (i, a) in placed.iter().enumerate() {
@@ -162,7 +165,7 @@ mod tests {
     #[test]
     fn a_plate_keeps_clear_of_the_body_and_stays_near() {
         let body = along(&[(200.0, 50.0), (200.0, 300.0)], 60.0);
-        let w = Wanted { at: (200.0, 150.0), size: (110.0, 34.0), side: 1.0 };
+        let w = Wanted { at: (200.0, 150.0), size: (110.0, 34.0), side: 1.0, on: false };
         let got = place((390.0, 390.0), &[w], &body, &[])[0].expect("there is room");
         assert!(body.iter().all(|b| b.overlap(&got) == 0.0), "{got:?}");
         assert!(got.x_px > 220.0 && (got.middle().1 - 150.0).abs() < 40.0, "{got:?}");
@@ -170,7 +173,7 @@ mod tests {
 
     #[test]
     fn the_first_plate_has_the_better_place_and_the_second_still_one() {
-        let w = Wanted { at: (100.0, 100.0), size: (80.0, 34.0), side: 1.0 };
+        let w = Wanted { at: (100.0, 100.0), size: (80.0, 34.0), side: 1.0, on: false };
         let got = place((300.0, 300.0), &[w, w], &[], &[]);
         let (a, b) = (got[0].expect("room"), got[1].expect("room"));
         let far = |q: Area| (q.middle().0 - 100.0).hypot(q.middle().1 - 100.0);

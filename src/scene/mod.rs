@@ -245,7 +245,8 @@ fn build(s: &Scenario, g: &Geometry, q: &Sample, lost: Option<(EventKind, f64)>)
     let pack_end = if hangs { p(grab.x + 0.04, grab.y - below_m.max(0.3)) } else { q.dring };
     // It bends over the roof's edge only where the grab lies on the roof.
     let on_roof = grab.x < g.eave.x + 0.02 && grab.y > g.eave.y - 0.02;
-    let mut way = if hangs || !on_roof { vec![grab, pack_end] } else { taut_path(grab, &g.corners, pack_end) };
+    let mut way =
+        if hangs || !on_roof { vec![grab, pack_end] } else { taut_path(grab, &g.corners, pack_end) };
     let start = way[way.len() - 2];
     let d = start.dist(pack_end).max(1e-6);
     let pack = 0.2_f64.min(d * 0.5);

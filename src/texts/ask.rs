@@ -1,8 +1,8 @@
 //! Questions, their answers and why an answer was wrong, as sentences.
 
-use super::Key;
 use super::Worded;
 use super::say::{self, Reader};
+use super::{Key, Room};
 use crate::geometry::Geometry;
 use crate::physics::ladder::{self, Footing};
 use crate::quiz::questions::{Ask, Choice, Given, Item, ItemKind};
@@ -43,30 +43,30 @@ pub fn choice(r: Reader, q: &Item, c: Choice) -> String {
     match c {
         Choice::Ends(o) => r.t(o.label()).to_owned(),
         Choice::SetUp(n) => {
-            let name = r.f(Key::QSetUp, &[("letter", &letter(n))]);
+            let name = r.f(Room::QSetUp, &[("letter", &letter(n))]);
             match (q.kind, q.set_ups.get(usize::from(n))) {
                 (ItemKind::PickAnchor, Some(s)) => format!("{name}: {}", anchor(r, s)),
                 _ => name,
             }
         }
-        Choice::Same => r.t(Key::QSame).to_owned(),
+        Choice::Same => r.t(Room::QSame).to_owned(),
         Choice::Part(p) => {
             let look = q.set_ups.first().map_or(String::new(), |s| say::look(r, p.look(s)));
-            r.f(Key::QPart, &[("part", r.t(p.label())), ("look", &look)])
+            r.f(Room::QPart, &[("part", r.t(p.label())), ("look", &look)])
         }
-        Choice::AllFit => r.t(Key::QAllFit).to_owned(),
-        Choice::RoomEnough => r.f(Key::QRoomEnough, &[("reserve", &kept(r))]),
-        Choice::RoomShort => r.f(Key::QRoomShort, &[("reserve", &kept(r))]),
-        Choice::RoomNone => r.t(Key::QRoomNone).to_owned(),
+        Choice::AllFit => r.t(Room::QAllFit).to_owned(),
+        Choice::RoomEnough => r.f(Room::QRoomEnough, &[("reserve", &kept(r))]),
+        Choice::RoomShort => r.f(Room::QRoomShort, &[("reserve", &kept(r))]),
+        Choice::RoomNone => r.t(Room::QRoomNone).to_owned(),
         Choice::Offset(m) => len(r, m),
-        Choice::Arrest => r.t(Key::QArrest).to_owned(),
-        Choice::Instead(Advice::OtherMethod) => r.t(Key::QOtherMethod).to_owned(),
-        Choice::Instead(Advice::StopAndAsk) => r.t(Key::QStopAndAsk).to_owned(),
+        Choice::Arrest => r.t(Room::QArrest).to_owned(),
+        Choice::Instead(Advice::OtherMethod) => r.t(Room::QOtherMethod).to_owned(),
+        Choice::Instead(Advice::StopAndAsk) => r.t(Room::QStopAndAsk).to_owned(),
         Choice::After(case, n) => case.choices().get(usize::from(n)).map_or("", |t| r.t(*t)).to_owned(),
         Choice::Footing(f) => r.t(f.label()).to_owned(),
-        Choice::WireKept => r.t(Key::QWireKept).to_owned(),
-        Choice::WireAsk => r.t(Key::QWireAsk).to_owned(),
-        Choice::WireDryLadder => r.t(Key::QWireDry).to_owned(),
+        Choice::WireKept => r.t(Room::QWireKept).to_owned(),
+        Choice::WireAsk => r.t(Room::QWireAsk).to_owned(),
+        Choice::WireDryLadder => r.t(Room::QWireDry).to_owned(),
     }
 }
 
@@ -194,7 +194,7 @@ pub fn given(r: Reader, q: &Item, g: &Given) -> String {
 pub fn right(r: Reader, q: &Item) -> String {
     let told = given(r, q, &q.key());
     match q.ask {
-        Ask::Height { .. } => r.f(Key::QFrom, &[("value", &told)]),
+        Ask::Height { .. } => r.f(Room::QFrom, &[("value", &told)]),
         _ => told,
     }
 }
@@ -218,50 +218,50 @@ pub fn why(r: Reader, q: &Item, g: &Given) -> Option<String> {
     Some(match (&q.ask, g) {
         (Ask::Order { .. }, _) => {
             let share = r.percent((credit * 100.0).floor() / 100.0);
-            return Some(r.f(Key::WhySteps, &[("share", &share), ("steps", &right(r, q))]));
+            return Some(r.f(Room::WhySteps, &[("share", &share), ("steps", &right(r, q))]));
         }
         (Ask::Height { grid, .. }, Given::Height(n)) => {
             let h = grid.get(usize::from(*n))?;
             let fell = r.q(Quantity::Length, h.1, Rounding::Up);
-            return Some(r.f(Key::WhyPutGrab, &[("height", &len(r, h.0)), ("value", &fell)]));
+            return Some(r.f(Room::WhyPutGrab, &[("height", &len(r, h.0)), ("value", &fell)]));
         }
         _ => match (q.kind, q.chosen(g)?) {
-            (ItemKind::Ends, Choice::Ends(Outcome::Stopped)) => r.t(Key::WhyEndsStopped).to_owned(),
-            (ItemKind::Ends, Choice::Ends(Outcome::Strikes)) => r.t(Key::WhyEndsStrikes).to_owned(),
-            (ItemKind::Ends, _) => r.t(Key::WhyEndsLetGo).to_owned(),
-            (ItemKind::Higher, Choice::Same) => r.t(Key::WhyHigherSame).to_owned(),
-            (ItemKind::Higher, _) if q.right() == Some(Choice::Same) => r.t(Key::WhyHigherDiffer).to_owned(),
-            (ItemKind::Higher, _) => r.t(Key::WhyHigherOther).to_owned(),
+            (ItemKind::Ends, Choice::Ends(Outcome::Stopped)) => r.t(Room::WhyEndsStopped).to_owned(),
+            (ItemKind::Ends, Choice::Ends(Outcome::Strikes)) => r.t(Room::WhyEndsStrikes).to_owned(),
+            (ItemKind::Ends, _) => r.t(Room::WhyEndsLetGo).to_owned(),
+            (ItemKind::Higher, Choice::Same) => r.t(Room::WhyHigherSame).to_owned(),
+            (ItemKind::Higher, _) if q.right() == Some(Choice::Same) => r.t(Room::WhyHigherDiffer).to_owned(),
+            (ItemKind::Higher, _) => r.t(Room::WhyHigherOther).to_owned(),
             (ItemKind::Fault, chosen) => {
                 let part = match q.right() {
                     Some(Choice::Part(p)) => r.t(p.label()).to_lowercase(),
-                    _ => return Some(r.t(Key::WhyFaultNone).to_owned()),
+                    _ => return Some(r.t(Room::WhyFaultNone).to_owned()),
                 };
-                let key = if chosen == Choice::AllFit { Key::WhyFaultMissed } else { Key::WhyFaultOther };
+                let key = if chosen == Choice::AllFit { Room::WhyFaultMissed } else { Room::WhyFaultOther };
                 r.f(key, &[("part", &part)])
             }
             (ItemKind::PickAnchor, Choice::SetUp(n)) => {
                 let bad = q.set_ups.get(usize::from(n))?;
                 let none = strength::anchor(bad).ground == Ground::Unsuitable;
                 let mut out =
-                    vec![r.t(if none { Key::WhyAnchorNone } else { Key::WhyAnchorWeak }).to_owned()];
+                    vec![r.t(if none { Room::WhyAnchorNone } else { Room::WhyAnchorWeak }).to_owned()];
                 out.extend(say::strength(r, bad).into_iter().take(1));
                 out.join(" ")
             }
-            (ItemKind::Room, _) => r.t(Key::WhyRoom).to_owned(),
+            (ItemKind::Room, _) => r.t(Room::WhyRoom).to_owned(),
             (ItemKind::Along, Choice::Offset(m)) => {
                 let far = matches!(q.right(), Some(Choice::Offset(right)) if m > right);
-                r.t(if far { Key::WhyAlongFar } else { Key::WhyAlongNear }).to_owned()
+                r.t(if far { Room::WhyAlongFar } else { Room::WhyAlongNear }).to_owned()
             }
-            (ItemKind::Method, Choice::Arrest) => r.f(Key::WhyMethodArrest, &[("because", &because)]),
+            (ItemKind::Method, Choice::Arrest) => r.f(Room::WhyMethodArrest, &[("because", &because)]),
             (ItemKind::Method, Choice::Instead(Advice::OtherMethod)) if because.is_empty() => {
-                r.t(Key::WhyMethodOther).to_owned()
+                r.t(Room::WhyMethodOther).to_owned()
             }
             (ItemKind::Method, Choice::Instead(Advice::OtherMethod)) => {
-                r.f(Key::WhyMethodOtherAsk, &[("because", &because)])
+                r.f(Room::WhyMethodOtherAsk, &[("because", &because)])
             }
-            (ItemKind::Method, _) if q.right() == Some(Choice::Arrest) => r.t(Key::WhyMethodAsk).to_owned(),
-            (ItemKind::Method, _) => r.f(Key::WhyMethodRank, &[("because", &because)]),
+            (ItemKind::Method, _) if q.right() == Some(Choice::Arrest) => r.t(Room::WhyMethodAsk).to_owned(),
+            (ItemKind::Method, _) => r.f(Room::WhyMethodRank, &[("because", &because)]),
             (ItemKind::After, Choice::After(case, n)) => {
                 r.t(*case.whys().get(usize::from(n).checked_sub(1)?)?).to_owned()
             }
@@ -270,12 +270,12 @@ pub fn why(r: Reader, q: &Item, g: &Given) -> Option<String> {
                 let num = |x: f64, how| r.q(Quantity::Ratio, x, how);
                 match stand.footing {
                     Footing::TipsSideways => r.f(
-                        Key::WhyFootingSide,
+                        Room::WhyFootingSide,
                         &[("off", &len(r, stand.off_middle_m)), ("rail", &len(r, ladder::HALF_WIDTH_M))],
                     ),
-                    Footing::TipsBack => r.t(Key::WhyFootingBack).to_owned(),
+                    Footing::TipsBack => r.t(Room::WhyFootingBack).to_owned(),
                     Footing::Holds | Footing::SlidesOut => r.f(
-                        Key::WhyFooting,
+                        Room::WhyFooting,
                         &[
                             ("needed", &num(stand.needed_friction, Rounding::Up)),
                             ("has", &num(stand.has_friction, Rounding::Down)),
@@ -289,10 +289,10 @@ pub fn why(r: Reader, q: &Item, g: &Given) -> Option<String> {
                 let voltage = s?.power_line?.voltage;
                 let own = place(&s?.place).and_then(|p| p.approach(voltage));
                 let Some(limit) = own.filter(|_| voltage != Voltage::Unknown) else {
-                    return Some(r.t(Key::WhyWireUnknown).to_owned());
+                    return Some(r.t(Room::WhyWireUnknown).to_owned());
                 };
                 let near = r.q(Quantity::Length, near, Rounding::Down);
-                r.f(Key::WhyWire, &[("value", &near), ("limit", &r.limit(limit))])
+                r.f(Room::WhyWire, &[("value", &near), ("limit", &r.limit(limit))])
             }
             _ => return None,
         },

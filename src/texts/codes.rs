@@ -2,6 +2,7 @@
 //! missing does not compile.
 
 use super::table::{Text, texts};
+use crate::grade::changes::Change;
 use crate::grade::pieces::Piece;
 use crate::physics::trace::{EventKind, Outcome, Thing};
 use crate::practice::lessons::{Ending, Lesson};
@@ -282,4 +283,28 @@ texts! {
     Room, "room left", "dégagement restant";
     Edge, "roof’s edge", "bord du toit";
     Moving, "still moving", "encore en mouvement";
+}
+
+texts! {
+    /// A change on a button.
+    Change::short;
+    Framing, "Into the framing", "Dans la charpente";
+    Rated, "A rated anchor", "Un ancrage à charge nominale";
+    RopeEnd, "A stop at the rope’s end", "Un arrêt en bout de corde";
+    NoSlack, "Take the slack out", "Reprendre le mou";
+    PadEdge, "Pad the edge", "Protéger le bord";
+    GrabUp, "Raise the grab", "Monter le coulisseau";
+    ArrowUp, "Turn it over", "Retourner le coulisseau";
+    BoltTight, "Tighten the bolt", "Serrer le boulon";
+    LatchClosed, "Close the latch", "Fermer le loquet";
+    WithAbsorber, "Use an absorber", "Prendre un absorbeur";
+    ShortLanyard, "A shorter link", "Un cordon plus court";
+    ClipIn, "Clip in", "Accrocher le cordon";
+    TieLadder, "Tie the ladder", "Attacher l’échelle";
+    StandInLine, "Stand between the rails", "Rester entre les montants";
+    HarnessSnug, "Snug the harness", "Ajuster le harnais";
+    SoundGear, "Change the worn gear", "Changer le matériel usé";
+    LadderFoot, "Set the ladder’s foot", "Replacer le pied d’échelle";
+    RescueWritten, "Write the rescue plan", "Écrire le plan de sauvetage";
+    CompetentChooser, "Ask a competent person", "Demander à une personne compétente";
 }

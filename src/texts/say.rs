@@ -340,7 +340,8 @@ pub fn headline(r: Reader, rep: &Report) -> Headline {
     let first = rep.findings.first();
     let passes = matches!(rep.grade, Grade::Graded { passes: true, .. });
     // What is only good to know puts no mark on a fall that held.
-    let worst = first.map_or(Severity::Good, |f| if f.severity < Severity::Note { f.severity } else { Severity::Good });
+    let worst = first
+        .map_or(Severity::Good, |f| if f.severity < Severity::Note { f.severity } else { Severity::Good });
     let mut severity = if passes { worst } else { Severity::Critical };
     let blow = t.impacts.iter().max_by(|a, b| a.speed_m_s.total_cmp(&b.speed_m_s));
     let find = |code| rep.findings.iter().find(|f: &&Finding| f.code == code);
@@ -362,7 +363,12 @@ pub fn headline(r: Reader, rep: &Report) -> Headline {
         let on_deck = first_struck_is_obstacle(t);
         let struck = t.time_of(EventKind::StrikesGround).or(t.time_of(EventKind::StrikesObstacle)).is_some();
         let strike = if on_deck { FindingCode::StrikesObstacle } else { FindingCode::StrikesGround };
-        let lost = [FindingCode::AnchorGaveWay, FindingCode::RopeBroke, FindingCode::LinkBroke, FindingCode::OffRope];
+        let lost = [
+            FindingCode::AnchorGaveWay,
+            FindingCode::RopeBroke,
+            FindingCode::LinkBroke,
+            FindingCode::OffRope,
+        ];
         let cause = cause_of(rep, strike).or_else(|| lost.into_iter().find(|c| find(*c).is_some()));
         match (cause, struck, on_deck) {
             (Some(c), true, true) => r.f(S::CauseDeck, &[("title", title(c))]),
@@ -380,7 +386,8 @@ fn figure(r: Reader, rep: &Report) -> String {
     let t = &rep.trace;
     let landed = [Thing::Ground, Thing::Obstacle];
     if t.outcome != Outcome::Stopped
-        && let Some(i) = t.impacts.iter().filter(|i| landed.contains(&i.what)).min_by(|a, b| a.time_s.total_cmp(&b.time_s))
+        && let Some(i) =
+            t.impacts.iter().filter(|i| landed.contains(&i.what)).min_by(|a, b| a.time_s.total_cmp(&b.time_s))
     {
         let like_m = i.speed_m_s * i.speed_m_s / (2.0 * G_M_S2);
         return r.f(

@@ -102,7 +102,11 @@ mod tests {
     /// A question to the worker and its answer back, through bytes both ways.
     fn there<Q: Question>(q: Q) -> Q::Answer {
         let bytes = pack(7, &(Q::NUMBER, &q)).expect("packs");
-        assert_eq!(bytes, pack(7, &q.into()).expect("packs"), "a question is the same bytes as one among all");
+        assert_eq!(
+            bytes,
+            pack(7, &q.into()).expect("packs"),
+            "a question is the same bytes as one among all"
+        );
         let (id, rest) = number(&bytes).expect("a number");
         let bytes = reply(id, unpack::<Ask>(rest).expect("unpacks")).expect("packs");
         let (id, rest) = number(&bytes).expect("a number");

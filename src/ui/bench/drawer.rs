@@ -40,7 +40,9 @@ pub fn glance(r: Reader, s: &Scenario) -> String {
 fn open_card(number: usize) {
     let all = if number == 0 { ".options" } else { ".layer .part" };
     let Ok(found) = document().query_selector_all(all) else { return };
-    let Some(card) = found.item(number.saturating_sub(1) as u32).and_then(|e| e.dyn_into::<web_sys::Element>().ok()) else {
+    let Some(card) =
+        found.item(number.saturating_sub(1) as u32).and_then(|e| e.dyn_into::<web_sys::Element>().ok())
+    else {
         return;
     };
     let _ = card.set_attribute("open", "");
@@ -63,8 +65,8 @@ pub fn Drawer() -> impl IntoView {
         all.into_iter()
             .enumerate()
             .map(|(i, (word, card))| {
-                let end = if i + 1 == last { "." } else { ", " };
-                view! { <button type="button" class="word" on:click=move |_| open_card(card)>{word}</button>{end} }
+                let end = if i + 1 == last { "." } else { "," };
+                view! { <button type="button" class="word" on:click=move |_| open_card(card)><u>{word}</u>{end}</button>" " }
             })
             .collect_view()
     };

@@ -7,9 +7,9 @@ use super::state::{Bench, Phase, Stop, bench};
 use crate::geometry::{Geometry, P, p};
 use crate::practice::hand::{Held, dragged, moved};
 use crate::scenario::{AnchorKind, Arrow, Bolt, HarnessFit, Latch, Scenario, Stance};
+use crate::scene::ink::cm;
 use crate::texts::Bench as W;
 use crate::texts::Worded;
-use crate::scene::ink::cm;
 use crate::texts::{Key, Stage as S, say};
 use crate::ui::shared::settings::{Settings, settings};
 use crate::units::{Quantity, Rounding};
@@ -222,7 +222,10 @@ pub fn key(ev: &web_sys::KeyboardEvent, bench: Bench, settings: Settings) {
             bench.carry(after);
             say(W::HandHas);
             if let Some(stop) = bench.stop.get_untracked() {
-                bench.said.update(|s| { s.push_str(". "); s.push_str(r.t(stop.word)); });
+                bench.said.update(|s| {
+                    s.push_str(". ");
+                    s.push_str(r.t(stop.word));
+                });
             }
         }
     }

@@ -3,7 +3,7 @@
 
 use super::along_wall::Sideways;
 use super::drawer::Drawer;
-use super::hand::Hand;
+use super::hand::{Hand, part_name};
 use super::map::RoomMap;
 use super::plot::Plot;
 use super::spread::Spread;
@@ -99,7 +99,11 @@ pub fn Layers() -> impl IntoView {
         stage.layer.get().filter(|l| {
             let before = matches!(l, Layer::Part | Layer::SetUp);
             let phase = bench.phase.get();
-            if before { phase == Phase::Choosing || *l == Layer::SetUp && phase == Phase::Shown } else { phase == Phase::Shown }
+            if before {
+                phase == Phase::Choosing || *l == Layer::SetUp && phase == Phase::Shown
+            } else {
+                phase == Phase::Shown
+            }
         })
     });
     // A run that fails its own check shows no figure of it.
@@ -141,7 +145,7 @@ pub fn Layers() -> impl IntoView {
             <section class="layer" data-layer=move || open.get().map_or("", Layer::id) aria-labelledby="layer-h"
                 on:keydown=move |ev| if ev.key() == "Escape" { ev.prevent_default(); stage.close() }>
                 <div class="layer-head">
-                    <h2 id="layer-h" tabindex="-1">{move || open.get().map_or("", |l| settings.t(l.name()))}</h2>
+                    <h2 id="layer-h" tabindex="-1">{move || open.get().map_or("", |l| settings.t(if l == Layer::Part { part_name(bench.held.get()) } else { l.name() }))}</h2>
                     <div class="tabs">{tabs}</div>
                     <button type="button" class="shut" id="shut" on:click=move |_| stage.close()>
                         <b aria-hidden="true" class="cross"></b><span>{settings.s(S::BackToPicture)}</span></button>

@@ -43,11 +43,19 @@ struct Words {
     line: String,
     second: String,
     mark: Option<Severity>,
+    /// It breaks the bracket that it stands on.
+    on: bool,
 }
 
 /// How large the letters on plates are, px: in a room 3.4 % of the picture's height.
 fn letters_px(large: bool, pane: &Pane) -> f64 {
-    if large { (pane.height_px * 0.034).max(16.0) } else if pane.width_px < WIDE_PX { 15.0 } else { 16.0 }
+    if large {
+        (pane.height_px * 0.034).max(16.0)
+    } else if pane.width_px < WIDE_PX {
+        15.0
+    } else {
+        16.0
+    }
 }
 
 /// Size of a plate: what its words need at the most.
@@ -81,8 +89,9 @@ fn taken(q: &Scene, g: &Geometry, pane: &Pane) -> Vec<Area> {
 
 fn placed(pane: &Pane, px: f64, words: Vec<Words>, avoid: &[Area]) -> Vec<Plate> {
     let wanted: Vec<Wanted> =
-        words.iter().map(|w| Wanted { at: w.at, size: plate_size(w, px), side: w.side }).collect();
-    let corner = |x_px: f64, y_px: f64, width_px: f64, height_px: f64| Area { x_px, y_px, width_px, height_px };
+        words.iter().map(|w| Wanted { at: w.at, size: plate_size(w, px), side: w.side, on: w.on }).collect();
+    let corner =
+        |x_px: f64, y_px: f64, width_px: f64, height_px: f64| Area { x_px, y_px, width_px, height_px };
     // The thumbnail and the way back to the set-up keep their corners.
     let blocked = [
         corner(pane.width_px - 70.0, 0.0, 70.0, 70.0),
@@ -151,15 +160,17 @@ fn after(r: Reader, run: &Report, now: &Scene, pane: &Pane) -> Shown {
                 line: r.f(S::Blow, &[("thing", r.t(i.what.label())), ("speed", &speed)]),
                 second: String::new(),
                 mark: Some(severity),
+                on: false,
             });
         }
     }
     let drop_m = g.dring.y - now.dring.y;
     if drop_m > 0.05 {
-        let a = p(beside, g.dring.y);
-        lines.push((a, p(beside, now.dring.y)));
+        lines.push((p(beside, g.dring.y), p(beside, now.dring.y)));
+        // At the middle of what is seen of it.
+        let top = g.dring.y.min(pane.frame.top_m - 0.2);
         words.push(Words {
-            at: pane.px(p(beside, g.dring.y - drop_m / 2.0)),
+            at: pane.px(p(beside, (top + now.dring.y) / 2.0)),
             side: 1.0,
             line: r.f(S::Fell, &[("value", &len(drop_m, Rounding::Up))]),
             second: if t.outcome == Outcome::LetGo {
@@ -168,20 +179,26 @@ fn after(r: Reader, run: &Report, now: &Scene, pane: &Pane) -> Shown {
                 r.f(S::FreeOfIt, &[("value", &len(t.free_fall_m, Rounding::Up))])
             },
             mark: None,
+            on: true,
         });
     }
     match t.clearance_margin_m {
         Some(m) if m > 0.0 && t.left_roof => {
-            // Measured where it was least: at the deck's edge or over the ground.
-            let floor = g.surface_below_m(low.x, 0.3);
-            let x = low.x + 0.5;
-            lines.push((p(x, low.y), p(x, floor)));
+            // Drawn where it was measured: over the ground, or over a deck that the body went past.
+            let under = g.surface_below_m(low.x, 0.3);
+            let (x, foot) = match g.obstacle {
+                Some((_, right, top)) if (low.y - under - m).abs() > 0.1 => (right + 0.06, top),
+                _ => (low.x + 0.5, low.y - m),
+            };
+            lines.push((p(x, foot + m), p(x, foot)));
+            let seen = foot.max(pane.frame.bottom_m + 0.3);
             words.push(Words {
-                at: pane.px(p(x, (low.y - 0.5).max((low.y + floor) / 2.0))),
+                at: pane.px(p(x, (foot + m + seen.min(foot + m)) / 2.0)),
                 side: 1.0,
                 line: r.f(S::RoomPlate, &[("value", &len(m, Rounding::Down))]),
                 second: String::new(),
                 mark: None,
+                on: true,
             });
         }
         Some(m) if m < 0.0 => words.push(Words {
@@ -190,6 +207,7 @@ fn after(r: Reader, run: &Report, now: &Scene, pane: &Pane) -> Shown {
             line: r.f(S::MissingPlate, &[("value", &len(-m, Rounding::Up))]),
             second: String::new(),
             mark: None,
+            on: false,
         }),
         _ => {}
     }
@@ -204,9 +222,12 @@ fn after(r: Reader, run: &Report, now: &Scene, pane: &Pane) -> Shown {
         },
         second: String::new(),
         mark: None,
+        on: false,
     });
     // What is not in the picture has no plate.
-    words.retain(|w| w.at.0 > -20.0 && w.at.1 > -20.0 && w.at.0 < pane.width_px + 20.0 && w.at.1 < pane.height_px + 20.0);
+    words.retain(|w| {
+        w.at.0 > -20.0 && w.at.1 > -20.0 && w.at.0 < pane.width_px + 20.0 && w.at.1 < pane.height_px + 20.0
+    });
     Shown { words, lines, rings }
 }
 
@@ -224,10 +245,7 @@ fn Marks() -> impl IntoView {
         let now = at(&run.set_up, g, &run.trace, player.clock.get())?;
         let px = letters_px(settings.large.get(), &pane);
         let Shown { words, lines, rings } = after(r, &run, &now, &pane);
-        let mut avoid = taken(&now, g, &pane);
-        for (a, b) in &lines {
-            avoid.extend(along(&[pane.px(*a), pane.px(*b)], 6.0));
-        }
+        let avoid = taken(&now, g, &pane);
         let plates = placed(&pane, px, words, &avoid);
         let brackets: String = lines
             .iter()
@@ -256,11 +274,18 @@ fn Marks() -> impl IntoView {
 fn leader(a: &Area, at: (f64, f64)) -> String {
     let x = at.0.clamp(a.x_px, a.x_px + a.width_px);
     let y = at.1.clamp(a.y_px, a.y_px + a.height_px);
-    if (x - at.0).hypot(y - at.1) < 6.0 { String::new() } else { format!("M{x:.0} {y:.0}L{:.0} {:.0}", at.0, at.1) }
+    if (x - at.0).hypot(y - at.1) < 6.0 {
+        String::new()
+    } else {
+        format!("M{x:.0} {y:.0}L{:.0} {:.0}", at.0, at.1)
+    }
 }
 
 fn style_of(a: &Area, px: f64) -> String {
-    format!("left:{:.0}px;top:{:.0}px;width:{:.0}px;height:{:.0}px;font-size:{px:.0}px", a.x_px, a.y_px, a.width_px, a.height_px)
+    format!(
+        "left:{:.0}px;top:{:.0}px;width:{:.0}px;height:{:.0}px;font-size:{px:.0}px",
+        a.x_px, a.y_px, a.width_px, a.height_px
+    )
 }
 
 fn plate(q: Plate, px: f64, does: impl Fn() + 'static) -> impl IntoView {
@@ -282,8 +307,18 @@ fn Lenses() -> impl IntoView {
         let g = bench.geometry.get()?;
         let r = settings.reader();
         let wide = pane.width_px >= WIDE_PX;
-        let px = if settings.large.get() { letters_px(true, &pane) * 0.8 } else if wide { 15.0 } else { 14.0 };
-        let parts: &[Held] = if wide && !settings.large.get() { &[Held::Anchor, Held::Grab, Held::Worker, Held::LadderFoot] } else { &[Held::Anchor, Held::Grab, Held::Worker] };
+        let px = if settings.large.get() {
+            letters_px(true, &pane) * 0.8
+        } else if wide {
+            15.0
+        } else {
+            14.0
+        };
+        let parts: &[Held] = if wide && !settings.large.get() {
+            &[Held::Anchor, Held::Grab, Held::Worker, Held::LadderFoot]
+        } else {
+            &[Held::Anchor, Held::Grab, Held::Worker]
+        };
         let places = lens_places(&pane, &g, parts.len(), px);
         let now = bench.drawn.get();
         let scene = standing_scene(&now, &g);
@@ -300,7 +335,9 @@ fn Lenses() -> impl IntoView {
                 lens_button(part, &a, px, r, &now, wide)
             })
             .collect_view();
-        Some(view! { <svg class="lines" aria-hidden="true"><path class="leader dotted" d=leaders /></svg>{lenses} })
+        Some(
+            view! { <svg class="lines" aria-hidden="true"><path class="leader dotted" d=leaders /></svg>{lenses} },
+        )
     }
 }
 
@@ -311,7 +348,12 @@ fn lens_places(pane: &Pane, g: &Geometry, count: usize, px: f64) -> Vec<Area> {
         let high = ((pane.height_px - 8.0) / count as f64).min(118.0);
         let side = (high - px * 1.4 - 6.0).clamp(48.0, 84.0);
         return (0..count)
-            .map(|i| Area { x_px: 6.0, y_px: 6.0 + high * i as f64, width_px: side.max(64.0), height_px: side + px * 1.4 })
+            .map(|i| Area {
+                x_px: 6.0,
+                y_px: 6.0 + high * i as f64,
+                width_px: side.max(64.0),
+                height_px: side + px * 1.4,
+            })
             .collect();
     }
     let wall = pane.px(p(0.0, 0.0)).0.clamp(320.0, pane.width_px * 0.62);
@@ -371,7 +413,9 @@ fn state_words(part: Held, r: Reader, s: &Scenario) -> String {
             format!("{}{}", if up > 0.0 { "+" } else { "" }, len(up))
         }
         Held::Worker => r.t(if s.lanyard.clipped { W::Clipped } else { W::NotClipped }).to_owned(),
-        Held::LadderFoot => r.t(if s.ladder.tied { Key::LadderTiedYes } else { Key::LadderTiedNo }).to_owned(),
+        Held::LadderFoot => {
+            r.t(if s.ladder.tied { Key::LadderTiedYes } else { Key::LadderTiedNo }).to_owned()
+        }
     }
 }
 
@@ -386,7 +430,11 @@ fn Flag() -> impl IntoView {
     });
     let to = move |ev: &web_sys::PointerEvent| {
         let Some(pane) = stage.pane.get_untracked() else { return };
-        let Some(e) = ev.current_target().and_then(|t| wasm_bindgen::JsCast::dyn_into::<web_sys::Element>(t).ok()) else { return };
+        let Some(e) =
+            ev.current_target().and_then(|t| wasm_bindgen::JsCast::dyn_into::<web_sys::Element>(t).ok())
+        else {
+            return;
+        };
         let Some(over) = e.parent_element() else { return };
         let y = f64::from(ev.client_y()) - over.get_bounding_client_rect().top();
         bench.set_guess(pane.m(0.0, y).y);
@@ -420,7 +468,10 @@ fn Flag() -> impl IntoView {
         let now = r.f(S::BootsNow, &[("value", &r.q(Quantity::Length, g.soles.y, Rounding::Nearest))]);
         let from_x = pane.px(p(g.soles.x + 0.25, 0.0)).0;
         // Above the corner that opens the set-up, under the thumbnail.
-        let at_y = pane.px(p(0.0, height.get())).1.clamp(96.0, (pane.height_px - if wide { 86.0 } else { 80.0 }).max(96.0));
+        let at_y = pane
+            .px(p(0.0, height.get()))
+            .1
+            .clamp(96.0, (pane.height_px - if wide { 86.0 } else { 80.0 }).max(96.0));
         let said = bench.guess.get().is_some();
         let value = r.q(Quantity::Length, height.get(), Rounding::Nearest);
         let line = format!("M{:.0} {at_y:.0}H{x:.0}", from_x.min(x - 40.0));
@@ -539,7 +590,9 @@ fn Corners() -> impl IntoView {
 #[component]
 pub fn Overlay() -> impl IntoView {
     let bench = bench();
-    let holds = move || bench.prediction.get() == Some(Said::Ends(Outcome::Stopped)) || bench.prediction.get().is_none();
+    let holds = move || {
+        bench.prediction.get() == Some(Said::Ends(Outcome::Stopped)) || bench.prediction.get().is_none()
+    };
     view! {
         <div class="overlay">
             <Lenses />

@@ -123,7 +123,9 @@ fn along_the_bar(ev: web_sys::KeyboardEvent) {
         .filter(|e| e.offset_width() > 0)
         .collect();
     let now = document().active_element();
-    let Some(at) = items.iter().position(|e| now.as_ref().is_some_and(|n| n.is_same_node(Some(e)))) else { return };
+    let Some(at) = items.iter().position(|e| now.as_ref().is_some_and(|n| n.is_same_node(Some(e)))) else {
+        return;
+    };
     let next = (at as i32 + by).rem_euclid(items.len() as i32) as usize;
     let _ = items[next].focus();
     ev.prevent_default();

@@ -5,6 +5,7 @@ use super::layers::{Layer, Layers};
 use super::overlay::Overlay;
 use super::player::Player;
 use super::state::{Bench, Phase};
+use crate::physics::trace::EventKind;
 use crate::scene::camera::{self, Pane};
 use leptos::html::Div;
 use leptos::prelude::*;
@@ -53,7 +54,18 @@ pub fn provide_stage(bench: Bench, player: Player) -> Stage {
                 let showing = matches!(bench.phase.get(), Phase::Playing | Phase::Shown);
                 match bench.run.get().filter(|_| showing) {
                     Some(run) => {
-                        Some(camera::fall(g, &run.trace, player.clock.get(), start()).fit(shape, 0.5))
+                        let now_s = player.clock.get();
+                        let fall = camera::fall(g, &run.trace, now_s, start());
+                        // What has let go is looked at too, once the film stands.
+                        let still = !player.playing.get() && bench.phase.get() == Phase::Shown;
+                        let gave = run
+                            .trace
+                            .time_of(EventKind::AnchorFails)
+                            .filter(|at_s| still && now_s >= *at_s && now_s < at_s + 0.4);
+                        Some(
+                            if gave.is_some() { fall.with(camera::round(g.anchor, 0.5)) } else { fall }
+                                .fit(shape, 0.5),
+                        )
                     }
                     None => Some(start()),
                 }

@@ -25,7 +25,9 @@ pub fn mark(s: Severity) -> AnyView {
         Severity::Critical => ("sign fail", "M12 2a10 10 0 1 0 .01 0ZM8 8l8 8M16 8l-8 8"),
         Severity::Major => ("sign caution", "M12 3L22.5 21H1.5ZM12 9v6M12 18v.6"),
         Severity::Minor => ("sign caution", "M12 3L22.5 21H1.5ZM12 9v6M12 18v.6"),
-        Severity::Note => ("sign note", "M8 2h8l6 6v8l-6 6H8l-6-6V8ZM9 9.5a3 3 0 1 1 4.5 2.6c-1 .6-1.5 1-1.5 2M12 17v.6"),
+        Severity::Note => {
+            ("sign note", "M8 2h8l6 6v8l-6 6H8l-6-6V8ZM9 9.5a3 3 0 1 1 4.5 2.6c-1 .6-1.5 1-1.5 2M12 17v.6")
+        }
         Severity::Good => ("sign ok", "M12 2a10 10 0 1 0 .01 0ZM7 12.5l3.4 3.4L17 9"),
     };
     view! { <svg class=class viewBox="0 0 24 24" aria-hidden="true"><path d=shape /></svg> }.into_any()
@@ -41,12 +43,8 @@ fn said_words(said: Said, deck: bool) -> S {
     }
 }
 
-const ANSWERS: [Said; 4] = [
-    Said::Ends(Outcome::Stopped),
-    Said::Ends(Outcome::Strikes),
-    Said::Ends(Outcome::LetGo),
-    Said::Ask,
-];
+const ANSWERS: [Said; 4] =
+    [Said::Ends(Outcome::Stopped), Said::Ends(Outcome::Strikes), Said::Ends(Outcome::LetGo), Said::Ask];
 
 /// Gives the answer of a number key.
 pub fn answer(bench: Bench, key: &str) {
@@ -92,7 +90,9 @@ fn Question() -> impl IntoView {
     let ready = move || bench.prediction.get().is_some();
     // 1 to 4 answer from anywhere in the strip.
     let key = move |ev: web_sys::KeyboardEvent| {
-        let typing = |t: web_sys::EventTarget| t.dyn_into::<web_sys::HtmlInputElement>().is_ok_and(|i| i.type_() == "text");
+        let typing = |t: web_sys::EventTarget| {
+            t.dyn_into::<web_sys::HtmlInputElement>().is_ok_and(|i| i.type_() == "text")
+        };
         if !ev.target().is_some_and(typing) {
             answer(bench, &ev.key());
         }
@@ -131,15 +131,17 @@ fn Question() -> impl IntoView {
 fn Guess() -> impl IntoView {
     let (bench, settings) = (bench(), settings());
     let step = move || if settings.units.get() == Units::Metric { 0.1 } else { 0.5 * FT_M };
-    let now = move || {
-        bench.guess.get().or_else(|| bench.geometry.with(|g| g.as_ref().map(start_m))).unwrap_or(0.0)
-    };
+    let now =
+        move || bench.guess.get().or_else(|| bench.geometry.with(|g| g.as_ref().map(start_m))).unwrap_or(0.0);
     let per_m = move || Quantity::Length.shown_per_si(settings.units.get());
     let nudge = move |n: f64| {
         let s = step();
         bench.set_guess(((untrack(now) / s).round() + n) * s);
     };
-    let shown = move || crate::texts::number(settings.lang.get(), round_to(now() * per_m(), 1, Rounding::Nearest), 1).replace('\u{2212}', "-");
+    let shown = move || {
+        crate::texts::number(settings.lang.get(), round_to(now() * per_m(), 1, Rounding::Nearest), 1)
+            .replace('\u{2212}', "-")
+    };
     view! {
         <div class="guess" role="group" aria-label=settings.s(S::GuessLabel)>
             <label for="guess" class="vh">{settings.s(S::GuessLabel)}</label>
@@ -208,7 +210,9 @@ fn compared(r: Reader, run: &Report, said: Option<Said>, guess: Option<f64>) -> 
             Some(f) => r.f(S::AskedOpen, &[("title", &say::lower_first(r.t(f.code.title())))]),
             None => r.t(S::AskedClear).to_owned(),
         }),
-        Said::Ends(o) if o != real => Some(r.f(S::SaidWrong, &[("said", r.t(said_words(Said::Ends(o), deck)))])),
+        Said::Ends(o) if o != real => {
+            Some(r.f(S::SaidWrong, &[("said", r.t(said_words(Said::Ends(o), deck)))]))
+        }
         Said::Ends(_) => match guess.filter(|_| real == Outcome::Stopped && run.trace.is_sound()) {
             Some(m) => {
                 let low = run.trace.lowest_point_m;
@@ -232,8 +236,17 @@ pub fn moments(t: &Trace, end_s: f64) -> Vec<(EventKind, f64)> {
     use EventKind as E;
     let mut all = vec![(E::Slip, 0.0)];
     let weighty = [
-        E::AnchorFails, E::RopeBreaks, E::LinkBreaks, E::OffRope, E::StrikesGround, E::StrikesObstacle, E::Lowest,
-        E::PeakForce, E::Taut, E::StrikesLadder, E::GrabRuns,
+        E::AnchorFails,
+        E::RopeBreaks,
+        E::LinkBreaks,
+        E::OffRope,
+        E::StrikesGround,
+        E::StrikesObstacle,
+        E::Lowest,
+        E::PeakForce,
+        E::Taut,
+        E::StrikesLadder,
+        E::GrabRuns,
     ];
     for k in weighty {
         // Two moments that a finger cannot tell apart are one.
@@ -271,11 +284,15 @@ fn Result() -> impl IntoView {
     let change = move || {
         let best = bench.effects.get().and_then(|e| e.ok()).and_then(|e| e.first().copied());
         match best {
-            Some(e) => settings.t(e.change.label()),
+            Some(e) => settings.t(e.change.short()),
             None => settings.t(S::ChangeOne),
         }
     };
-    let stopped = move || bench.run.with(|r| r.as_ref().is_some_and(|r| r.trace.is_sound() && r.trace.outcome == Outcome::Stopped));
+    let stopped = move || {
+        bench
+            .run
+            .with(|r| r.as_ref().is_some_and(|r| r.trace.is_sound() && r.trace.outcome == Outcome::Stopped))
+    };
     let more = move || {
         Layer::of_fall(bench)
             .into_iter()
@@ -315,7 +332,8 @@ fn Film() -> impl IntoView {
     let (bench, settings, player) = (bench(), settings(), player());
     let end = Memo::new(move |_| bench.run.with(|r| r.as_ref().map_or(1.0, |r| player.film_end_s(&r.trace))));
     let time = move || settings.reader().q(Quantity::Time, player.clock.get(), Rounding::Nearest);
-    let all = Memo::new(move |_| bench.run.with(|r| r.as_ref().map_or(vec![], |r| moments(&r.trace, end.get()))));
+    let all =
+        Memo::new(move |_| bench.run.with(|r| r.as_ref().map_or(vec![], |r| moments(&r.trace, end.get()))));
     let dots = move || {
         let end = end.get().max(1e-9);
         all.get()
@@ -329,7 +347,8 @@ fn Film() -> impl IntoView {
     };
     // Near a moment the film goes to the moment.
     let to = move |t: f64| {
-        let near = all.get_untracked().into_iter().find(|(_, at)| (at - t).abs() < 0.02 * end.get_untracked());
+        let near =
+            all.get_untracked().into_iter().find(|(_, at)| (at - t).abs() < 0.02 * end.get_untracked());
         player.seek(near.map_or(t, |n| n.1));
     };
     let stills = move || {
@@ -362,7 +381,9 @@ fn still_of(at_s: f64) -> Option<impl IntoView> {
     let run = bench().run.get()?;
     let g = run.set_up.geometry();
     let q = crate::scene::at(&run.set_up, g, &run.trace, at_s)?;
-    let frame = crate::scene::camera::fall(g, &run.trace, at_s.max(0.6), crate::scene::camera::whole(g, &run.set_up)).fit(0.7, 0.5);
+    let frame =
+        crate::scene::camera::fall(g, &run.trace, at_s.max(0.6), crate::scene::camera::whole(g, &run.set_up))
+            .fit(0.7, 0.5);
     let shapes = crate::scene::figure::figure(&q, &run.set_up, g);
     Some(view! {
         <svg class="drawing small" viewBox=crate::ui::shared::figure::view_box(frame) aria-hidden="true">

@@ -10,7 +10,12 @@ use leptos::prelude::*;
 
 /// Pieces as a list; each bar begins where the last one ended, or all at the left.
 #[component]
-fn Pieces(id: &'static str, heading: S, of: fn(&Trace) -> Vec<(Piece, f64)>, quantity: Quantity) -> impl IntoView {
+fn Pieces(
+    id: &'static str,
+    heading: S,
+    of: fn(&Trace) -> Vec<(Piece, f64)>,
+    quantity: Quantity,
+) -> impl IntoView {
     let (bench, settings) = (bench(), settings());
     let body = move || {
         let run = bench.run.get()?;

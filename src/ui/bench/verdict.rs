@@ -122,7 +122,11 @@ pub fn Changes() -> impl IntoView {
             return Some(view! { <p>{r.t(Key::EngineMissing)}</p> }.into_any());
         };
         if effects.is_empty() {
-            let none = if matches!(run.grade, Grade::Graded { passes: true, .. }) { r.t(Key::ChangesNone) } else { r.t(S::NothingHelps) };
+            let none = if matches!(run.grade, Grade::Graded { passes: true, .. }) {
+                r.t(Key::ChangesNone)
+            } else {
+                r.t(S::NothingHelps)
+            };
             return Some(view! { <p>{none}</p> }.into_any());
         }
         let rows = effects

@@ -54,11 +54,11 @@ const SHOWN_AT_FIRST: usize = 100;
 /// What is doubtful about a record, in words.
 fn doubt_words(r: Reader, doubt: Option<Doubt>) -> &'static str {
     match doubt {
-        None => r.t(Key::DoubtNone),
-        Some(Doubt::Edited) => r.t(Key::DoubtEdited),
+        None => r.t(W::DoubtNone),
+        Some(Doubt::Edited) => r.t(W::DoubtEdited),
         Some(Doubt::OutOfRange) => r.t(W::DoubtRange),
-        Some(Doubt::OtherVersion) => r.t(Key::DoubtVersion),
-        Some(Doubt::DoesNotReplay) => r.t(Key::DoubtReplay),
+        Some(Doubt::OtherVersion) => r.t(W::DoubtVersion),
+        Some(Doubt::DoesNotReplay) => r.t(W::DoubtReplay),
     }
 }
 
@@ -143,7 +143,7 @@ fn take(desk: Desk, told: Told, ev: web_sys::Event) {
                         return tell(r.t(W::ImportNotKept).to_owned());
                     }
                     let mut words = r.f(
-                        Key::ImportDone,
+                        W::ImportDone,
                         &[
                             ("fresh", &fresh.to_string()),
                             ("held", &held.to_string()),
@@ -205,10 +205,10 @@ fn person(
     let settings = told.settings;
     let r = settings.reader();
     let last = mine.last().map(|q| (*q).clone());
-    let sentence = last.as_ref().map_or(r.t(Key::CrewNone).to_owned(), |q| {
+    let sentence = last.as_ref().map_or(r.t(W::CrewNone).to_owned(), |q| {
         let s = q.score();
         r.f(
-            if s.passes { Key::CrewPassed } else { Key::CrewNotPassed },
+            if s.passes { W::CrewPassed } else { W::CrewNotPassed },
             &[
                 ("day", q.finished.get(..10).unwrap_or_default()),
                 ("points", &format!("{:.0}\u{a0}%", (s.points_share * 100.0).floor())),
@@ -216,14 +216,14 @@ fn person(
         )
     });
     let due =
-        now.and_then(|now| next_due(mine, mid, now)).map_or(r.t(Key::DueNothing).to_owned(), |(d, come)| {
+        now.and_then(|now| next_due(mine, mid, now)).map_or(r.t(W::DueNothing).to_owned(), |(d, come)| {
             let what = match d.kind {
-                DueKind::First => r.t(Key::DueFirst).to_owned(),
-                DueKind::Recheck(n) => r.f(Key::DueRecheck, &[("days", &n.to_string())]),
-                DueKind::MidSeason => r.t(Key::DueMid).to_owned(),
+                DueKind::First => r.t(W::DueFirst).to_owned(),
+                DueKind::Recheck(n) => r.f(W::DueRecheck, &[("days", &n.to_string())]),
+                DueKind::MidSeason => r.t(W::DueMid).to_owned(),
             };
             let when = d.on.map_or(String::new(), |d| d.to_string());
-            r.f(if come { Key::DueNow } else { Key::DueLater }, &[("what", &what), ("day", &when)])
+            r.f(if come { W::DueNow } else { W::DueLater }, &[("what", &what), ("day", &when)])
         });
     let mark = last.as_ref().map(|q| {
         desk.doubts.with(|d| match d.get(q.id()) {
@@ -239,18 +239,18 @@ fn person(
             {mark.map(|(shape, words)| view! { <p class="sev mark-of"><b aria-hidden="true">{shape}</b>{words}</p> })}
             <div class="row buttons">
             {last.map(|q| { let again = q.clone(); view! {
-                <button type="button" class="reopen" on:click=move |_| reopen(desk, told, again.clone())>{r.t(Key::CrewOpen)}</button>
+                <button type="button" class="reopen" on:click=move |_| reopen(desk, told, again.clone())>{r.t(W::CrewOpen)}</button>
                 <button type="button" class="sheet-of" on:click=move |_| {
                     sheet.set(show.clone());
                     request_animation_frame(|| { let _ = window().print(); });
-                }>{r.t(Key::Print)}</button>
+                }>{r.t(W::Print)}</button>
             } })}
             {mine.is_empty().then(|| view! {
-                <button type="button" aria-label=format!("{}{}{}", r.t(Key::CrewRemove), r.colon(), name)
+                <button type="button" aria-label=format!("{}{}{}", r.t(W::CrewRemove), r.colon(), name)
                     on:click=move |_| {
                         told.tell(settings.reader_now().f(W::CrewRemoved, &[("who", &name)]));
                         desk.remove_crew(name.clone());
-                    }>{r.t(Key::CrewRemove)}</button>
+                    }>{r.t(W::CrewRemove)}</button>
             })}
             </div></li>
     }
@@ -263,14 +263,14 @@ fn AddPeople(told: Told) -> impl IntoView {
     let pasted = RwSignal::new(String::new());
     view! {
         <form class="card" on:submit=move |ev: web_sys::SubmitEvent| { ev.prevent_default(); add(desk, told, pasted, pasted.get_untracked()) }>
-            <label class="line"><span>{settings.s(Key::CrewPaste)}</span>
+            <label class="line"><span>{settings.s(W::CrewPaste)}</span>
                 <textarea id="paste" rows="4" prop:value=move || pasted.get()
                     on:input=move |ev| pasted.set(event_target_value(&ev))></textarea></label>
             <div class="row buttons">
-                <button type="submit" id="add-crew">{settings.s(Key::CrewAdd)}</button>
+                <button type="submit" id="add-crew">{settings.s(W::CrewAdd)}</button>
                 <label class="button"><input type="file" accept=".csv,text/csv,text/plain" class="vh" id="crew-file"
                     on:change=move |ev| add_file(desk, told, pasted, ev) />
-                    {settings.s(Key::CrewCsv)}</label>
+                    {settings.s(W::CrewCsv)}</label>
             </div>
         </form>
     }
@@ -296,11 +296,11 @@ fn Analysis() -> impl IntoView {
         })
     };
     view! {
-        <h3>{settings.s(Key::CrewAnalysis)}</h3>
-        <p class="hint">{settings.s(Key::CrewAnalysisHint)}</p>
-        <div class="scroll" tabindex="0" role="group" aria-label=settings.s(Key::CrewAnalysis)><table class="analysis"><thead><tr><th scope="col">{settings.s(Key::ColKind)}</th>
-            <th scope="col">{settings.s(Key::ColAnswered)}</th><th scope="col">{settings.s(Key::ColRight)}</th>
-            <th scope="col">{settings.s(Key::ColApart)}</th></tr></thead><tbody>{kinds}</tbody></table></div>
+        <h3>{settings.s(W::CrewAnalysis)}</h3>
+        <p class="hint">{settings.s(W::CrewAnalysisHint)}</p>
+        <div class="scroll" tabindex="0" role="group" aria-label=settings.s(W::CrewAnalysis)><table class="analysis"><thead><tr><th scope="col">{settings.s(W::ColKind)}</th>
+            <th scope="col">{settings.s(W::ColAnswered)}</th><th scope="col">{settings.s(W::ColRight)}</th>
+            <th scope="col">{settings.s(W::ColApart)}</th></tr></thead><tbody>{kinds}</tbody></table></div>
     }
 }
 
@@ -310,15 +310,15 @@ fn FilesCard(told: Told) -> impl IntoView {
     let (desk, settings) = (desk(), settings());
     let every = Signal::derive(move || desk.records.get());
     view! {
-        <section class="card"><h3>{settings.s(Key::CrewFiles)}</h3>
+        <section class="card"><h3>{settings.s(W::CrewFiles)}</h3>
             <div class="row buttons">
-                <Write how=Writing::Archive records=every name="shortfall-records.json" label=Key::WriteArchive />
-                <Write how=Writing::Csv records=every name="shortfall-records.csv" label=Key::WriteCsv />
-                <Write how=Writing::Xapi records=every name="shortfall-xapi.json" label=Key::WriteXapi />
+                <Write how=Writing::Archive records=every name="shortfall-records.json" label=W::WriteArchive />
+                <Write how=Writing::Csv records=every name="shortfall-records.csv" label=W::WriteCsv />
+                <Write how=Writing::Xapi records=every name="shortfall-xapi.json" label=W::WriteXapi />
                 <label class="button"><input type="file" accept="application/json,.json" class="vh" id="import" on:change=move |ev| take(desk, told, ev) />
-                    {settings.s(Key::CrewImport)}</label>
+                    {settings.s(W::CrewImport)}</label>
             </div>
-            <p class="hint">{settings.s(Key::CrewFilesHint)}</p>
+            <p class="hint">{settings.s(W::CrewFilesHint)}</p>
         </section>
     }
 }
@@ -329,14 +329,14 @@ fn ClearCard() -> impl IntoView {
     let (desk, settings) = (desk(), settings());
     let sure = RwSignal::new(false);
     view! {
-        <section class="card"><h3>{settings.s(Key::ClearHeading)}</h3>
-            <p>{settings.s(Key::ClearHint)}</p>
+        <section class="card"><h3>{settings.s(W::ClearHeading)}</h3>
+            <p>{settings.s(W::ClearHint)}</p>
             <Show when=move || sure.get() fallback=move || view! {
-                <button type="button" id="clear" on:click=move |_| sure.set(true)>{settings.s(Key::ClearDevice)}</button>
+                <button type="button" id="clear" on:click=move |_| sure.set(true)>{settings.s(W::ClearDevice)}</button>
             }>
                 <div class="row buttons">
-                    <button type="button" class="main" id="clear-sure" on:click=move |_| { sure.set(false); desk.note.set(Note::None); desk.clear() }>{settings.s(Key::ClearSure)}</button>
-                    <button type="button" on:click=move |_| sure.set(false)>{settings.s(Key::ClearNot)}</button>
+                    <button type="button" class="main" id="clear-sure" on:click=move |_| { sure.set(false); desk.note.set(Note::None); desk.clear() }>{settings.s(W::ClearSure)}</button>
+                    <button type="button" on:click=move |_| sure.set(false)>{settings.s(W::ClearNot)}</button>
                 </div>
             </Show>
         </section>
@@ -381,19 +381,19 @@ pub fn Crew() -> impl IntoView {
         <main class="page crew">
             <Notes />
             <section>
-                <h2>{settings.s(Key::CrewHeading)}</h2>
-                <p class="lead">{settings.s(Key::CrewLead)}</p>
+                <h2>{settings.s(W::CrewHeading)}</h2>
+                <p class="lead">{settings.s(W::CrewLead)}</p>
                 <p id="crew-said" role="status">{move || said.get()}</p>
                 <Show when=move || desk.unread.with(|u| !u.is_empty())>
                     <p class="problems">{move || settings.reader().f(W::CrewUnread, &[("n", &desk.unread.with(Vec::len).to_string())])}</p></Show>
-                <Show when=move || names.with(|n| !n.is_empty()) fallback=move || view! { <p>{settings.s(Key::CrewEmpty)}</p> }>
+                <Show when=move || names.with(|n| !n.is_empty()) fallback=move || view! { <p>{settings.s(W::CrewEmpty)}</p> }>
                     <ul class="people">{people}</ul>
                     <Show when=move || !whole_list.get() && names.with(|n| n.len() > SHOWN_AT_FIRST)>
                         <button type="button" on:click=move |_| whole_list.set(true)>
                             {move || settings.reader().f(W::CrewShowAll, &[("n", &names.with(Vec::len).to_string())])}</button></Show>
                 </Show>
                 <AddPeople told=told />
-                <label class="line card"><span>{settings.s(Key::CrewMid)}</span>
+                <label class="line card"><span>{settings.s(W::CrewMid)}</span>
                     <input type="date" id="mid" prop:value=move || desk.mid_season.get()
                         on:change=move |ev| desk.keep_mid_season(event_target_value(&ev)) /></label>
                 <Show when=some><Analysis /></Show>

@@ -27,9 +27,9 @@ const ANSWERS: [Better; 3] = [Better::First, Better::Second, Better::Alike];
 
 fn name(b: Better, r: crate::texts::say::Reader) -> String {
     match b {
-        Better::First => r.f(Key::QSetUp, &[("letter", "A")]),
-        Better::Second => r.f(Key::QSetUp, &[("letter", "B")]),
-        Better::Alike => r.t(Key::QSame).to_owned(),
+        Better::First => r.f(W::QSetUp, &[("letter", "A")]),
+        Better::Second => r.f(W::QSetUp, &[("letter", "B")]),
+        Better::Alike => r.t(W::QSame).to_owned(),
     }
 }
 
@@ -51,7 +51,7 @@ pub fn Lessons() -> impl IntoView {
                     <li><button type="button" class="lesson" on:click=move |_| open.set(Some(l))>
                         <span class="no" aria-hidden="true">{n + 1}</span>
                         <span>{settings.s(l.label())}</span>
-                        <span class="sev">{move || is_done().then(|| format!("✓ {}", settings.t(Key::LessonDone)))}</span>
+                        <span class="sev">{move || is_done().then(|| format!("✓ {}", settings.t(W::LessonDone)))}</span>
                     </button></li>
                 }
             })
@@ -80,8 +80,8 @@ pub fn Lessons() -> impl IntoView {
                 Some(l) => view! { <One lesson=l open=open done=done /> }.into_any(),
                 None => view! {
                     <section>
-                        <h2>{settings.s(Key::LessonsHeading)}</h2>
-                        <p class="lead">{settings.s(Key::LessonsLead)}</p>
+                        <h2>{settings.s(W::LessonsHeading)}</h2>
+                        <p class="lead">{settings.s(W::LessonsLead)}</p>
                         <ol class="lesson-list">{cards()}</ol>
                         <h3>{settings.s(W::MoreHeading)}</h3>
                         <ul class="lesson-list more">{more()}</ul>
@@ -151,13 +151,13 @@ fn Endings() -> impl IntoView {
         .map(|e| {
             let known = found.contains(&e);
             view! { <li class:known=known><b aria-hidden="true">{if known { "✓ " } else { "? " }}</b>
-            {move || settings.t(if known { e.label() } else { Text::of(Key::EndingUnknown) })}</li> }
+            {move || settings.t(if known { e.label() } else { Text::of(W::EndingUnknown) })}</li> }
         })
         .collect_view();
     view! {
-        <section class="card endings"><h3>{settings.s(Key::EndingsHeading)}</h3>
-            <p>{settings.s(Key::EndingsLead)}</p>
-            <p class="sev">{move || settings.reader().f(Key::EndingsCount, &[("found", &n.to_string()), ("all", &Ending::ALL.len().to_string())])}</p>
+        <section class="card endings"><h3>{settings.s(W::EndingsHeading)}</h3>
+            <p>{settings.s(W::EndingsLead)}</p>
+            <p class="sev">{move || settings.reader().f(W::EndingsCount, &[("found", &n.to_string()), ("all", &Ending::ALL.len().to_string())])}</p>
             <ul>{list}</ul></section>
     }
 }
@@ -180,7 +180,7 @@ fn side_by_side(pair: &[Scenario; 2], settings: Settings) -> impl IntoView + use
                     .collect_view()
             };
             view! {
-                <div class="setupcard"><h3>{move || settings.reader().f(Key::QSetUp, &[("letter", &ask::letter(n as u8))])}</h3>
+                <div class="setupcard"><h3>{move || settings.reader().f(W::QSetUp, &[("letter", &ask::letter(n as u8))])}</h3>
                     <Still set_up=RwSignal::new(s.clone()) /><dl class="facts">{differs}</dl></div>
             }
         })
@@ -191,17 +191,17 @@ fn side_by_side(pair: &[Scenario; 2], settings: Settings) -> impl IntoView + use
 fn rows(x: Arc<Trace>, y: Arc<Trace>, settings: Settings) -> impl Fn() -> AnyView {
     move || {
         let r = settings.reader();
-        let row = |key: Key, q: Quantity, a: Option<f64>, b: Option<f64>, how: Rounding| {
+        let row = |key: W, q: Quantity, a: Option<f64>, b: Option<f64>, how: Rounding| {
             let show = |v: Option<f64>| v.map_or("—".to_owned(), |v| r.q(q, v, how));
             let gap = a.zip(b).map(|(a, b)| r.q(q, (a - b).abs(), Rounding::Nearest));
             view! { <tr><th scope="row">{r.t(key)}</th><td>{show(a)}</td><td>{show(b)}</td><td>{gap.unwrap_or("—".to_owned())}</td></tr> }
         };
         view! {
-            <tr><th scope="row">{r.t(Key::CmpEnd)}</th><td>{r.t(x.outcome.label())}</td><td>{r.t(y.outcome.label())}</td><td></td></tr>
-            {row(Key::CmpForce, Quantity::Force, Some(x.peak_force_n), Some(y.peak_force_n), Rounding::Up)}
-            {row(Key::CmpFree, Quantity::Length, Some(x.free_fall_m), Some(y.free_fall_m), Rounding::Up)}
-            {row(Key::CmpFall, Quantity::Length, Some(x.total_fall_m), Some(y.total_fall_m), Rounding::Up)}
-            {row(Key::CmpRoom, Quantity::Length, x.clearance_margin_m, y.clearance_margin_m, Rounding::Down)}
+            <tr><th scope="row">{r.t(W::CmpEnd)}</th><td>{r.t(x.outcome.label())}</td><td>{r.t(y.outcome.label())}</td><td></td></tr>
+            {row(W::CmpForce, Quantity::Force, Some(x.peak_force_n), Some(y.peak_force_n), Rounding::Up)}
+            {row(W::CmpFree, Quantity::Length, Some(x.free_fall_m), Some(y.free_fall_m), Rounding::Up)}
+            {row(W::CmpFall, Quantity::Length, Some(x.total_fall_m), Some(y.total_fall_m), Rounding::Up)}
+            {row(W::CmpRoom, Quantity::Length, x.clearance_margin_m, y.clearance_margin_m, Rounding::Down)}
         }
         .into_any()
     }
@@ -267,32 +267,32 @@ fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson
             <div class="told" role="status">
                 <p class="sentence">{move || {
                     let r = settings.reader();
-                    r.f(if guess == came { Key::LessonRight } else { Key::LessonOther }, &[("came", &name(came, r)), ("said", &name(guess, r))])
+                    r.f(if guess == came { W::LessonRight } else { W::LessonOther }, &[("came", &name(came, r)), ("said", &name(guess, r))])
                 }}</p>
             </div>
             <Falls first=(pair[0].clone(), x) second=(pair[1].clone(), y) />
-            <div class="scroll" tabindex="0" role="group" aria-label=settings.s(Key::CmpEnd)><table class="analysis"><thead><tr><td></td><th scope="col">"A"</th><th scope="col">"B"</th>
-                <th scope="col">{settings.s(Key::CmpGap)}</th></tr></thead><tbody>{rows}</tbody></table></div>
-            <section class="card"><h3>{settings.s(Key::LessonPrinciple)}</h3><p>{settings.s(lesson.principle())}</p>
+            <div class="scroll" tabindex="0" role="group" aria-label=settings.s(W::CmpEnd)><table class="analysis"><thead><tr><td></td><th scope="col">"A"</th><th scope="col">"B"</th>
+                <th scope="col">{settings.s(W::CmpGap)}</th></tr></thead><tbody>{rows}</tbody></table></div>
+            <section class="card"><h3>{settings.s(W::LessonPrinciple)}</h3><p>{settings.s(lesson.principle())}</p>
                 <p class="source">{settings.s(lesson.principle_source())}</p></section>
             <div class="row buttons">
-                {next.map(|l| view! { <button type="button" class="main" id="next-lesson" on:click=move |_| open.set(Some(l))>{settings.s(Key::LessonNext)}</button> })}
-                <button type="button" on:click=try_it(first)>{move || settings.reader().f(Key::LessonTry, &[("letter", "A")])}</button>
-                <button type="button" on:click=try_it(second)>{move || settings.reader().f(Key::LessonTry, &[("letter", "B")])}</button>
+                {next.map(|l| view! { <button type="button" class="main" id="next-lesson" on:click=move |_| open.set(Some(l))>{settings.s(W::LessonNext)}</button> })}
+                <button type="button" on:click=try_it(first)>{move || settings.reader().f(W::LessonTry, &[("letter", "A")])}</button>
+                <button type="button" on:click=try_it(second)>{move || settings.reader().f(W::LessonTry, &[("letter", "B")])}</button>
             </div>
         })
     };
     view! {
         <section class="question">
-            <button type="button" class="plain" on:click=move |_| open.set(None)>"← "{settings.s(Key::LessonsHeading)}</button>
+            <button type="button" class="plain" on:click=move |_| open.set(None)>"← "{settings.s(W::LessonsHeading)}</button>
             <h2>{settings.s(lesson.label())}</h2>
-            <p class="lead">{settings.s(Key::LessonAsk)}</p>
+            <p class="lead">{settings.s(W::LessonAsk)}</p>
             <div class="setups several">{stills}</div>
             <form on:submit=lock>
-                <fieldset class="options-list"><legend class="vh">{settings.s(Key::QuizYourAnswer)}</legend>{answers}</fieldset>
+                <fieldset class="options-list"><legend class="vh">{settings.s(W::QuizYourAnswer)}</legend>{answers}</fieldset>
                 <Show when=move || !locked.get()>
                     <button type="submit" class="main" id="lock" aria-disabled=move || said.with(Option::is_none).to_string()>
-                        {move || settings.t(if said.with(Option::is_some) { Key::LessonLock } else { Key::QuizPickFirst })}</button>
+                        {move || settings.t(if said.with(Option::is_some) { W::LessonLock } else { W::QuizPickFirst })}</button>
                 </Show>
             </form>
             {compared}
@@ -353,7 +353,7 @@ fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl In
         let name = |i: usize| answers.get(i).map_or("", |w| r.t(*w));
         let right = said.get_untracked() == Some(1);
         let line = r.f(
-            if right { Key::LessonRight } else { Key::LessonOther },
+            if right { W::LessonRight } else { W::LessonOther },
             &[("came", name(1)), ("said", name(said.get_untracked()?))],
         );
         let room = |w: &Swing| w.room_m().map_or("—".to_owned(), |m| len(m, Rounding::Down));
@@ -371,21 +371,21 @@ fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl In
             <div class="told" role="status"><p class="sentence">{line}</p></div>
             {front(&kept, w.offset_m, Some(&w), (None, None), label)}<p class="hint">{r.t(Key::FrontLegend)}</p>
             <p>{words}</p>
-            <section class="card"><h3>{r.t(Key::LessonPrinciple)}</h3><p>{r.t(Lesson::AlongTheWall.principle())}</p>
+            <section class="card"><h3>{r.t(W::LessonPrinciple)}</h3><p>{r.t(Lesson::AlongTheWall.principle())}</p>
                 <p class="source">{r.t(Lesson::AlongTheWall.principle_source())}</p></section>
         })
     };
     view! {
         <section class="question">
-            <button type="button" class="plain" on:click=move |_| open.set(None)>"← "{settings.s(Key::LessonsHeading)}</button>
+            <button type="button" class="plain" on:click=move |_| open.set(None)>"← "{settings.s(W::LessonsHeading)}</button>
             <h2>{settings.s(Lesson::AlongTheWall.label())}</h2>
             <p class="lead">{move || settings.reader().f(W::AlongAsk, &[("offset", &len(ALONG_M, Rounding::Nearest))])}</p>
             <Still set_up=RwSignal::new(drawn) />
             <form on:submit=lock>
-                <fieldset class="options-list"><legend class="vh">{settings.s(Key::QuizYourAnswer)}</legend>{pills}</fieldset>
+                <fieldset class="options-list"><legend class="vh">{settings.s(W::QuizYourAnswer)}</legend>{pills}</fieldset>
                 <Show when=move || !locked.get()>
                     <button type="submit" class="main" id="lock" aria-disabled=move || said.with(Option::is_none).to_string()>
-                        {move || settings.t(if said.with(Option::is_some) { Key::LessonLock } else { Key::QuizPickFirst })}</button>
+                        {move || settings.t(if said.with(Option::is_some) { W::LessonLock } else { W::QuizPickFirst })}</button>
                 </Show>
             </form>
             {told}

@@ -21,18 +21,18 @@ pub fn Notes() -> impl IntoView {
     let (desk, settings) = (desk(), settings());
     let words = move || match desk.note.get() {
         Note::None => None,
-        Note::NotKept => Some(settings.t(Key::NoteNotKept)),
-        Note::OtherTab => Some(settings.t(Key::NoteOtherTab)),
+        Note::NotKept => Some(settings.t(W::NoteNotKept)),
+        Note::OtherTab => Some(settings.t(W::NoteOtherTab)),
         Note::EndedElsewhere => Some(settings.t(W::NoteEndedElsewhere)),
-        Note::ClockBack => Some(settings.t(Key::NoteClockBack)),
-        Note::Cleared => Some(settings.t(Key::NoteCleared)),
+        Note::ClockBack => Some(settings.t(W::NoteClockBack)),
+        Note::Cleared => Some(settings.t(W::NoteCleared)),
         Note::NoEngine => Some(settings.t(W::NoteNoEngine)),
         Note::NotSealed => Some(settings.t(W::NoteNotSealed)),
     };
     view! {
         <div role="alert" id="note">{move || words().map(|t| view! {
             <p class="problems"><b aria-hidden="true">"△ "</b>{t}
-                " "<button type="button" on:click=move |_| desk.note.set(Note::None)>{settings.s(Key::NoteGone)}</button></p>
+                " "<button type="button" on:click=move |_| desk.note.set(Note::None)>{settings.s(W::NoteGone)}</button></p>
         })}</div>
     }
 }
@@ -92,7 +92,7 @@ fn Begin() -> impl IntoView {
         let id = visit.set_up.with(|s| s.place.clone());
         crate::rules::place(&id).map_or(String::new(), |p| settings.lang.get().of(&p.name).to_owned())
     };
-    let pill = move |label: Key, is: bool| {
+    let pill = move |label: W, is: bool| {
         view! {
             <label class="pill"><input type="radio" name="mode" prop:checked=move || practice.get() == is
                 on:change=move |_| practice.set(is) /><span>{settings.s(label)}</span></label>
@@ -105,7 +105,7 @@ fn Begin() -> impl IntoView {
             .map(|s: Sitting| {
                 let r = settings.reader();
                 let words = r.f(
-                    Key::QuizHalf,
+                    W::QuizHalf,
                     &[
                         ("who", if s.header.who.is_empty() { "—" } else { &s.header.who }),
                         ("done", &s.answers.len().to_string()),
@@ -116,48 +116,48 @@ fn Begin() -> impl IntoView {
                 let (again, gone) = (s.clone(), s);
                 view! {
                     <li><p>{words}</p><div class="row buttons">
-                        <button type="button" class="main resume" on:click=move |_| desk.resume(again.clone())>{r.t(Key::QuizResume)}</button>
-                        <button type="button" on:click=move |_| desk.drop_half(&gone)>{r.t(Key::QuizDrop)}</button></div></li>
+                        <button type="button" class="main resume" on:click=move |_| desk.resume(again.clone())>{r.t(W::QuizResume)}</button>
+                        <button type="button" on:click=move |_| desk.drop_half(&gone)>{r.t(W::QuizDrop)}</button></div></li>
                 }
             })
             .collect_view()
     };
     view! {
         <section>
-            <h2>{settings.s(Key::QuizHeading)}</h2>
-            <p class="lead">{settings.s(Key::QuizLead)}</p>
+            <h2>{settings.s(W::QuizHeading)}</h2>
+            <p class="lead">{settings.s(W::QuizLead)}</p>
             <Show when=move || desk.halves.with(|h| !h.is_empty())>
-                <section class="card"><h3>{settings.s(Key::QuizHalves)}</h3><ul class="halves">{halves}</ul></section>
+                <section class="card"><h3>{settings.s(W::QuizHalves)}</h3><ul class="halves">{halves}</ul></section>
             </Show>
             <form class="card" on:submit=begin>
-                <fieldset><legend>{settings.s(Key::QuizMode)}</legend>
-                    <div class="pills">{pill(Key::QuizPractice, true)}{pill(Key::QuizAssessment, false)}</div>
-                    <p class="hint">{move || settings.t(if practice.get() { Key::QuizPracticeHint } else { Key::QuizAssessmentHint })}</p>
+                <fieldset><legend>{settings.s(W::QuizMode)}</legend>
+                    <div class="pills">{pill(W::QuizPractice, true)}{pill(W::QuizAssessment, false)}</div>
+                    <p class="hint">{move || settings.t(if practice.get() { W::QuizPracticeHint } else { W::QuizAssessmentHint })}</p>
                 </fieldset>
-                <label class="line"><span>{settings.s(Key::QuizWho)}</span>
+                <label class="line"><span>{settings.s(W::QuizWho)}</span>
                     <input type="text" id="who" list="crew-names" maxlength="80" autocomplete="off" prop:value=move || who.get()
                         on:input=move |ev| { nameless.set(false); who.set(event_target_value(&ev)) } /></label>
                 <datalist id="crew-names">{move || desk.crew.get().into_iter().map(|n| view! { <option value=n></option> }).collect_view()}</datalist>
-                <p class="hint" role="alert">{move || nameless.get().then(|| settings.t(Key::QuizNameless))}</p>
+                <p class="hint" role="alert">{move || nameless.get().then(|| settings.t(W::QuizNameless))}</p>
                 <Show when=move || !practice.get()>
-                    <label class="line"><span>{settings.s(Key::QuizTrainer)}</span>
+                    <label class="line"><span>{settings.s(W::QuizTrainer)}</span>
                         <input type="text" id="trainer" maxlength="80" autocomplete="off" prop:value=move || trainer.get()
                             on:input=move |ev| trainer.set(event_target_value(&ev)) /></label>
-                    <label class="line"><span>{settings.s(Key::QuizCut)}</span>
+                    <label class="line"><span>{settings.s(W::QuizCut)}</span>
                         <select id="cut" on:change=move |ev| { if let Ok(x) = event_target_value(&ev).parse() { cut.set(x) } }>
                             {CUTS.map(|c| view! { <option value=c.to_string() prop:selected=move || cut.get() == c>
                                 {format!("{:.0}\u{a0}%", c * 100.0)}</option> }).collect_view()}
                         </select></label>
-                    <p class="hint">{settings.s(Key::QuizCutHint)}</p>
+                    <p class="hint">{settings.s(W::QuizCutHint)}</p>
                 </Show>
-                <label class="line"><span>{settings.s(Key::QuizSeed)}</span>
+                <label class="line"><span>{settings.s(W::QuizSeed)}</span>
                     <input type="text" inputmode="numeric" id="seed" prop:value=move || seed.get().to_string()
                         on:change=move |ev| seed.set(event_target_value(&ev).trim().parse().unwrap_or_else(|_| fresh_seed())) /></label>
-                <p class="hint">{settings.s(Key::QuizSeedHint)}" "{move || settings.reader().f(Key::QuizPlace, &[("place", &place_name())])}</p>
+                <p class="hint">{settings.s(W::QuizSeedHint)}" "{move || settings.reader().f(W::QuizPlace, &[("place", &place_name())])}</p>
                 <button type="submit" class="main" id="begin" aria-disabled=move || desk.drawing.get().to_string()>
-                    {move || settings.t(if desk.drawing.get() { Key::RoomsComing } else { Key::QuizBegin })}</button>
+                    {move || if desk.drawing.get() { settings.t(Key::RoomsComing) } else { settings.t(W::QuizBegin) }}</button>
             </form>
-            <p class="fine">{settings.s(Key::QuizNotCertificate)}</p>
+            <p class="fine">{settings.s(W::QuizNotCertificate)}</p>
         </section>
     }
 }
@@ -191,7 +191,7 @@ fn SetUps(q: Item, #[prop(optional)] shown: Option<RwSignal<Scenario>>) -> impl 
         .map(|n| {
             let set_up = shown.unwrap_or_else(|| RwSignal::new(q.set_ups[n].clone()));
             let name = several.then(|| {
-                view! { <h3>{move || settings.reader().f(Key::QSetUp, &[("letter", &ask::letter(n as u8))])}</h3> }
+                view! { <h3>{move || settings.reader().f(W::QSetUp, &[("letter", &ask::letter(n as u8))])}</h3> }
             });
             view! { <div class="setupcard">{name}<Still set_up=set_up />{facts(&q, n)}</div> }
         })
@@ -211,9 +211,7 @@ fn Question() -> impl IntoView {
         let count = desk.form.with(|f| f.as_ref().map_or(0, |f| f.items.len()));
         let told = desk.told.get();
         let progress = move || {
-            settings
-                .reader()
-                .f(Key::QuizProgress, &[("n", &(n + 1).to_string()), ("all", &count.to_string())])
+            settings.reader().f(W::QuizProgress, &[("n", &(n + 1).to_string()), ("all", &count.to_string())])
         };
         let given = desk.sitting.with_untracked(|s| s.as_ref().and_then(|s| s.answers.last().cloned()));
         let q2 = q.clone();
@@ -227,13 +225,13 @@ fn Question() -> impl IntoView {
                     view! {
                         {(!q.set_ups.is_empty()).then(|| view! { <SetUps q=q.clone() /> })}
                         {given.map(|g| view! { <Told q=q.clone() given=g /> })}
-                        <button type="button" class="main" id="on" on:click=move |_| desk.next()>{settings.s(Key::QuizOn)}</button>
+                        <button type="button" class="main" id="on" on:click=move |_| desk.next()>{settings.s(W::QuizOn)}</button>
                     }.into_any()
                 } else {
                     view! { <Answering q=q /> }.into_any()
                 }}
                 <button type="button" class="plain" id="leave" on:click=move |_| desk.leave(Note::None)>
-                    {settings.s(Key::QuizLeave)}</button>
+                    {settings.s(W::QuizLeave)}</button>
             </section>
         }
         .into_any())
@@ -262,7 +260,7 @@ fn Answering(q: Item) -> impl IntoView {
                     }
                 })
                 .collect_view();
-            view! { <fieldset class="options-list"><legend class="vh">{settings.s(Key::QuizYourAnswer)}</legend>{rows}</fieldset> }.into_any()
+            view! { <fieldset class="options-list"><legend class="vh">{settings.s(W::QuizYourAnswer)}</legend>{rows}</fieldset> }.into_any()
         }
         Ask::Order { shown: steps } => {
             let order = RwSignal::new((0..steps.len() as u8).collect::<Vec<u8>>());
@@ -287,9 +285,9 @@ fn Answering(q: Item) -> impl IntoView {
                         let last = at + 1 == steps.len();
                         view! {
                             <li><span>{format!("{}. {name}", at + 1)}</span>
-                                <button type="button" class="step" prop:disabled=at == 0 aria-label=r.f(Key::QuizUp, &[("what", name)])
+                                <button type="button" class="step" prop:disabled=at == 0 aria-label=r.f(W::QuizUp, &[("what", name)])
                                     on:click=move |_| move_by(at, -1)>"↑"</button>
-                                <button type="button" class="step" prop:disabled=last aria-label=r.f(Key::QuizDown, &[("what", name)])
+                                <button type="button" class="step" prop:disabled=last aria-label=r.f(W::QuizDown, &[("what", name)])
                                     on:click=move |_| move_by(at, 1)>"↓"</button></li>
                         }
                     })
@@ -344,7 +342,7 @@ fn Answering(q: Item) -> impl IntoView {
         <form on:submit=lock>
             {controls}
             <button type="submit" class="main" id="lock" aria-disabled=move || picked.with(Option::is_none).to_string()>
-                {move || settings.t(if picked.with(Option::is_some) { Key::QuizLock } else { Key::QuizPickFirst })}</button>
+                {move || settings.t(if picked.with(Option::is_some) { W::QuizLock } else { W::QuizPickFirst })}</button>
         </form>
     }
 }
@@ -356,11 +354,11 @@ fn Told(q: Item, given: Given) -> impl IntoView {
     let credit = q.credit(&given);
     let critical = q.is_critical_miss(&given);
     let (mark, name) = if credit >= 1.0 {
-        ("mark ok", Key::QuizRight)
+        ("mark ok", W::QuizRight)
     } else if credit > 0.0 {
-        ("mark caution", Key::QuizPartly)
+        ("mark caution", W::QuizPartly)
     } else {
-        ("mark fail", Key::QuizWrong)
+        ("mark fail", W::QuizWrong)
     };
     let shape = if credit >= 1.0 {
         "✓"
@@ -371,26 +369,26 @@ fn Told(q: Item, given: Given) -> impl IntoView {
     };
     let fall = q.fall().cloned().map(|s| {
         view! {
-            <button type="button" class="see" on:click=move |_| view::to_bench(&s)>{settings.s(Key::QuizSee)}</button>
+            <button type="button" class="see" on:click=move |_| view::to_bench(&s)>{settings.s(W::QuizSee)}</button>
         }
     });
     let after = matches!(q.kind, crate::quiz::questions::ItemKind::After);
     let words = move || {
         let r = settings.reader();
-        let yours = r.f(Key::QuizYours, &[("answer", &ask::given(r, &q, &given))]);
-        let right = (credit < 1.0).then(|| r.f(Key::QuizKey, &[("answer", &ask::right(r, &q))]));
+        let yours = r.f(W::QuizYours, &[("answer", &ask::given(r, &q, &given))]);
+        let right = (credit < 1.0).then(|| r.f(W::QuizKey, &[("answer", &ask::right(r, &q))]));
         let why = ask::why(r, &q, &given);
         view! {
             <p>{yours}</p>
             {right.map(|t| view! { <p><strong>{t}</strong></p> })}
             {why.map(|t| view! { <p>{t}</p> })}
-            {after.then(|| view! { <p class="source">{r.t(Key::AfterSource)}</p> })}
+            {after.then(|| view! { <p class="source">{r.t(W::AfterSource)}</p> })}
         }
     };
     view! {
         <div class="told" role="status">
             <p class="sentence"><span class=mark aria-hidden="true">{shape}</span>{settings.s(name)}
-                {critical.then(|| view! { " "<span class="sev">{settings.s(Key::QuizCritical)}</span> })}</p>
+                {critical.then(|| view! { " "<span class="sev">{settings.s(W::QuizCritical)}</span> })}</p>
             {words}
             {fall}
         </div>
@@ -411,11 +409,11 @@ fn Result() -> impl IntoView {
         let critical = s.critical.to_string();
         let sentence = move || {
             let key = if s.passes {
-                Key::QuizPassed
+                W::QuizPassed
             } else if s.critical > 0 {
-                Key::QuizFailedCritical
+                W::QuizFailedCritical
             } else {
-                Key::QuizFailed
+                W::QuizFailed
             };
             settings.reader().f(key, &[("points", &points), ("cut", &cut), ("critical", &critical)])
         };
@@ -431,7 +429,7 @@ fn Result() -> impl IntoView {
                 view! {
                     <li><details open=open && !practice><summary><b aria-hidden="true">{shape}</b>
                         <span>{move || format!("{}. {}", n + 1, settings.t(stem.kind.label()))}</span>
-                        <span class="sev">{move || settings.t(if open { Key::QuizWrong } else { Key::QuizRight })}</span></summary>
+                        <span class="sev">{move || settings.t(if open { W::QuizWrong } else { W::QuizRight })}</span></summary>
                         <Told q=q given=a.given /></details></li>
                 }
             })
@@ -439,26 +437,26 @@ fn Result() -> impl IntoView {
         let one = record.clone();
         Some(view! {
             <section class="result">
-                <h2>{settings.s(Key::QuizResult)}</h2>
+                <h2>{settings.s(W::QuizResult)}</h2>
                 <p class="sentence" id="outcome"><span class=if s.passes { "mark ok" } else { "mark caution" } aria-hidden="true">{if s.passes { "✓" } else { "▲" }}</span>{sentence}</p>
-                <p class="hint">{settings.s(Key::QuizNotCertificate)}</p>
+                <p class="hint">{settings.s(W::QuizNotCertificate)}</p>
                 {if practice {
-                    view! { <p>{settings.s(Key::QuizPracticeDone)}</p> }.into_any()
+                    view! { <p>{settings.s(W::QuizPracticeDone)}</p> }.into_any()
                 } else {
                     view! {
-                        <section class="card export"><h3>{settings.s(Key::QuizExport)}</h3>
-                            <p>{settings.s(Key::QuizExportWhy)}</p>
+                        <section class="card export"><h3>{settings.s(W::QuizExport)}</h3>
+                            <p>{settings.s(W::QuizExportWhy)}</p>
                             <div class="row buttons">
-                                <Write how=Writing::Archive records=Signal::derive(move || vec![one.clone()]) name=super::sheet::ONE_RECORD label=Key::WriteRecord />
-                                <button type="button" id="print" on:click=move |_| { let _ = window().print(); }>{settings.s(Key::Print)}</button>
+                                <Write how=Writing::Archive records=Signal::derive(move || vec![one.clone()]) name=super::sheet::ONE_RECORD label=W::WriteRecord />
+                                <button type="button" id="print" on:click=move |_| { let _ = window().print(); }>{settings.s(W::Print)}</button>
                             </div></section>
                         <Sheet record=record.clone() />
                     }.into_any()
                 }}
-                <h3>{settings.s(Key::QuizAnswers)}</h3>
+                <h3>{settings.s(W::QuizAnswers)}</h3>
                 <ol class="answers">{rows}</ol>
                 <button type="button" class="main" id="again" on:click=move |_| { desk.sitting.set(None); desk.form.set(None); desk.done.set(None) }>
-                    {settings.s(Key::QuizAgain)}</button>
+                    {settings.s(W::QuizAgain)}</button>
             </section>
         })
     };

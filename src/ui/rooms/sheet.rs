@@ -31,7 +31,7 @@ pub const ONE_RECORD: &str = "shortfall-record.json";
 
 /// A button that writes records to a file.
 #[component]
-pub fn Write(how: Writing, records: Signal<Vec<Record>>, name: &'static str, label: Key) -> impl IntoView {
+pub fn Write(how: Writing, records: Signal<Vec<Record>>, name: &'static str, label: W) -> impl IntoView {
     let (desk, settings) = (desk(), settings());
     let go = move |_| {
         let one = name == ONE_RECORD;
@@ -76,23 +76,26 @@ pub fn Sheet(record: Record) -> impl IntoView {
     // The rule that asks for a record of training, where the place has one of its own.
     let law = crate::rules::place(&h.from.place).and_then(|p| p.duty(DutyKind::TrainingRecord)).map(|d| {
         let line = |l: Lang| format!("{}, {}", l.of(&d.source.document), l.of(&d.source.clause));
-        format!("{}: {} / {}", both(Key::SheetLaw), line(Lang::En), line(Lang::Fr))
+        format!("{}: {} / {}", both(W::SheetLaw), line(Lang::En), line(Lang::Fr))
     });
     let percent = |x: f64| format!("{:.0}\u{a0}%", (x * 100.0).floor());
     let rows = [
-        (Key::QuizWho, h.who.clone()),
-        (Key::SheetFinished, record.finished.replace('T', "  ")),
-        (Key::PlaceLabel, place),
-        (Key::Language, if h.lang == "fr" { "French / français" } else { "English / anglais" }.to_owned()),
-        (Key::QuizSeed, h.from.seed.to_string()),
+        (Text::of(W::QuizWho), h.who.clone()),
+        (Text::of(W::SheetFinished), record.finished.replace('T', "  ")),
+        (Text::of(Key::PlaceLabel), place),
         (
-            Key::SheetPoints,
-            format!("{} ({} {})", percent(s.points_share), both(Key::QuizCut), percent(h.cut_share)),
+            Text::of(Key::Language),
+            if h.lang == "fr" { "French / français" } else { "English / anglais" }.to_owned(),
         ),
-        (Key::SheetCritical, s.critical.to_string()),
-        (Key::SheetResult, both(if s.passes { Key::SheetPassed } else { Key::SheetNotPassed })),
-        (Key::SheetVersions, versions),
-        (Key::QuizTrainer, h.trainer.clone()),
+        (Text::of(W::QuizSeed), h.from.seed.to_string()),
+        (
+            Text::of(W::SheetPoints),
+            format!("{} ({} {})", percent(s.points_share), both(W::QuizCut), percent(h.cut_share)),
+        ),
+        (Text::of(W::SheetCritical), s.critical.to_string()),
+        (Text::of(W::SheetResult), both(if s.passes { W::SheetPassed } else { W::SheetNotPassed })),
+        (Text::of(W::SheetVersions), versions),
+        (Text::of(W::QuizTrainer), h.trainer.clone()),
     ]
     .map(|(k, v)| view! { <tr><th scope="row">{both(k)}</th><td>{v}</td></tr> })
     .collect_view();
@@ -112,16 +115,16 @@ pub fn Sheet(record: Record) -> impl IntoView {
         .collect_view();
     view! {
         <section class="sheet" aria-hidden="true">
-            <h1>{both(Key::SheetTitle)}</h1>
-            <p class="not">{Key::QuizNotCertificate.words(Lang::En)}</p>
-            <p class="not">{Key::QuizNotCertificate.words(Lang::Fr)}</p>
+            <h1>{both(W::SheetTitle)}</h1>
+            <p class="not">{W::QuizNotCertificate.words(Lang::En)}</p>
+            <p class="not">{W::QuizNotCertificate.words(Lang::Fr)}</p>
             <table><tbody>{rows}</tbody></table>
             <ol>{answers}</ol>
-            {record.clock_set_back.then(|| view! { <p>{both(Key::NoteClockBack)}</p> })}
+            {record.clock_set_back.then(|| view! { <p>{both(W::NoteClockBack)}</p> })}
             {law.map(|l| view! { <p class="not">{l}</p> })}
-            <p class="sign">{both(Key::SheetSign)}</p>
+            <p class="sign">{both(W::SheetSign)}</p>
             <p class="id">{record.id().to_owned()}</p>
-            <p class="id">{both(Key::SheetChain)}</p>
+            <p class="id">{both(W::SheetChain)}</p>
         </section>
     }
 }

@@ -16,13 +16,21 @@ use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 use std::sync::Arc;
 
-/// The moment a still shows best: the first blow below, else the lowest point, s.
+/// So long after an anchor let go it is seen on its way, s.
+const SEEN_AFTER_S: f64 = 0.3;
+
+/// The moment a still shows best: a little after the anchor has let go, else the first blow below, else the lowest
+/// point, s.
 pub fn decisive_s(t: &Trace) -> f64 {
     let landed = [EventKind::StrikesGround, EventKind::StrikesObstacle]
         .into_iter()
         .filter_map(|k| t.time_of(k))
         .reduce(f64::min);
-    landed.or_else(|| t.time_of(EventKind::Lowest)).unwrap_or(0.0)
+    let gone = t
+        .time_of(EventKind::AnchorFails)
+        .map(|at_s| at_s + SEEN_AFTER_S)
+        .filter(|at_s| landed.is_none_or(|l| *at_s < l));
+    gone.or(landed).or_else(|| t.time_of(EventKind::Lowest)).unwrap_or(0.0)
 }
 
 /// A frame as an SVG's view box.
@@ -84,9 +92,8 @@ pub fn Still(set_up: RwSignal<Scenario>) -> impl IntoView {
     let settings = settings();
     let words = move || set_up.with(|s| crate::texts::say::state(settings.reader(), s).join(" "));
     let shown = move || {
-        geometry.with(|g| {
-            g.as_ref().map_or("0 0 100 100".to_owned(), |g| view_box(set_up.with(|s| whole(g, s))))
-        })
+        geometry
+            .with(|g| g.as_ref().map_or("0 0 100 100".to_owned(), |g| view_box(set_up.with(|s| whole(g, s)))))
     };
     let built = move || {
         let s = same_house.get();

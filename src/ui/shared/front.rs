@@ -22,6 +22,6 @@ pub fn front(
         (view_box(f.bounds()), f.shapes())
     });
     shown.map(|(frame, shapes)| {
-        view! { <svg class="drawing front" viewBox=frame preserveAspectRatio="xMidYMid slice" role="img" aria-label=label>{defs()}{still(shapes)}</svg> }
+        view! { <svg class="drawing front" viewBox=frame preserveAspectRatio="xMidYMid meet" role="img" aria-label=label>{defs()}{still(shapes)}</svg> }
     })
 }

@@ -154,7 +154,7 @@ fn the_page_never_calls_the_engine_itself() {
 fn every_f64_field_and_constant_ends_in_its_unit() {
     let units = [
         "_m", "_s", "_kg", "_n", "_j", "_m_s", "_m_s2", "_n_per_m", "_m_per_n", "_rad", "_kg_m2", "_per_s",
-        "_deg",
+        "_deg", "_px", "_sign",
     ];
     // Plain numbers: shares, ratios, coefficients; and geometry's own x and y.
     let plain = [

@@ -27,24 +27,24 @@ const LAP_M: f64 = 0.15;
 struct Cut<'a> {
     g: &'a Geometry,
     /// Rise of the roof over run.
-    rise: f64,
+    rise_ratio: f64,
     /// What a metre square to the roof is, measured plumb.
-    plumb: f64,
+    plumb_ratio: f64,
 }
 
 impl Cut<'_> {
     /// Height of the roof's plane, m.
     fn roof_y(&self, x: f64) -> f64 {
-        self.g.eave.y + (self.g.eave.x - x) * self.rise
+        self.g.eave.y + (self.g.eave.x - x) * self.rise_ratio
     }
     /// A point `up` along the slope from the eave, and so deep under the plane.
     fn under(&self, up_m: f64, deep_m: f64) -> P {
         let d = self.g.down_slope;
-        p(self.g.eave.x - up_m * d.x, self.g.eave.y - up_m * d.y - deep_m * self.plumb)
+        p(self.g.eave.x - up_m * d.x, self.g.eave.y - up_m * d.y - deep_m * self.plumb_ratio)
     }
     /// Top of the wall: under the rafters.
     fn wall_top(&self) -> f64 {
-        (self.roof_y(0.0) - (SHINGLE_M + SHEATHING_M + RAFTER_M) * self.plumb - 0.03)
+        (self.roof_y(0.0) - (SHINGLE_M + SHEATHING_M + RAFTER_M) * self.plumb_ratio - 0.03)
             .max(self.g.fascia.y - 0.05)
     }
     fn mirror(&self, q: P) -> P {
@@ -77,7 +77,7 @@ fn window(g: &Geometry) -> (f64, f64) {
 /// Everything that stands still, back to front; the anchor and its gear are drawn with what moves.
 pub fn house(g: &Geometry, s: &Scenario) -> Vec<Shape> {
     let (sin, cos) = (-g.down_slope.y, g.down_slope.x);
-    let cut = Cut { g, rise: sin / cos, plumb: 1.0 / cos };
+    let cut = Cut { g, rise_ratio: sin / cos, plumb_ratio: 1.0 / cos };
     let mut out = Vec::new();
     trees(&cut, &mut out);
     behind(&cut, s, &mut out);
@@ -130,13 +130,13 @@ fn behind(cut: &Cut, s: &Scenario, out: &mut Vec<Shape>) {
             // Its cheek stands on the slope, its own roof runs back into it.
             let x = g.ridge.x * 0.42;
             let (base, head) = (cut.roof_y(x), cut.roof_y(x) + 1.35);
-            let back = x - 1.75 / cut.rise.max(0.2);
+            let back = x - 1.75 / cut.rise_ratio.max(0.2);
             out.push(Shape::new("behind", closed(&[p(x, base), p(x, head), p(back, head), p(back, base)])));
             let laps: String = (1..8)
                 .map(|i| {
                     line(&[
                         p(x, base + 0.17 * f64::from(i)),
-                        p(x - 0.17 * f64::from(i) / cut.rise.max(0.2), base + 0.17 * f64::from(i)),
+                        p(x - 0.17 * f64::from(i) / cut.rise_ratio.max(0.2), base + 0.17 * f64::from(i)),
                     ])
                 })
                 .collect();
@@ -197,7 +197,7 @@ fn rooms(cut: &Cut, out: &mut Vec<Shape>) {
     let top = cut.wall_top();
     let r = cut.g.ridge;
     let inner = -WALL_M;
-    let deep = (SHINGLE_M + SHEATHING_M) * cut.plumb;
+    let deep = (SHINGLE_M + SHEATHING_M) * cut.plumb_ratio;
     let far = cut.mirror(p(inner, 0.0)).x;
     out.push(Shape::new(
         "room",
@@ -298,9 +298,9 @@ fn roof(cut: &Cut, out: &mut Vec<Shape>) {
     // Rafter: plumb cut behind the fascia, level cut over the soffit, plumb at the ridge.
     let tail = g.eave.x - 0.03;
     let level = g.fascia.y + 0.015;
-    let bottom = |x: f64| cut.roof_y(x) - c * cut.plumb;
-    let low = g.eave.x - (level - (g.eave.y - c * cut.plumb)) / cut.rise.max(0.05);
-    let mut rafter = vec![p(tail, cut.roof_y(tail) - b * cut.plumb)];
+    let bottom = |x: f64| cut.roof_y(x) - c * cut.plumb_ratio;
+    let low = g.eave.x - (level - (g.eave.y - c * cut.plumb_ratio)) / cut.rise_ratio.max(0.05);
+    let mut rafter = vec![p(tail, cut.roof_y(tail) - b * cut.plumb_ratio)];
     if bottom(tail) < level {
         rafter.push(p(tail, level));
         rafter.push(p(low.min(tail), level));
@@ -308,7 +308,7 @@ fn roof(cut: &Cut, out: &mut Vec<Shape>) {
         rafter.push(p(tail, bottom(tail)));
     }
     rafter.push(p(g.ridge.x + 0.02, bottom(g.ridge.x + 0.02)));
-    rafter.push(p(g.ridge.x + 0.02, g.ridge.y - b * cut.plumb));
+    rafter.push(p(g.ridge.x + 0.02, g.ridge.y - b * cut.plumb_ratio));
     cut.both("timber", &rafter, out);
     let grain: String = [0.3, 0.55, 0.8]
         .into_iter()
@@ -320,7 +320,10 @@ fn roof(cut: &Cut, out: &mut Vec<Shape>) {
     out.push(Shape::new("grain", grain));
     out.push(Shape::new(
         "timber dark",
-        rect(p(g.ridge.x - 0.02, g.ridge.y - (c + 0.04) * cut.plumb), p(g.ridge.x + 0.02, g.ridge.y - b)),
+        rect(
+            p(g.ridge.x - 0.02, g.ridge.y - (c + 0.04) * cut.plumb_ratio),
+            p(g.ridge.x + 0.02, g.ridge.y - b),
+        ),
     ));
     // Sheathing, then shingles: each course comes out over the next one down.
     cut.both(
@@ -336,7 +339,7 @@ fn roof(cut: &Cut, out: &mut Vec<Shape>) {
         course.push(cut.under(to, 0.016));
     }
     course.push(p(g.ridge.x, g.ridge.y));
-    course.push(p(g.ridge.x, g.ridge.y - SHINGLE_M * cut.plumb));
+    course.push(p(g.ridge.x, g.ridge.y - SHINGLE_M * cut.plumb_ratio));
     cut.both("roofing", &course, out);
     // Fascia, soffit, gutter.
     cut.both(

@@ -58,7 +58,7 @@ pub struct Wanted {
     /// Its size, px.
     pub size: (f64, f64),
     /// Which side it would rather be on: -1 left, 1 right.
-    pub side: f64,
+    pub side_sign: f64,
     /// It may lie on what it names: a line that is broken at its text.
     pub on: bool,
 }
@@ -69,8 +69,14 @@ const GAP_PX: f64 = 6.0;
 const AWAY_PX: [f64; 6] = [22.0, 46.0, 80.0, 124.0, 180.0, 250.0];
 
 /// Places plates one after the other in a pane; what comes first has the better place. `none` where the pane
-/// has no room left at all. `avoid` is what a plate should not cover, `blocked` what it never does.
-pub fn place(pane: (f64, f64), wanted: &[Wanted], avoid: &[Area], blocked: &[Area]) -> Vec<Option<Area>> {
+/// has no room left at all. `avoid` is what a plate should not cover (the brackets of its own kind it may),
+/// `blocked` what it never does.
+pub fn place(
+    pane: (f64, f64),
+    wanted: &[Wanted],
+    (avoid, brackets): (&[Area], &[Area]),
+    blocked: &[Area],
+) -> Vec<Option<Area>> {
     let mut placed: Vec<Area> = blocked.to_vec();
     wanted
         .iter()
@@ -82,7 +88,7 @@ pub fn place(pane: (f64, f64), wanted: &[Wanted], avoid: &[Area], blocked: &[Are
             let best = candidates(pane, w)
                 .into_iter()
                 .filter(fits)
-                .map(|a| (cost(&a, w, avoid), a))
+                .map(|a| (cost(&a, w, avoid, brackets), a))
                 .min_by(|a, b| a.0.total_cmp(&b.0))
                 .map(|(_, a)| a);
             placed.extend(best);
@@ -91,11 +97,12 @@ pub fn place(pane: (f64, f64), wanted: &[Wanted], avoid: &[Area], blocked: &[Are
         .collect()
 }
 
-fn cost(a: &Area, w: &Wanted, avoid: &[Area]) -> f64 {
+fn cost(a: &Area, w: &Wanted, avoid: &[Area], brackets: &[Area]) -> f64 {
     let (x, y) = a.middle();
     let (dx, dy) = (x - w.at.0, y - w.at.1);
-    let wrong_side = if dx * w.side < 0.0 { 60.0 } else { 0.0 };
-    let covered: f64 = avoid.iter().map(|q| q.overlap(a)).sum();
+    let wrong_side = if dx * w.side_sign < 0.0 { 60.0 } else { 0.0 };
+    let lines = if w.on { &[] } else { brackets };
+    let covered: f64 = avoid.iter().chain(lines).map(|q| q.overlap(a)).sum();
     let over_its_point = if w.on { 0.0 } else { a.grown(2.0).overlap(&Area::round(w.at, (4.0, 4.0))) };
     (dx * dx + dy * dy).sqrt() + wrong_side + covered + 50.0 * over_its_point
 }
@@ -150,9 +157,9 @@ mod tests {
             wide in 300.0..1400.0f64, high in 200.0..900.0f64,
         ) {
             let wanted: Vec<Wanted> = points.iter().map(|q| Wanted {
-                at: (q.0, q.1), size: (q.2, 34.0), side: if q.3 { 1.0 } else { -1.0 }, on: false,
+                at: (q.0, q.1), size: (q.2, 34.0), side_sign: if q.3 { 1.0 } else { -1.0 }, on: false,
             }).collect();
-            let placed: Vec<Area> = place((wide, high), &wanted, &[], &[]).into_iter().flatten().collect();
+            let placed: Vec<Area> = place((wide, high), &wanted, (&[], &[]), &[]).into_iter().flatten().collect();
             for (i, a) in placed.iter().enumerate() {
                 prop_assert!(a.x_px >= 0.0 && a.y_px >= 0.0 && a.x_px + a.width_px <= wide && a.y_px + a.height_px <= high);
                 for b in &placed[i + 1..] {
@@ -165,16 +172,16 @@ mod tests {
     #[test]
     fn a_plate_keeps_clear_of_the_body_and_stays_near() {
         let body = along(&[(200.0, 50.0), (200.0, 300.0)], 60.0);
-        let w = Wanted { at: (200.0, 150.0), size: (110.0, 34.0), side: 1.0, on: false };
-        let got = place((390.0, 390.0), &[w], &body, &[])[0].expect("there is room");
+        let w = Wanted { at: (200.0, 150.0), size: (110.0, 34.0), side_sign: 1.0, on: false };
+        let got = place((390.0, 390.0), &[w], (&body, &[]), &[])[0].expect("there is room");
         assert!(body.iter().all(|b| b.overlap(&got) == 0.0), "{got:?}");
         assert!(got.x_px > 220.0 && (got.middle().1 - 150.0).abs() < 40.0, "{got:?}");
     }
 
     #[test]
     fn the_first_plate_has_the_better_place_and_the_second_still_one() {
-        let w = Wanted { at: (100.0, 100.0), size: (80.0, 34.0), side: 1.0, on: false };
-        let got = place((300.0, 300.0), &[w, w], &[], &[]);
+        let w = Wanted { at: (100.0, 100.0), size: (80.0, 34.0), side_sign: 1.0, on: false };
+        let got = place((300.0, 300.0), &[w, w], (&[], &[]), &[]);
         let (a, b) = (got[0].expect("room"), got[1].expect("room"));
         let far = |q: Area| (q.middle().0 - 100.0).hypot(q.middle().1 - 100.0);
         assert!(far(a) <= far(b) && a.overlap(&b) == 0.0);

@@ -150,7 +150,7 @@ pub fn Layers() -> impl IntoView {
                     <button type="button" class="shut" id="shut" on:click=move |_| stage.close()>
                         <b aria-hidden="true" class="cross"></b><span>{settings.s(S::BackToPicture)}</span></button>
                 </div>
-                <div class="layer-body">{body}</div>
+                <div class="layer-body" tabindex="0">{body}</div>
             </section>
         </Show>
     }

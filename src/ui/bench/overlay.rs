@@ -82,14 +82,20 @@ fn taken(q: &Scene, g: &Geometry, pane: &Pane) -> Vec<Area> {
     all.extend(along(&px(&rope), 12.0));
     all.extend(along(&px(&q.tail), 12.0));
     all.extend(along(&px(&[q.grab, q.dring]), 14.0));
+    // The anchor where it is, and where it was.
+    for at in [q.anchor.0, g.anchor] {
+        all.push(Area::round(pane.px(at), (0.35 * k, 0.25 * k)));
+    }
     let (foot, tip) = q.ladder.unwrap_or((g.ladder.foot, g.ladder.tip));
     all.extend(along(&px(&[foot, tip]), 18.0));
     all
 }
 
-fn placed(pane: &Pane, px: f64, words: Vec<Words>, avoid: &[Area]) -> Vec<Plate> {
-    let wanted: Vec<Wanted> =
-        words.iter().map(|w| Wanted { at: w.at, size: plate_size(w, px), side: w.side, on: w.on }).collect();
+fn placed(pane: &Pane, px: f64, words: Vec<Words>, avoid: &[Area], brackets: &[Area]) -> Vec<Plate> {
+    let wanted: Vec<Wanted> = words
+        .iter()
+        .map(|w| Wanted { at: w.at, size: plate_size(w, px), side_sign: w.side, on: w.on })
+        .collect();
     let corner =
         |x_px: f64, y_px: f64, width_px: f64, height_px: f64| Area { x_px, y_px, width_px, height_px };
     // The thumbnail and the way back to the set-up keep their corners.
@@ -97,7 +103,7 @@ fn placed(pane: &Pane, px: f64, words: Vec<Words>, avoid: &[Area]) -> Vec<Plate>
         corner(pane.width_px - 70.0, 0.0, 70.0, 70.0),
         corner(pane.width_px - px * 6.0 - 30.0, pane.height_px - 54.0, px * 6.0 + 30.0, 54.0),
     ];
-    place((pane.width_px, pane.height_px), &wanted, avoid, &blocked)
+    place((pane.width_px, pane.height_px), &wanted, (avoid, brackets), &blocked)
         .into_iter()
         .zip(words)
         .filter_map(|(area, w)| {
@@ -137,7 +143,7 @@ struct Shown {
 }
 
 /// What is told on the picture after a fall, and the bracket lines beside the body.
-fn after(r: Reader, run: &Report, now: &Scene, pane: &Pane) -> Shown {
+fn after(r: Reader, run: &Report, (now, now_s): (&Scene, f64), pane: &Pane) -> Shown {
     let (t, g) = (&run.trace, run.set_up.geometry());
     let len = |m: f64, how| r.q(Quantity::Length, m, how);
     let Shown { mut words, mut lines, mut rings } = Shown::default();
@@ -148,7 +154,7 @@ fn after(r: Reader, run: &Report, now: &Scene, pane: &Pane) -> Shown {
     let low = boots(now).unwrap_or(now.dring);
     for i in &t.impacts {
         let below = matches!(i.what, Thing::Ground | Thing::Obstacle);
-        let told = below || t.outcome == Outcome::Stopped && i.speed_m_s > 1.5;
+        let told = (below || t.outcome == Outcome::Stopped && i.speed_m_s > 1.5) && i.time_s <= now_s + 0.02;
         if let Some(q) = blow(run, i.what, i.time_s).filter(|_| told && words.len() < 2) {
             let q = if below { low } else { q };
             let severity = if below { Severity::Critical } else { Severity::Minor };
@@ -157,7 +163,12 @@ fn after(r: Reader, run: &Report, now: &Scene, pane: &Pane) -> Shown {
             words.push(Words {
                 at: pane.px(q),
                 side: if below { 1.0 } else { -1.0 },
-                line: r.f(S::Blow, &[("thing", r.t(i.what.label())), ("speed", &speed)]),
+                // The sentence says that it was ground or deck.
+                line: if below {
+                    speed
+                } else {
+                    r.f(S::Blow, &[("thing", r.t(i.what.label())), ("speed", &speed)])
+                },
                 second: String::new(),
                 mark: Some(severity),
                 on: false,
@@ -244,9 +255,11 @@ fn Marks() -> impl IntoView {
         let g = run.set_up.geometry();
         let now = at(&run.set_up, g, &run.trace, player.clock.get())?;
         let px = letters_px(settings.large.get(), &pane);
-        let Shown { words, lines, rings } = after(r, &run, &now, &pane);
+        let Shown { words, lines, rings } = after(r, &run, (&now, player.clock.get()), &pane);
         let avoid = taken(&now, g, &pane);
-        let plates = placed(&pane, px, words, &avoid);
+        let brackets: Vec<Area> =
+            lines.iter().flat_map(|(a, b)| along(&[pane.px(*a), pane.px(*b)], 8.0)).collect();
+        let plates = placed(&pane, px, words, &avoid, &brackets);
         let brackets: String = lines
             .iter()
             .map(|(a, b)| {
@@ -392,12 +405,14 @@ fn lens_button(part: Held, a: &Area, px: f64, r: Reader, s: &Scenario, wide: boo
     let paths = lens(part, s).into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
     let state = state_words(part, r, s);
     let name = r.t(part_name(part));
-    let label = format!("{}. {}", r.f(S::OpenPart, &[("part", name)]), lens_words(part, r, s));
+    // What is seen comes first, so that it can be spoken to.
+    let seen = if wide { format!("{name} {state}") } else { name.to_owned() };
+    let label = format!("{seen}. {}", lens_words(part, r, s));
     view! {
         <button type="button" class="lens-button" data-part=format!("{part:?}") prop:style=style_of(a, px) aria-label=label
             on:click=move |_| { bench.held.set(part); stage.open(Layer::Part) }>
             <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg>
-            <span><strong>{name}</strong>{wide.then(|| view! { <small>{state}</small> })}</span>
+            <span><strong>{name}</strong>" "{wide.then(|| view! { <small>{state}</small> })}</span>
         </button>
     }
 }
@@ -486,7 +501,7 @@ fn Flag() -> impl IntoView {
                 on:pointermove=move |ev| if held.get_value() { to(&ev) }
                 on:pointerup=move |_| { held.set_value(false); stage.flag.set(false) }
                 on:pointercancel=move |_| { held.set_value(false); stage.flag.set(false) }>
-                {r.f(S::GuessFlag, &[("value", &value)])}</div>
+                {if pane.width_px < 360.0 { format!("{value}?") } else { r.f(S::GuessFlag, &[("value", &value)]) }}</div>
         })
     }
 }

@@ -68,7 +68,7 @@ pub fn App() -> impl IntoView {
                 <p id="scene-words" class="vh">{words}</p>
                 <Picture />
                 <Show when=move || bench.mine.with(|m| !m.is_empty())>
-                    <div class="bar" id="by-link"><p>{settings.s(W::CameByLink)}</p>
+                    <div class="bar" id="by-link"><p>{settings.s(W::CameByLink)}" "{move || bench.is_looked_at().then(|| settings.t(W::NotKeptYet))}</p>
                         <button type="button" id="back-to-mine" on:click=move |_| bench.back_to_mine()>{settings.s(W::BackToMine)}</button>
                         <button type="button" class="plain" id="keep-this" on:click=move |_| bench.keep_this_one()>{settings.s(W::KeepThisOne)}</button></div>
                 </Show>
@@ -267,8 +267,7 @@ pub fn Files() -> impl IntoView {
             <label class="button"><input type="file" accept="application/json,.json" class="vh" on:change=open />
                 {settings.s(Key::OpenFile)}</label>
             <button type="button" on:click=copy>{settings.s(Key::CopyLink)}</button>
-            <p class="hint" role="status">{move || bench.notice.get()}" "
-                {move || if bench.is_looked_at() {
+            <p class="hint" role="status">{move || if bench.is_looked_at() {
                     settings.t(W::NotKeptYet)
                 } else {
                     settings.t(if bench.kept.get() { Key::Kept } else { Key::NotKept })

@@ -222,6 +222,7 @@ impl Bench {
         });
         self.future.set(vec![]);
         self.scenario.set(after);
+        self.notice.set(String::new());
         self.make_own();
         self.back_to_choosing();
     }

@@ -212,6 +212,59 @@ impl Page {
         Ok(())
     }
 
+    /// Opens the drawer with the whole set-up, unless it is open.
+    ///
+    /// # Errors
+    /// When the bench is not there or a fall is shown.
+    pub async fn drawer(&self) -> Res {
+        self.js("if (!document.querySelector('.layer[data-layer=set-up]')) { document.querySelector('#shut')?.click(); document.querySelector('#today').click() }").await?;
+        self.wait(".layer .part").await?;
+        Ok(())
+    }
+
+    /// Takes the layer away that lies over the picture, if there is one.
+    ///
+    /// # Errors
+    /// When the browser does not answer.
+    pub async fn shut(&self) -> Res {
+        self.js("document.querySelector('#shut')?.click()").await?;
+        Ok(())
+    }
+
+    /// Chooses in the drawer.
+    ///
+    /// # Errors
+    /// When there is no such choice.
+    pub async fn choose(&self, name: &str, index: usize) -> Res {
+        self.drawer().await?;
+        self.js(&format!("document.querySelector(\"input[name={name}][value='{index}']\").click()")).await?;
+        Ok(())
+    }
+
+    /// Opens a layer of a fall by its name (`why`, `change`, `wall`, `room`, `sure`), unless it is open.
+    ///
+    /// # Errors
+    /// When no fall is shown or it has no such layer.
+    pub async fn layer(&self, name: &str) -> Res {
+        self.js(&format!("if (!document.querySelector('.layer[data-layer={name}]')) (document.querySelector('#tab-{name}') ?? document.querySelector('#{name}') ?? document.querySelector('#to-{name}')).click()")).await?;
+        self.wait(&format!(".layer[data-layer={name}]")).await?;
+        Ok(())
+    }
+
+    /// Answers (0 holds, 1 hits, 2 comes loose, 3 stop and ask), lets go, skips to the result.
+    ///
+    /// # Errors
+    /// When the set-up cannot be played.
+    pub async fn fall(&self, answer: usize) -> Res {
+        self.js("document.querySelector('#shut')?.click()").await?;
+        self.wait("#play").await?;
+        self.js(&format!("document.querySelectorAll('.answer input')[{answer}].click()")).await?;
+        self.click("#play").await?;
+        self.click(".player .main").await?;
+        self.wait("#verdict").await?;
+        Ok(())
+    }
+
     /// Text of the first element.
     ///
     /// # Errors

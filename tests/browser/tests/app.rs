@@ -6,21 +6,32 @@ use thirtyfour::prelude::*;
 
 /// Opens a `details` part by the number of its card.
 async fn open_part(page: &Page, no: usize) -> Res {
-    page.js(&format!("document.querySelectorAll('.part')[{}].open = true", no - 1)).await?;
+    page.drawer().await?;
+    page.js(&format!("document.querySelectorAll('.layer .part')[{}].open = true", no - 1)).await?;
     Ok(())
 }
 
 async fn choose(page: &Page, name: &str, index: usize) -> Res {
-    page.click(&format!("input[name={name}][value='{index}']")).await
+    page.drawer().await?;
+    page.js(&format!("document.querySelector(\"input[name={name}][value='{index}']\").click()")).await?;
+    Ok(())
 }
 
-/// Predicts (0 stops, 1 hits, 2 comes off), plays, skips to the result.
+/// Predicts (0 holds, 1 hits, 2 comes loose, 3 asks), plays, skips to the result.
 async fn predict_and_play(page: &Page, answer: usize) -> Res {
-    let answers = page.driver.find_all(By::Css(".answer input")).await?;
-    answers[answer].click().await?;
-    page.click("#play").await?;
-    page.click(".player .main").await?;
-    page.wait("#verdict").await?;
+    page.fall(answer).await
+}
+
+/// Everything found in the fall that is shown.
+async fn findings(page: &Page) -> Res<String> {
+    page.layer("why").await?;
+    page.text(".layer .findings").await
+}
+
+/// Back to the set-up.
+async fn back(page: &Page) -> Res {
+    page.js("document.querySelector('#shut')?.click(); document.querySelector('#leave-fall')?.click()").await?;
+    page.wait("#play").await?;
     Ok(())
 }
 
@@ -44,25 +55,27 @@ async fn a_reversed_grab_comes_down_to_the_ground() -> Res {
     let page = Page::open(LAPTOP).await?;
     choose(&page, "arrow", 1).await?;
     // Without a prediction nothing plays.
+    page.js("document.querySelector('#shut').click()").await?;
     page.click("#play").await?;
     assert!(page.driver.find_all(By::Css(".player")).await?.is_empty());
     predict_and_play(&page, 0).await?;
     let verdict = page.text("#verdict").await?;
-    assert!(verdict.contains("Comes down to the ground"), "{verdict}");
-    let findings = page.text(".findings").await?;
+    assert!(verdict.contains("Grab upside down: down to the ground"), "{verdict}");
+    let findings = findings(&page).await?;
     assert!(
         findings.contains("Grab upside down") && findings.contains("arrow towards the anchor"),
         "{findings}"
     );
-    assert!(page.text(".compare").await?.contains("Not what you said"));
+    assert!(page.text(".compare").await?.contains("You said: It holds"));
     let said = page.js("return document.getElementById('live').textContent").await?;
-    assert!(said.as_str().is_some_and(|s| s.contains("Comes down to the ground")), "{said}");
+    assert!(said.as_str().is_some_and(|s| s.contains("down to the ground")), "{said}");
 
     // Change one thing: the earlier fall stays as a dashed ghost, and a new prediction is asked.
+    back(&page).await?;
     choose(&page, "arrow", 0).await?;
     page.wait(".drawing .ghost .bone").await?;
     predict_and_play(&page, 0).await?;
-    assert!(page.text("#verdict").await?.contains("Stopped in the air"));
+    assert!(page.text("#verdict").await?.contains("Held"));
     finish(page).await
 }
 
@@ -71,20 +84,17 @@ async fn french_and_back_keeps_the_set_up() -> Res {
     let page = Page::open(LAPTOP).await?;
     choose(&page, "latch", 1).await?;
     page.click(".langs [lang=fr]").await?;
-    assert!(page.text(".predict h2").await?.contains("La personne glisse maintenant"));
+    assert!(page.text(".predict h2").await?.contains("Un pied glisse"));
     assert_eq!(page.js("return document.documentElement.lang").await?, "fr");
     assert!(page.text(".part[open] .now").await?.contains("0,15"));
     predict_and_play(&page, 2).await?;
-    assert!(page.text(".findings").await?.contains("Loquet ouvert"));
+    assert!(findings(&page).await?.contains("Loquet ouvert"));
     page.click(".langs [lang=en]").await?;
-    assert!(page.text(".findings").await?.contains("Latch open"));
-    assert_eq!(
-        page.js("return document.querySelector('input[name=latch][value=\"1\"]').checked").await?,
-        true
-    );
+    assert!(findings(&page).await?.contains("Latch open"));
     // And a reload.
     page.driver.refresh().await?;
     page.wait("#scene").await?;
+    page.drawer().await?;
     assert_eq!(
         page.js("return document.querySelector('input[name=latch][value=\"1\"]').checked").await?,
         true
@@ -108,7 +118,13 @@ async fn played_by_keyboard_alone() -> Res {
     assert!(reached, "Tab never reached the prediction");
     let active = page.driver.active_element().await?;
     active.send_keys(" ").await?;
-    page.driver.active_element().await?.send_keys(Key::Tab + "").await?;
+    page.js("window.before = document.activeElement").await?;
+    for _ in 0..5 {
+        page.driver.active_element().await?.send_keys(Key::Tab + "").await?;
+        if page.js("return document.activeElement.id === 'play'").await? == true {
+            break;
+        }
+    }
     assert_eq!(page.js("return document.activeElement.id").await?, "play");
     page.driver.active_element().await?.send_keys(Key::Enter + "").await?;
     page.wait(".player .main").await?;
@@ -160,12 +176,22 @@ async fn axe_finds_nothing() -> Res {
             for n in 1..=11 {
                 open_part(&page, n).await?;
             }
+            browser_tests::axe_clean(&page, &axe, &format!("{theme}, shown {shown}")).await?;
             if shown {
                 predict_and_play(&page, 0).await?;
-                page.click("#map-grab").await?;
-                page.wait(".roommap[data-done=true]").await?;
+                browser_tests::axe_clean(&page, &axe, &format!("{theme}, after")).await?;
+                for layer in ["why", "change", "wall", "room", "sure"] {
+                    page.layer(layer).await?;
+                    if layer == "room" {
+                        page.click("#map-grab").await?;
+                        page.wait(".roommap[data-done=true]").await?;
+                    }
+                    browser_tests::axe_clean(&page, &axe, &format!("{theme}, {layer}")).await?;
+                }
+            } else {
+                page.js("document.querySelector('#shut').click()").await?;
+                browser_tests::axe_clean(&page, &axe, &format!("{theme}, the picture")).await?;
             }
-            browser_tests::axe_clean(&page, &axe, &format!("{theme}, shown {shown}")).await?;
         }
         page.close().await?;
     }
@@ -198,16 +224,21 @@ async fn nothing_is_cut_off_on_a_small_phone_in_either_language() -> Res {
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn less_motion_gets_stills_and_no_play() -> Res {
     let page = Page::open(Window { reduced_motion: true, ..LAPTOP }).await?;
-    let answers = page.driver.find_all(By::Css(".answer input")).await?;
-    answers[0].click().await?;
+    page.js("document.querySelectorAll('.answer input')[0].click()").await?;
     page.click("#play").await?;
     page.wait("#verdict").await?;
     let stills = page.driver.find_all(By::Css(".storyboard button")).await?;
     assert!((4..=5).contains(&stills.len()), "{}", stills.len());
     assert!(page.wait(".storyboard").await?.is_displayed().await?);
-    let before = page.text(".stage").await?;
+    // Each is a picture with a word; choosing one shows it large, at once.
+    let small = page.js("return document.querySelectorAll('.storyboard svg path').length").await?;
+    assert!(small.as_f64().unwrap_or(0.0) > 100.0, "{small}");
+    let moving = "return document.querySelector('#scene .trunk').getAttribute('d')";
+    let before = page.js(moving).await?;
     tokio::time::sleep(std::time::Duration::from_millis(300)).await;
-    assert_eq!(before, page.text(".stage").await?, "something moves by itself");
+    assert_eq!(before, page.js(moving).await?, "something moves by itself");
+    stills[0].click().await?;
+    assert_ne!(before, page.js(moving).await?);
     finish(page).await
 }
 
@@ -219,10 +250,13 @@ async fn feet_and_pounds_and_another_place() -> Res {
     page.click("#place option[value=us_construction]").await?;
     page.click(".options > summary").await?;
     predict_and_play(&page, 0).await?;
-    let verdict = page.text("#verdict").await?;
+    let verdict = page.text(".figure-line").await?;
     assert!(verdict.contains("1,800 lbf"), "{verdict}");
-    assert!(page.text(".verdict .source").await?.contains("1926.502(d)(16)"));
+    page.layer("why").await?;
+    assert!(page.text(".told-whole .source").await?.contains("1926.502(d)(16)"));
     // An impossible set-up says so instead of playing.
+    back(&page).await?;
+    open_part(&page, 3).await?;
     page.js("const f = document.getElementById('f-grab-above_dring_m'); f.value = '-6'; f.dispatchEvent(new Event('change', {bubbles: true}))").await?;
     let problem = page.text(".problems").await?;
     assert!(problem.contains("lanyard does not reach"), "{problem}");
@@ -252,7 +286,7 @@ async fn opens_again_without_a_network() -> Res {
     page.driver.refresh().await?;
     page.wait("#scene").await?;
     predict_and_play(&page, 0).await?;
-    assert!(page.text("#verdict").await?.contains("Stopped"));
+    assert!(page.text("#verdict").await?.contains("Held"));
     // The rooms too, though nobody has been there yet.
     page.click(".views button:nth-child(2)").await?;
     page.wait("#to-day").await?;
@@ -265,6 +299,7 @@ async fn a_reload_does_not_bring_a_link_back_over_later_edits() -> Res {
     choose(&page, "latch", 1).await?;
     page.driver.refresh().await?;
     page.wait("#scene").await?;
+    page.drawer().await?;
     let kept = page.js("return document.querySelector('input[name=latch][value=\"1\"]').checked").await?;
     assert_eq!(kept, true);
     finish(page).await
@@ -280,13 +315,15 @@ async fn a_worn_rope_is_found_and_taken_out_of_service() -> Res {
     // Nothing says that it is a fault before the fall; passed as fit, the rope breaks.
     page.click("button[aria-label='Lifeline: Fit for use']").await?;
     predict_and_play(&page, 0).await?;
-    let findings = page.text(".findings").await?;
+    let findings = findings(&page).await?;
     assert!(findings.contains("The rope broke") && findings.contains("You passed this as fit"), "{findings}");
+    back(&page).await?;
+    open_part(&page, 6).await?;
     page.click("button[aria-label='Lifeline: Take it out of service']").await?;
     let parts = page.text(".parts").await?;
     assert!(parts.contains("Even and round") && parts.contains("replaced"), "{parts}");
     predict_and_play(&page, 0).await?;
-    assert!(page.text("#verdict").await?.contains("Stopped in the air"));
+    assert!(page.text("#verdict").await?.contains("Held"));
     finish(page).await
 }
 
@@ -295,9 +332,10 @@ async fn stop_and_ask_is_an_answer_and_one_change_keeps_its_promise() -> Res {
     let page = Page::open(LAPTOP).await?;
     open_part(&page, 11).await?;
     choose(&page, "rescue", 0).await?;
-    predict_and_play(&page, 4).await?;
-    let said = page.text(".instead").await?;
-    assert!(said.contains("This set-up calls for it") && said.contains("The rescue"), "{said}");
+    predict_and_play(&page, 3).await?;
+    let said = page.text(".compare").await?;
+    assert!(said.contains("You would have asked. Good:") && said.contains("rescue"), "{said}");
+    page.layer("change").await?;
     page.wait(".changes ol li").await?;
     let changes = page.text(".changes ol li").await?;
     assert!(changes.contains("The one change that helps most"), "{changes}");
@@ -306,6 +344,7 @@ async fn stop_and_ask_is_an_answer_and_one_change_keeps_its_promise() -> Res {
         .await?;
     page.click(".changes ol li button").await?;
     predict_and_play(&page, 0).await?;
+    page.layer("why").await?;
     let score = page.text(".score strong").await?;
     assert!(score.starts_with(promised.as_str().ok_or("no number")?), "{score} is not {promised}");
     finish(page).await
@@ -337,6 +376,7 @@ async fn the_anchor_is_computed_and_rules_of_thumb_stand_beside_numbers() -> Res
 async fn many_falls_fill_a_sentence_and_can_be_stopped() -> Res {
     let page = Page::open(LAPTOP).await?;
     predict_and_play(&page, 0).await?;
+    page.layer("sure").await?;
     page.click("#spread").await?;
     page.wait("#spread-so").await?;
     // What matters is said once enough falls are in.
@@ -357,6 +397,7 @@ async fn many_falls_fill_a_sentence_and_can_be_stopped() -> Res {
 async fn a_map_is_drawn_told_by_keys_and_loaded() -> Res {
     let page = Page::open(LAPTOP).await?;
     predict_and_play(&page, 0).await?;
+    page.layer("room").await?;
     page.click("#map-grab").await?;
     page.wait(".roommap[data-done=true]").await?;
     let before = page.text("#map-told").await?;
@@ -377,7 +418,7 @@ async fn a_map_is_drawn_told_by_keys_and_loaded() -> Res {
     page.click("#map-load").await?;
     page.wait("#play").await?;
     predict_and_play(&page, 0).await?;
-    let findings = page.text(".findings").await?;
+    let findings = findings(&page).await?;
     let line = findings.lines().find(|l| l.contains("m left, ")).unwrap_or("");
     let left = number(line)?;
     assert!((left - said).abs() < 0.12, "map {said}, fall {left}");
@@ -393,17 +434,18 @@ async fn a_wet_ladder_that_nobody_tied_slides_out() -> Res {
     )
     .await?;
     predict_and_play(&page, 0).await?;
-    let findings = page.text(".findings").await?;
+    let findings = findings(&page).await?;
     assert!(findings.contains("The ladder slides out") && findings.contains("Ladder not tied"), "{findings}");
     assert!(page.text("#scene-words").await.is_ok());
-    page.js("document.querySelector('.words').open = true").await?;
-    assert!(page.text("#scene-words").await?.contains("the ladder’s foot slides out"));
+    let words = page.js("return document.querySelector('#scene-words').textContent").await?;
+    assert!(words.as_str().is_some_and(|w| w.contains("the ladder’s foot slides out")), "{words}");
+    page.js("document.querySelector('#shut').click()").await?;
     // Drawn where it went, not where it stood.
     let moved =
-        page.js("return document.querySelector('.drawing .ladder').getAttribute('transform')").await?;
-    page.js("document.querySelector('.player input[type=range]').value = 0; document.querySelector('.player input[type=range]').dispatchEvent(new Event('input'))").await?;
+        page.js("return document.querySelector('#scene .rail.far').getAttribute('d')").await?;
+    page.js("document.querySelector('.film input[type=range]').value = 0; document.querySelector('.film input[type=range]').dispatchEvent(new Event('input'))").await?;
     let stood =
-        page.js("return document.querySelector('.drawing .ladder').getAttribute('transform')").await?;
+        page.js("return document.querySelector('#scene .rail.far').getAttribute('d')").await?;
     assert_ne!(moved, stood);
     finish(page).await
 }
@@ -426,7 +468,7 @@ async fn twice_as_long_texts_fit_a_small_phone() -> Res {
     let phone = Window { width: 320, height: 640, ..LAPTOP };
     for view in 1..=4 {
         let page = Page::open(phone).await?;
-        page.click(&format!(".views button:nth-child({view})")).await?;
+        page.js(&format!("document.querySelector('.views button:nth-child({view})').click()")).await?;
         page.wait(["#play", ".lesson", "#begin", "#paste"][view - 1]).await?;
         if view == 1 {
             for n in 1..=11 {
@@ -449,11 +491,11 @@ async fn twice_as_long_texts_fit_a_small_phone() -> Res {
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_number_out_of_range_is_told_and_not_drawn() -> Res {
     let page = Page::open(LAPTOP).await?;
-    let before = page.js("return document.querySelector('.drawing .trunk').getAttribute('d')").await?;
+    let before = page.js("return document.querySelector('#scene .trunk').getAttribute('d')").await?;
     open_part(&page, 5).await?;
     page.js("const f = document.querySelector('#f-worker-stature_m'); f.value = '-1e9'; f.dispatchEvent(new Event('change', { bubbles: true }))").await?;
     page.js("const f = document.querySelector('#f-worker-stature_m'); f.value = '-1000000000'; f.dispatchEvent(new Event('input', { bubbles: true })); f.dispatchEvent(new Event('change', { bubbles: true }))").await?;
-    let after = page.js("return document.querySelector('.drawing .trunk').getAttribute('d')").await?;
+    let after = page.js("return document.querySelector('#scene .trunk').getAttribute('d')").await?;
     assert_eq!(before, after);
     finish(page).await
 }
@@ -466,7 +508,7 @@ async fn four_million_fasteners_do_not_stop_the_page() -> Res {
         "#s=%7B%22anchor%22%3A%7B%22fasteners%22%3A%7B%22per_side%22%3A4000000%7D%7D%7D",
     )
     .await?;
-    page.wait_text(".files .hint", "anchor.fasteners.per_side").await?;
+    page.wait_text(".notice", "anchor.fasteners.per_side").await?;
     page.driver.refresh().await?;
     page.wait("#play").await?;
     finish(page).await
@@ -478,7 +520,8 @@ async fn on_a_phone_the_fall_is_in_view_and_either_decimal_mark_counts() -> Res 
     open_part(&page, 3).await?;
     page.js("const f = document.querySelector('#f-grab-above_dring_m'); f.value = '0,2'; f.dispatchEvent(new Event('input', { bubbles: true })); f.dispatchEvent(new Event('change', { bubbles: true }))").await?;
     assert_eq!(page.js("return document.querySelector('#f-grab-above_dring_m').value").await?, "0.20");
-    page.driver.find_all(By::Css(".answer input")).await?[0].click().await?;
+    page.js("document.querySelector('#shut').click()").await?;
+    page.js("document.querySelectorAll('.answer input')[0].click()").await?;
     page.click("#play").await?;
     page.wait(".player .main").await?;
     tokio::time::sleep(std::time::Duration::from_millis(300)).await;
@@ -503,39 +546,12 @@ async fn on_a_phone_the_fall_is_in_view_and_either_decimal_mark_counts() -> Res 
     finish(page).await
 }
 
+/// A bug: the mark was for one thing and the sentence beside it about another.
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
-async fn a_mark_with_a_reason_of_its_own_names_it_under_the_sentence() -> Res {
+async fn the_sentence_is_about_what_the_mark_is_for() -> Res {
     let page = Page::open_at(LAPTOP, "#s=%7B%22gear%22%3A%7B%22connector%22%3A%22corroded%22%7D%7D").await?;
     predict_and_play(&page, 0).await?;
-    assert!(page.text("#verdict").await?.contains("Stopped in the air"));
-    let told = page.text("#mark-for").await?.to_lowercase();
-    assert!(told.contains("mark is for") && told.contains("rust"), "{told}");
+    let told = page.text("#verdict").await?.to_lowercase();
+    assert!(told.contains("held this once. but:") && told.contains("rust"), "{told}");
     finish(page).await
-}
-
-/// A bug: on a phone the page stayed where the button had been, with Pause and Skip under the drawing, and the
-/// verdict half hidden by it. And the camera: the worker is at least 110 px high in the fall, and 60 before.
-#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
-async fn on_a_phone_the_fall_is_near_and_nothing_is_under_the_drawing() -> Res {
-    let page = Page::open(Window { width: 390, height: 664, ..LAPTOP }).await?;
-    let below = "const d = document.querySelector('#scene').getBoundingClientRect(); const seen = (e) => { const r = e.getBoundingClientRect(); return r.top >= d.bottom - 1 && r.bottom <= innerHeight; };";
-    let tall = "const r = [...document.querySelectorAll('#scene .figure .limb')].map((e) => e.getBoundingClientRect()); return Math.max(...r.map((q) => q.bottom)) - Math.min(...r.map((q) => q.top));";
-    let standing = page.js(tall).await?.as_f64().unwrap_or(0.0);
-    page.js("document.querySelectorAll('.answer input')[0].click()").await?;
-    page.click("#play").await?;
-    tokio::time::sleep(std::time::Duration::from_millis(900)).await;
-    let falling = page.js(tall).await?.as_f64().unwrap_or(0.0);
-    assert!(standing > 40.0 && falling > 110.0, "{standing} then {falling} px");
-    let pause = page
-        .js(&format!(
-            "{below} return [...document.querySelectorAll('.under button')].slice(0, 2).every(seen)"
-        ))
-        .await?;
-    assert_eq!(pause, Value::Bool(true));
-    page.js("document.querySelectorAll('.under button')[1].click()").await?;
-    page.wait("#verdict").await?;
-    tokio::time::sleep(std::time::Duration::from_millis(400)).await;
-    let told = page.js(&format!("{below} const r = document.querySelector('#verdict').getBoundingClientRect(); return r.top >= d.bottom - 1 && r.top < innerHeight - 80")).await?;
-    assert_eq!(told, Value::Bool(true));
-    page.close().await
 }

@@ -184,7 +184,7 @@ fn after(r: Reader, run: &Report, (now, now_s): (&Scene, f64), pane: &Pane) -> S
             at: pane.px(p(beside, (top + now.dring.y) / 2.0)),
             side: 1.0,
             line: r.f(S::Fell, &[("value", &len(drop_m, Rounding::Up))]),
-            second: if t.outcome == Outcome::LetGo {
+            second: if t.outcome == Outcome::LetGo || pane.width_px < 360.0 {
                 String::new()
             } else {
                 r.f(S::FreeOfIt, &[("value", &len(t.free_fall_m, Rounding::Up))])

@@ -6,6 +6,7 @@
 //! fall's frame ends.
 
 use super::house::wire_is_drawn;
+use super::ink::cm;
 use crate::geometry::{Geometry, P, p};
 use crate::physics::trace::{Sample, Trace};
 use crate::scenario::{Scenario, Stance};
@@ -58,6 +59,11 @@ impl Frame {
             right_m: mix(self.right_m, o.right_m),
             top_m: mix(self.top_m, o.top_m),
         }
+    }
+
+    /// As an SVG's view box, cm, y down.
+    pub fn view_box(self) -> String {
+        format!("{} {} {} {}", cm(self.left_m), cm(-self.top_m), cm(self.width_m()), cm(self.height_m()))
     }
 
     /// Width, m.
@@ -126,11 +132,6 @@ impl Pane {
     pub fn px(&self, q: P) -> (f64, f64) {
         let k = self.px_per_m();
         ((q.x - self.frame.left_m) * k, (self.frame.top_m - q.y) * k)
-    }
-    /// A pixel in the plane, m.
-    pub fn m(&self, x_px: f64, y_px: f64) -> P {
-        let k = self.px_per_m();
-        p(self.frame.left_m + x_px / k, self.frame.top_m - y_px / k)
     }
 }
 

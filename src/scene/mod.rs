@@ -7,6 +7,7 @@
 
 pub mod camera;
 pub mod figure;
+pub mod first;
 pub mod front;
 pub mod house;
 pub mod ink;

@@ -340,11 +340,11 @@ impl Severity {
 
 impl Fares {
     /// What it is called.
-    pub fn label(self) -> Key {
+    pub fn label(self) -> Room {
         match self {
-            Fares::Holds => Key::ThumbHolds,
-            Fares::Partly => Key::ThumbPartly,
-            Fares::Unknown => Key::ThumbUnknown,
+            Fares::Holds => Room::ThumbHolds,
+            Fares::Partly => Room::ThumbPartly,
+            Fares::Unknown => Room::ThumbUnknown,
         }
     }
 }

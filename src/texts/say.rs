@@ -1,6 +1,6 @@
 //! Whole sentences about a set-up and a fall: verdict, findings, the scene in words.
 
-use super::{Bench as W, Stage as S, Worded};
+use super::{Bench as W, Room, Stage as S, Worded};
 use super::{Key, Lang, fill, limit_quantity, number, quantity, quantity_against};
 use crate::grade::report::Report;
 use crate::grade::scoring::Grade;
@@ -298,18 +298,18 @@ pub fn look(r: Reader, look: Look) -> String {
 /// A rule of thumb: what is said, how it fares, and what the numbers say.
 pub fn thumb(r: Reader, t: Thumb) -> (&'static str, &'static str, String) {
     let (says, told) = match t {
-        Thumb::Harness => (Key::ThumbHarness, Key::ThumbHarnessTold),
-        Thumb::Anchor => (Key::ThumbAnchor, Key::ThumbAnchorTold),
-        Thumb::Force => (Key::ThumbForce, Key::ThumbForceTold),
-        Thumb::Absorber => (Key::ThumbAbsorber, Key::ThumbAbsorberTold),
-        Thumb::Below => (Key::ThumbBelow, Key::ThumbBelowTold),
-        Thumb::Face => (Key::ThumbFace, Key::ThumbFaceTold),
-        Thumb::Nails => (Key::ThumbNails, Key::ThumbNailsTold),
-        Thumb::Look => (Key::ThumbLook, Key::ThumbLookTold),
-        Thumb::Arrow => (Key::ThumbArrow, Key::ThumbArrowTold),
-        Thumb::Low => (Key::ThumbLow, Key::ThumbLowTold),
-        Thumb::Chimney => (Key::ThumbChimney, Key::ThumbChimneyTold),
-        Thumb::Holes => (Key::ThumbHoles, Key::ThumbHolesTold),
+        Thumb::Harness => (Room::ThumbHarness, Room::ThumbHarnessTold),
+        Thumb::Anchor => (Room::ThumbAnchor, Room::ThumbAnchorTold),
+        Thumb::Force => (Room::ThumbForce, Room::ThumbForceTold),
+        Thumb::Absorber => (Room::ThumbAbsorber, Room::ThumbAbsorberTold),
+        Thumb::Below => (Room::ThumbBelow, Room::ThumbBelowTold),
+        Thumb::Face => (Room::ThumbFace, Room::ThumbFaceTold),
+        Thumb::Nails => (Room::ThumbNails, Room::ThumbNailsTold),
+        Thumb::Look => (Room::ThumbLook, Room::ThumbLookTold),
+        Thumb::Arrow => (Room::ThumbArrow, Room::ThumbArrowTold),
+        Thumb::Low => (Room::ThumbLow, Room::ThumbLowTold),
+        Thumb::Chimney => (Room::ThumbChimney, Room::ThumbChimneyTold),
+        Thumb::Holes => (Room::ThumbHoles, Room::ThumbHolesTold),
     };
     let fares = t.fares().label();
     let shown: Vec<(&str, String)> =
@@ -580,7 +580,7 @@ pub fn neighbours(r: Reader, t: &Trace) -> Option<String> {
 }
 
 /// The grab beside the D-ring, in words.
-fn offset(r: Reader, up_m: f64) -> String {
+pub fn offset(r: Reader, up_m: f64) -> String {
     let len = |x| r.q(Quantity::Length, x, Rounding::Nearest);
     if up_m.abs() < 5e-3 {
         r.t(Key::Level).to_owned()

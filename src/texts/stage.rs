@@ -18,7 +18,9 @@ words! {
     GuessHint, "Drag the flag, or use the keys.", "Glissez le fanion, ou les flèches.";
     BootsNow, "boots now {value}", "bottes : {value}";
     GuessOff, "You said {said}; the boots stopped at {real}: {off} off.", "Vous aviez dit {said}; les bottes se sont arrêtées à {real} : {off} d’écart.";
-    SaidRight, "You saw it coming.", "Vous l’aviez vu venir.";
+    SaidRight, "You said: {said}. So it was.", "Vous aviez dit : {said}. C’est bien cela.";
+    FallsOn, "and falls on", "et tombe encore";
+    ChangeFreely, "Change something", "Changer quelque chose";
     SaidWrong, "You said: {said}.", "Vous aviez dit : {said}.";
     AskedOpen, "You would have asked. Good: {title}.", "Vous auriez demandé. Bien : {title}.";
     AskedClear, "You would have asked. Nothing was open, and asking cost nothing.", "Vous auriez demandé. Rien n’était à vérifier, et demander n’a rien coûté.";

@@ -257,7 +257,7 @@ fn all_tests() -> Done {
     bundle()?;
     run(
         "browser tests",
-        cargo().args(["test", "-p", "browser-tests", "--", "--test-threads=1"]).env("PATH", tool_path()?),
+        cargo().args(["test", "-p", "browser-tests", "--", "--test-threads=2"]).env("PATH", tool_path()?),
     )
 }
 

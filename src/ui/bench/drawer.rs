@@ -1,6 +1,6 @@
 //! Today's set-up as one sentence whose words open their choice, and every choice with its number field under it.
 
-use super::page::{Files, Glossary, PlaceRules, Thumbs};
+use super::page::{Files, Glossary, PlaceRules};
 use super::setup::SetUp;
 use super::state::bench;
 use crate::rules::place;
@@ -77,7 +77,6 @@ pub fn Drawer() -> impl IntoView {
         <SetUp />
         <Files />
         <PlaceRules />
-        <Thumbs />
         <Glossary />
         <details class="part words-part"><summary><span class="what"><strong>{settings.s(Key::StateHeading)}</strong></span></summary>
             <div class="controls"><p>{state}</p><p class="hint">{settings.s(W::KeysChoosing)}</p><p class="hint">{settings.s(Key::KeyHelp)}</p></div></details>

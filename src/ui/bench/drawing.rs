@@ -10,7 +10,7 @@ use crate::scene::figure::{figure, ghost};
 use crate::scene::house::house;
 use crate::scene::{at, standing_scene};
 use crate::texts::Key;
-use crate::ui::shared::figure::{Moving, decisive_s, defs, still, view_box};
+use crate::ui::shared::figure::{Moving, decisive_s, defs, still};
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::view;
 use leptos::prelude::*;
@@ -19,7 +19,7 @@ use leptos::prelude::*;
 #[component]
 pub fn Drawing() -> impl IntoView {
     let (bench, settings, player, stage) = (bench(), settings(), player(), stage());
-    let shown = move || stage.pane.get().map_or("0 0 100 100".to_owned(), |p| view_box(p.frame));
+    let shown = move || stage.pane.get().map_or("0 0 100 100".to_owned(), |p| p.frame.view_box());
     // What is drawn now: a moment of the run, or the set-up.
     let moving = Signal::derive(move || {
         let showing = matches!(bench.phase.get(), Phase::Playing | Phase::Shown);
@@ -83,7 +83,7 @@ pub fn Drawing() -> impl IntoView {
     view! {
         <svg class="drawing" class:struck=struck viewBox=shown preserveAspectRatio="xMidYMid meet" role="application" tabindex="0"
             id="scene" aria-label=settings.s(Key::SceneRegion) aria-describedby="scene-words"
-            on:keydown=key>
+            on:blur=move |_| { bench.stop.set(None); bench.put_down(true) } on:keydown=key>
             {defs()}
             {move || still(stands.get())}
             <Show when=move || has_ghost.get()><Moving shapes=before class="ghost" /></Show>

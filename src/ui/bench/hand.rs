@@ -33,7 +33,7 @@ fn name(part: Held, r: say::Reader, s: &Scenario) -> &'static str {
 }
 
 /// The part and its number, as the live region says it.
-fn told(part: Held, r: say::Reader, s: &Scenario, how: W) -> String {
+pub fn told(part: Held, r: say::Reader, s: &Scenario, how: W) -> String {
     let field = part.field(s);
     let value = format!(
         "{} {}",

@@ -80,14 +80,23 @@ impl Layer {
 impl Stage {
     /// Puts a layer in the picture's place, with the focus in it.
     pub fn open(self, layer: Layer) {
+        if self.layer.get_untracked().is_none() {
+            self.opener.set_value(document().active_element().map_or(String::new(), |e| e.id()));
+        }
         self.layer.set(Some(layer));
         view::to_view("layer-h");
     }
 
-    /// Takes it away again.
+    /// Takes it away again; the focus goes back to what opened it.
     pub fn close(self) {
         self.layer.set(None);
-        view::to_view("scene");
+        view::focus_on(self.opener.get_value(), "scene");
+    }
+
+    /// Whether a layer lies over the whole picture.
+    pub fn is_covered(self) -> bool {
+        let beside = |l| matches!(l, Layer::Part | Layer::SetUp) && self.size.get().0 >= 760.0;
+        self.layer.get().is_some_and(|l| !beside(l))
     }
 }
 

@@ -1,17 +1,17 @@
 //! What lies over the picture in pixels: words on white plates, lenses on the parts, the flag of the guess.
 //! Nothing of it is in the way of another (`scene::labels`), and while a fall plays there is none of it.
 
-use super::hand::{lens, lens_words, part_name};
+use super::hand::{lens, lens_words, part_name, told};
 use super::layers::Layer;
 use super::player::player;
 use super::stage::stage;
-use super::state::{Phase, Said, bench};
+use super::state::{Bench, Phase, Said, bench};
 use super::strip::mark;
 use crate::geometry::{Geometry, P, p};
 use crate::grade::report::Report;
 use crate::physics::trace::{EventKind, Outcome, Thing};
 use crate::practice::hand::Held;
-use crate::rules::Severity;
+use crate::rules::{HARD_SWING_M_S, Severity};
 use crate::scenario::Scenario;
 use crate::scene::camera::Pane;
 use crate::scene::labels::{Area, Wanted, along, place};
@@ -22,6 +22,7 @@ use crate::texts::say::Reader;
 use crate::ui::shared::settings::settings;
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
 
 /// Wide enough for lenses of full size and a ruler, px.
 const WIDE_PX: f64 = 760.0;
@@ -154,10 +155,18 @@ fn after(r: Reader, run: &Report, (now, now_s): (&Scene, f64), pane: &Pane) -> S
     let low = boots(now).unwrap_or(now.dring);
     for i in &t.impacts {
         let below = matches!(i.what, Thing::Ground | Thing::Obstacle);
+        let hard = i.speed_m_s >= HARD_SWING_M_S;
         let told = (below || t.outcome == Outcome::Stopped && i.speed_m_s > 1.5) && i.time_s <= now_s + 0.02;
         if let Some(q) = blow(run, i.what, i.time_s).filter(|_| told && words.len() < 2) {
             let q = if below { low } else { q };
-            let severity = if below { Severity::Critical } else { Severity::Minor };
+            // A touch that is no hard blow is shown, not marked.
+            let severity = if below {
+                Severity::Critical
+            } else if hard {
+                Severity::Minor
+            } else {
+                Severity::Note
+            };
             rings.push((q, severity));
             let speed = r.q(Quantity::Speed, i.speed_m_s, Rounding::Up);
             words.push(Words {
@@ -170,7 +179,7 @@ fn after(r: Reader, run: &Report, (now, now_s): (&Scene, f64), pane: &Pane) -> S
                     r.f(S::Blow, &[("thing", r.t(i.what.label())), ("speed", &speed)])
                 },
                 second: String::new(),
-                mark: Some(severity),
+                mark: Some(severity).filter(|s| *s != Severity::Note),
                 on: false,
             });
         }
@@ -184,7 +193,14 @@ fn after(r: Reader, run: &Report, (now, now_s): (&Scene, f64), pane: &Pane) -> S
             at: pane.px(p(beside, (top + now.dring.y) / 2.0)),
             side: 1.0,
             line: r.f(S::Fell, &[("value", &len(drop_m, Rounding::Up))]),
-            second: if t.outcome == Outcome::LetGo || pane.width_px < 360.0 {
+            second: if t.outcome == Outcome::LetGo {
+                // Not caught: the picture stands, the worker does not.
+                let landed = t
+                    .impacts
+                    .iter()
+                    .any(|i| matches!(i.what, Thing::Ground | Thing::Obstacle) && i.time_s <= now_s + 0.02);
+                if landed { String::new() } else { r.t(S::FallsOn).to_owned() }
+            } else if pane.width_px < 360.0 {
                 String::new()
             } else {
                 r.f(S::FreeOfIt, &[("value", &len(t.free_fall_m, Rounding::Up))])
@@ -223,18 +239,20 @@ fn after(r: Reader, run: &Report, (now, now_s): (&Scene, f64), pane: &Pane) -> S
         _ => {}
     }
     let gave = t.time_of(EventKind::AnchorFails).is_some();
-    words.push(Words {
-        at: pane.px(if gave { now.anchor.0 } else { now.dring }),
-        side: -1.0,
-        line: if gave {
-            r.f(S::GaveWay, &[("value", &r.q(Quantity::Force, t.anchor_peak_n, Rounding::Down))])
-        } else {
-            r.q(Quantity::Force, t.peak_force_n, Rounding::Up)
-        },
-        second: String::new(),
-        mark: None,
-        on: false,
-    });
+    if gave || t.outcome == Outcome::Stopped {
+        words.push(Words {
+            at: pane.px(if gave { now.anchor.0 } else { now.dring }),
+            side: -1.0,
+            line: if gave {
+                r.f(S::GaveWay, &[("value", &r.q(Quantity::Force, t.anchor_peak_n, Rounding::Down))])
+            } else {
+                r.q(Quantity::Force, t.peak_force_n, Rounding::Up)
+            },
+            second: String::new(),
+            mark: None,
+            on: false,
+        });
+    }
     // What is not in the picture has no plate.
     words.retain(|w| {
         w.at.0 > -20.0 && w.at.1 > -20.0 && w.at.0 < pane.width_px + 20.0 && w.at.1 < pane.height_px + 20.0
@@ -271,7 +289,11 @@ fn Marks() -> impl IntoView {
             .into_iter()
             .map(|(q, s)| {
                 let (x, y) = pane.px(q);
-                let class = if s == Severity::Critical { "blow fail" } else { "blow caution" };
+                let class = match s {
+                    Severity::Critical => "blow fail",
+                    Severity::Note => "blow",
+                    _ => "blow caution",
+                };
                 view! { <circle class=class cx=x.round() cy=y.round() r="15" /> }
             })
             .collect_view();
@@ -362,9 +384,9 @@ fn lens_places(pane: &Pane, g: &Geometry, count: usize, px: f64) -> Vec<Area> {
         let side = (high - px * 1.4 - 6.0).clamp(48.0, 84.0);
         return (0..count)
             .map(|i| Area {
-                x_px: 6.0,
+                x_px: 4.0,
                 y_px: 6.0 + high * i as f64,
-                width_px: side.max(64.0),
+                width_px: 92.0,
                 height_px: side + px * 1.4,
             })
             .collect();
@@ -409,7 +431,7 @@ fn lens_button(part: Held, a: &Area, px: f64, r: Reader, s: &Scenario, wide: boo
     let seen = if wide { format!("{name} {state}") } else { name.to_owned() };
     let label = format!("{seen}. {}", lens_words(part, r, s));
     view! {
-        <button type="button" class="lens-button" data-part=format!("{part:?}") prop:style=style_of(a, px) aria-label=label
+        <button type="button" class="lens-button" id=format!("lens-{part:?}") data-part=format!("{part:?}") prop:style=style_of(a, px) aria-label=label
             on:click=move |_| { bench.held.set(part); stage.open(Layer::Part) }>
             <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg>
             <span><strong>{name}</strong>" "{wide.then(|| view! { <small>{state}</small> })}</span>
@@ -419,14 +441,10 @@ fn lens_button(part: Held, a: &Area, px: f64, r: Reader, s: &Scenario, wide: boo
 
 /// What a lens shows, in three words.
 fn state_words(part: Held, r: Reader, s: &Scenario) -> String {
-    let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
     use crate::texts::{Bench as W, Key};
     match part {
         Held::Anchor => r.t(s.anchor.kind.label()).to_owned(),
-        Held::Grab => {
-            let up = s.grab.above_dring_m;
-            format!("{}{}", if up > 0.0 { "+" } else { "" }, len(up))
-        }
+        Held::Grab => crate::texts::say::offset(r, s.grab.above_dring_m),
         Held::Worker => r.t(if s.lanyard.clipped { W::Clipped } else { W::NotClipped }).to_owned(),
         Held::LadderFoot => {
             r.t(if s.ladder.tied { Key::LadderTiedYes } else { Key::LadderTiedNo }).to_owned()
@@ -439,20 +457,28 @@ fn state_words(part: Held, r: Reader, s: &Scenario) -> String {
 fn Flag() -> impl IntoView {
     let (bench, settings, stage) = (bench(), settings(), stage());
     let shown = move || bench.phase.get() == Phase::Choosing && !stage.whole.get() && !bench.has_in_hand();
-    let held = StoredValue::new(false);
+    // Where the finger took hold, px, and the flag's height then, m: a drag moves it by as much.
+    let held = StoredValue::new(None::<(f64, f64)>);
     let height = Memo::new(move |_| {
         bench.geometry.with(|g| g.as_ref().map_or(0.0, |g| bench.guess.get().unwrap_or_else(|| start_m(g))))
     });
     let to = move |ev: &web_sys::PointerEvent| {
-        let Some(pane) = stage.pane.get_untracked() else { return };
-        let Some(e) =
-            ev.current_target().and_then(|t| wasm_bindgen::JsCast::dyn_into::<web_sys::Element>(t).ok())
-        else {
+        let (Some((from_px, from_m)), Some(pane)) = (held.get_value(), stage.pane.get_untracked()) else {
             return;
         };
-        let Some(over) = e.parent_element() else { return };
-        let y = f64::from(ev.client_y()) - over.get_bounding_client_rect().top();
-        bench.set_guess(pane.m(0.0, y).y);
+        bench.set_guess(from_m - (f64::from(ev.client_y()) - from_px) / pane.px_per_m());
+    };
+    let take = move |ev: web_sys::PointerEvent| {
+        ev.prevent_default();
+        held.set_value(Some((f64::from(ev.client_y()), height.get_untracked())));
+        stage.flag.set(true);
+        if let Some(e) = ev.current_target().and_then(|t| t.dyn_into::<web_sys::Element>().ok()) {
+            let _ = e.set_pointer_capture(ev.pointer_id());
+        }
+    };
+    let leave = move |_| {
+        held.set_value(None);
+        stage.flag.set(false);
     };
     move || {
         if !shown() {
@@ -496,11 +522,7 @@ fn Flag() -> impl IntoView {
             {numbers.into_iter().map(|(y, n)| view! { <span class="tick" aria-hidden="true" prop:style=format!("left:{:.0}px;top:{:.0}px", x - 44.0, y - 10.0)>{n}</span> }).collect_view()}
             {wide.then(|| view! { <span class="boots-now" prop:style=format!("left:{:.0}px;top:{:.0}px;font-size:{px:.0}px", x + 8.0, boots_y - px * 0.8)>{now}</span> })}
             <div class="flag" class:said=said prop:style=format!("{};top:{at_y:.0}px;font-size:{px:.0}px", if wide { format!("left:{x:.0}px") } else { "right:0".to_owned() }) title=r.t(S::GuessHint)
-                on:pointerdown=move |ev| { ev.prevent_default(); held.set_value(true); stage.flag.set(true);
-                    if let Some(e) = ev.current_target().and_then(|t| wasm_bindgen::JsCast::dyn_into::<web_sys::Element>(t).ok()) { let _ = e.set_pointer_capture(ev.pointer_id()); } }
-                on:pointermove=move |ev| if held.get_value() { to(&ev) }
-                on:pointerup=move |_| { held.set_value(false); stage.flag.set(false) }
-                on:pointercancel=move |_| { held.set_value(false); stage.flag.set(false) }>
+                on:pointerdown=take on:pointermove=move |ev| to(&ev) on:pointerup=leave on:pointercancel=leave>
                 {if pane.width_px < 360.0 { format!("{value}?") } else { r.f(S::GuessFlag, &[("value", &value)]) }}</div>
         })
     }
@@ -556,6 +578,12 @@ pub fn start_m(g: &Geometry) -> f64 {
 fn Corners() -> impl IntoView {
     let (bench, settings, stage) = (bench(), settings(), stage());
     let choosing = move || bench.phase.get() == Phase::Choosing;
+    let stepped = move |step: fn(Bench)| {
+        step(bench);
+        bench.said.set(bench.scenario.with_untracked(|s| {
+            told(bench.held.get_untracked(), settings.reader_now(), s, crate::texts::Bench::HandHas)
+        }));
+    };
     let still = move || choosing() || bench.phase.get() == Phase::Shown;
     let thumb = move || {
         let pane = stage.pane.get()?;
@@ -593,9 +621,9 @@ fn Corners() -> impl IntoView {
                 <span>{settings.s(S::SetUpTab)}</span><small>{move || bench.scenario.with(|s| super::drawer::glance(settings.reader(), s))}</small></button>
             <div class="hand-tools">
                 <button type="button" class="icon" id="undo" prop:disabled=move || !bench.can_undo() aria-label=settings.s(crate::texts::Key::Undo)
-                    on:click=move |_| bench.undo()><i class="i-undo" aria-hidden="true"></i></button>
+                    on:click=move |_| stepped(Bench::undo)><i class="i-undo" aria-hidden="true"></i></button>
                 <button type="button" class="icon" id="redo" prop:disabled=move || !bench.can_redo() aria-label=settings.s(crate::texts::Key::Redo)
-                    on:click=move |_| bench.redo()><i class="i-redo" aria-hidden="true"></i></button>
+                    on:click=move |_| stepped(Bench::redo)><i class="i-redo" aria-hidden="true"></i></button>
             </div>
         </Show>
     }

@@ -4,7 +4,6 @@ use super::player::provide_player;
 use super::stage::{Picture, provide_stage};
 use super::state::{Phase, bench, provide_bench};
 use super::strip::Strip;
-use crate::practice::thumbs::Thumb;
 use crate::rules::{place, places};
 use crate::scenario::file::{Fault, LARGEST_FILE_BYTES, read_whole};
 use crate::scenario::link::fragment;
@@ -46,6 +45,13 @@ pub fn App() -> impl IntoView {
         }
         all.join(" ")
     };
+    // What was said in another language or other units is no longer so.
+    Effect::new(move |old: Option<()>| {
+        settings.reader();
+        if old.is_some() {
+            bench.said.set(String::new());
+        }
+    });
     // The bench fills the window and never scrolls; the rooms do.
     Effect::new(move |_| {
         if let Some(body) = document().body() {
@@ -62,7 +68,7 @@ pub fn App() -> impl IntoView {
         // The second module mounts here and takes the line away.
         <div id="rooms" class:away=move || view.get() == View::Bench><p class="wait" role="status">
             {move || (!missing.get()).then(|| settings.t(Key::RoomsComing))}</p></div>
-        <main class="bench" class:away=move || view.get() != View::Bench>
+        <main class="bench" on:pointerdown=|_| shut_menu() class:away=move || view.get() != View::Bench>
             <section class="scene" aria-labelledby="scene-h">
                 <h2 id="scene-h" class="vh">{settings.s(Key::SceneHeading)}</h2>
                 <p id="scene-words" class="vh">{words}</p>
@@ -113,6 +119,7 @@ fn Update() -> impl IntoView {
 /// The bar is one tab stop; the arrow keys go along it.
 fn along_the_bar(ev: web_sys::KeyboardEvent) {
     let by = match ev.key().as_str() {
+        "Escape" => return shut_menu(),
         "ArrowRight" => 1,
         "ArrowLeft" => -1,
         _ => return,
@@ -273,28 +280,6 @@ pub fn Files() -> impl IntoView {
                     settings.t(if bench.kept.get() { Key::Kept } else { Key::NotKept })
                 }}</p>
         </section>
-    }
-}
-
-/// Rules of thumb beside the numbers.
-#[component]
-pub fn Thumbs() -> impl IntoView {
-    let settings = settings();
-    let rows = move || {
-        let r = settings.reader();
-        Thumb::ALL
-            .into_iter()
-            .map(|t| {
-                let (says, fares, told) = say::thumb(r, t);
-                view! { <li><p><strong>{fares}</strong>" "<q>{says}</q></p><p>{told}</p></li> }
-            })
-            .collect_view()
-    };
-    view! {
-        <details class="part thumbs">
-            <summary><span class="what"><strong>{settings.s(Key::ThumbsHeading)}</strong></span></summary>
-            <div class="controls findings"><p class="hint">{settings.s(Key::ThumbsHint)}</p><ul>{rows}</ul></div>
-        </details>
     }
 }
 

@@ -21,6 +21,8 @@ pub struct Stage {
     pub whole: RwSignal<bool>,
     /// What lies in the picture's place.
     pub layer: RwSignal<Option<Layer>>,
+    /// What opened it, to give the focus back.
+    pub opener: StoredValue<String>,
     /// The flag is in hand: the ground has to be seen.
     pub flag: RwSignal<bool>,
     /// The frame on its pixels.
@@ -73,7 +75,14 @@ pub fn provide_stage(bench: Bench, player: Player) -> Stage {
         })?;
         Some(Pane { frame, width_px, height_px })
     });
-    let stage = Stage { size, whole, layer: RwSignal::new(None), flag, pane };
+    let stage = Stage {
+        size,
+        whole,
+        layer: RwSignal::new(None),
+        opener: StoredValue::new(String::new()),
+        flag,
+        pane,
+    };
     provide_context(stage);
     // A fall is watched from near, and nothing lies over it.
     Effect::new(move |old: Option<Phase>| {
@@ -122,7 +131,7 @@ pub fn Picture() -> impl IntoView {
         }
     });
     view! {
-        <div class="pane" node_ref=pane>
+        <div class="pane" node_ref=pane prop:inert=move || stage.is_covered()>
             <Drawing />
             <Overlay />
         </div>

@@ -276,6 +276,7 @@ impl Bench {
     }
 
     fn back_to_choosing(self) {
+        self.said.set(String::new());
         self.generation.update_value(|g| *g += 1);
         if self.phase.get_untracked() != Phase::Choosing {
             if let Some(r) = self.run.get_untracked() {

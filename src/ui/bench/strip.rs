@@ -7,6 +7,7 @@ use super::player::{Player, player};
 use super::stage::stage;
 use super::state::{Bench, Phase, Said, bench};
 use crate::grade::report::Report;
+use crate::grade::scoring::Grade;
 use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::rules::{Severity, advice};
 use crate::scenario::Below;
@@ -25,9 +26,10 @@ pub fn mark(s: Severity) -> AnyView {
         Severity::Critical => ("verdict-sign fail", "M12 2a10 10 0 1 0 .01 0ZM8 8l8 8M16 8l-8 8"),
         Severity::Major => ("verdict-sign caution", "M12 3L22.5 21H1.5ZM12 9v6M12 18v.6"),
         Severity::Minor => ("verdict-sign caution", "M12 3L22.5 21H1.5ZM12 9v6M12 18v.6"),
-        Severity::Note => {
-            ("verdict-sign note", "M8 2h8l6 6v8l-6 6H8l-6-6V8ZM9 9.5a3 3 0 1 1 4.5 2.6c-1 .6-1.5 1-1.5 2M12 17v.6")
-        }
+        Severity::Note => (
+            "verdict-sign note",
+            "M8 2h8l6 6v8l-6 6H8l-6-6V8ZM9 9.5a3 3 0 1 1 4.5 2.6c-1 .6-1.5 1-1.5 2M12 17v.6",
+        ),
         Severity::Good => ("verdict-sign ok", "M12 2a10 10 0 1 0 .01 0ZM7 12.5l3.4 3.4L17 9"),
     };
     view! { <svg class=class viewBox="0 0 24 24" aria-hidden="true"><path d=shape /></svg> }.into_any()
@@ -61,7 +63,7 @@ pub fn Strip() -> impl IntoView {
         <section class="strip" id="strip">{move || match bench.phase.get() {
             Phase::Choosing => view! { <Question /> }.into_any(),
             Phase::Computing | Phase::Playing => view! { <Showing /> }.into_any(),
-            Phase::Shown => view! { <Result /> }.into_any(),
+            Phase::Shown => view! { <Outcomes /> }.into_any(),
         }}</section>
     }
 }
@@ -151,6 +153,10 @@ fn Guess() -> impl IntoView {
                     if let Ok(x) = event_target_value(&ev).trim().replace(',', ".").parse::<f64>() {
                         bench.set_guess(x / untrack(per_m));
                     }
+                    // What is no number goes again: the field says what counts.
+                    if let Some(e) = ev.target().and_then(|t| t.dyn_into::<web_sys::HtmlInputElement>().ok()) {
+                        e.set_value(&untrack(shown));
+                    }
                 }
                 on:keydown=move |ev| match ev.key().as_str() {
                     "ArrowUp" => { ev.prevent_default(); nudge(1.0) }
@@ -178,25 +184,30 @@ fn Showing() -> impl IntoView {
     let speed = move || settings.t(if player.slow.get() { Key::SlowPlay } else { Key::TruePlay });
     view! {
         <div class="player" role="group" aria-label=settings.s(Key::PlayerRegion)>
-            <p class="locked">{locked}</p>
             <Show when=move || bench.phase.get() == Phase::Playing fallback=move || view! { <p class="stage">{settings.s(Key::Computing)}</p> }>
-                <p class="stage"><strong>{move || stage_word(bench, settings, player)}</strong><span>{time}</span><span class="speed">{speed}</span></p>
                 <div class="buttons">
                     <button type="button" on:click=move |_| player.toggle()>
                         {move || if player.playing.get() { settings.t(Key::Pause) } else { settings.t(Key::Resume) }}</button>
                     <button type="button" class="main" on:click=move |_| player.skip()>{settings.s(Key::Skip)}</button>
                 </div>
+            <p class="stage"><strong>{move || stage_word(bench, settings, player)}</strong><span>{time}</span><span class="speed">{speed}</span></p>
             </Show>
+            <p class="locked">{locked}</p>
         </div>
     }
 }
 
-/// The last thing that happened, as a word.
+/// So long an event's word stands, s.
+const WORD_S: f64 = 0.3;
+
+/// What has just happened, as a word.
 fn stage_word(bench: Bench, settings: Settings, player: Player) -> &'static str {
     let t = player.clock.get();
     bench.run.with(|r| {
         r.as_ref()
-            .and_then(|r| r.trace.events.iter().rfind(|e| e.time_s <= t + 1e-9).map(|e| e.kind))
+            .and_then(|r| {
+                r.trace.events.iter().rfind(|e| e.time_s <= t + 1e-9 && e.time_s > t - WORD_S).map(|e| e.kind)
+            })
             .map_or("", |k| settings.t(k.label()))
     })
 }
@@ -226,7 +237,7 @@ fn compared(r: Reader, run: &Report, said: Option<Said>, guess: Option<f64>) -> 
                     ],
                 ))
             }
-            None => Some(r.t(S::SaidRight).to_owned()),
+            None => Some(r.f(S::SaidRight, &[("said", r.t(said_words(Said::Ends(real), deck)))])),
         },
     }
 }
@@ -265,7 +276,7 @@ pub fn moments(t: &Trace, end_s: f64) -> Vec<(EventKind, f64)> {
 
 /// After the fall: mark, sentence, number, guess; the film; what next.
 #[component]
-fn Result() -> impl IntoView {
+fn Outcomes() -> impl IntoView {
     let (bench, settings, player, stage) = (bench(), settings(), player(), stage());
     let head = move || {
         let run = bench.run.get()?;
@@ -281,11 +292,22 @@ fn Result() -> impl IntoView {
             </div>
         })
     };
-    let change = move || {
-        let best = bench.effects.get().and_then(|e| e.ok()).and_then(|e| e.first().copied());
-        match best {
-            Some(e) => settings.t(e.change.short()),
-            None => settings.t(S::ChangeOne),
+    // What helps most, by its own name; where nothing is left that helps, back to the parts.
+    let effects = move || bench.effects.get().and_then(Result::ok);
+    let change = move || match effects() {
+        Some(all) => all.first().map_or(settings.t(S::ChangeFreely), |e| settings.t(e.change.short())),
+        None => settings.t(S::ChangeOne),
+    };
+    let to_change = move |_| {
+        let nothing = effects().is_some_and(|all| all.is_empty())
+            && bench
+                .run
+                .with(|r| r.as_ref().is_some_and(|r| matches!(r.grade, Grade::Graded { passes: true, .. })));
+        if nothing {
+            bench.leave_fall();
+            view::to_view("scene");
+        } else {
+            stage.open(Layer::Change);
         }
     };
     let stopped = move || {
@@ -315,7 +337,7 @@ fn Result() -> impl IntoView {
                 <button type="button" id="slow" on:click=move |_| if player.playing.get_untracked() { player.stop() } else { player.again(true) }>
                     {move || if player.playing.get() { settings.t(Key::Pause) } else { settings.t(S::Slow) }}</button>
                 <button type="button" id="why" on:click=move |_| stage.open(Layer::Why)>{settings.s(S::Why)}</button>
-                <button type="button" class="main" id="change" on:click=move |_| stage.open(Layer::Change)>{change}</button>
+                <button type="button" class="main" id="change" on:click=to_change>{change}</button>
             </div>
             <div class="more">
                 {more}
@@ -386,7 +408,7 @@ fn still_of(at_s: f64) -> Option<impl IntoView> {
             .fit(0.7, 0.5);
     let shapes = crate::scene::figure::figure(&q, &run.set_up, g);
     Some(view! {
-        <svg class="drawing small" viewBox=crate::ui::shared::figure::view_box(frame) aria-hidden="true">
+        <svg class="drawing small" viewBox=frame.view_box() aria-hidden="true">
             {crate::ui::shared::figure::still(crate::scene::house::house(g, &run.set_up))}{crate::ui::shared::figure::still(shapes)}</svg>
     })
 }

@@ -4,13 +4,14 @@
 use super::visit;
 use crate::physics::trace::Trace;
 use crate::practice::lessons::{ALONG_M, Better, Ending, Lesson, better};
+use crate::practice::thumbs::Thumb;
 use crate::quiz::questions::ItemKind;
 use crate::scenario::Scenario;
 use crate::studies::along_wall::Swing;
 use crate::studies::published;
 use crate::texts::Room as W;
 use crate::texts::Text;
-use crate::texts::{Key, ask};
+use crate::texts::{Key, ask, say};
 use crate::ui::shared::asking;
 use crate::ui::shared::figure::{Falls, Still};
 use crate::ui::shared::front::front;
@@ -86,7 +87,7 @@ pub fn Lessons() -> impl IntoView {
                         <h3>{settings.s(W::MoreHeading)}</h3>
                         <ul class="lesson-list more">{more()}</ul>
                         {move || { cleared.track(); view! { <Endings /> } }}
-                        <HowWeKnow />
+                        <HowWeKnow /><Thumbs />
                         <button type="button" id="clear-progress" on:click=move |_| {
                             store::clear_progress();
                             done.set(vec![]);
@@ -390,5 +391,27 @@ fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl In
             </form>
             {told}
         </section>
+    }
+}
+
+/// Rules of thumb beside the numbers.
+#[component]
+fn Thumbs() -> impl IntoView {
+    let settings = settings();
+    let rows = move || {
+        let r = settings.reader();
+        Thumb::ALL
+            .into_iter()
+            .map(|t| {
+                let (says, fares, told) = say::thumb(r, t);
+                view! { <li><p><strong>{fares}</strong>" "<q>{says}</q></p><p>{told}</p></li> }
+            })
+            .collect_view()
+    };
+    view! {
+        <details class="part thumbs">
+            <summary><span class="what"><strong>{settings.s(W::ThumbsHeading)}</strong></span></summary>
+            <div class="controls findings"><p class="hint">{settings.s(W::ThumbsHint)}</p><ul>{rows}</ul></div>
+        </details>
     }
 }

@@ -5,10 +5,10 @@ use super::settings::settings;
 use crate::geometry::Geometry;
 use crate::physics::trace::{EventKind, Trace};
 use crate::scenario::Scenario;
-use crate::scene::camera::{Frame, whole};
+use crate::scene::camera::whole;
 use crate::scene::figure::{figure, ghost};
 use crate::scene::house::house;
-use crate::scene::ink::{Shape, cm};
+use crate::scene::ink::Shape;
 use crate::scene::{at, standing_scene};
 use crate::texts::Key;
 use crate::texts::Room as W;
@@ -31,11 +31,6 @@ pub fn decisive_s(t: &Trace) -> f64 {
         .map(|at_s| at_s + SEEN_AFTER_S)
         .filter(|at_s| landed.is_none_or(|l| *at_s < l));
     gone.or(landed).or_else(|| t.time_of(EventKind::Lowest)).unwrap_or(0.0)
-}
-
-/// A frame as an SVG's view box.
-pub fn view_box(f: Frame) -> String {
-    format!("{} {} {} {}", cm(f.left_m), cm(-f.top_m), cm(f.width_m()), cm(f.height_m()))
 }
 
 /// Paths that stand still.
@@ -92,8 +87,9 @@ pub fn Still(set_up: RwSignal<Scenario>) -> impl IntoView {
     let settings = settings();
     let words = move || set_up.with(|s| crate::texts::say::state(settings.reader(), s).join(" "));
     let shown = move || {
-        geometry
-            .with(|g| g.as_ref().map_or("0 0 100 100".to_owned(), |g| view_box(set_up.with(|s| whole(g, s)))))
+        geometry.with(|g| {
+            g.as_ref().map_or("0 0 100 100".to_owned(), |g| set_up.with(|s| whole(g, s)).view_box())
+        })
     };
     let built = move || {
         let s = same_house.get();
@@ -153,7 +149,7 @@ pub fn Falls(
         view! { <Moving shapes=shapes class="ghost" /> }
     });
     let g = Geometry::of(&a);
-    let shown = g.as_ref().map_or(String::new(), |g| view_box(whole(g, &a)));
+    let shown = g.as_ref().map_or(String::new(), |g| whole(g, &a).view_box());
     fn frame(clock: RwSignal<f64>, end_s: f64, turn: StoredValue<u32>, mine: u32, last_ms: f64) {
         request_animation_frame(move || {
             if turn.try_get_value() != Some(mine) {

@@ -1,6 +1,6 @@
 //! The front view as a picture.
 
-use super::figure::{defs, still, view_box};
+use super::figure::{defs, still};
 use crate::geometry::Geometry;
 use crate::scenario::Scenario;
 use crate::scene::front::Front;
@@ -19,7 +19,7 @@ pub fn front(
     let g = Geometry::of(s);
     let shown = g.map(|g| {
         let f = Front { s, g: &g, along_m, swing, thing_m, reach_m };
-        (view_box(f.bounds()), f.shapes())
+        (f.bounds().view_box(), f.shapes())
     });
     shown.map(|(frame, shapes)| {
         view! { <svg class="drawing front" viewBox=frame preserveAspectRatio="xMidYMid meet" role="img" aria-label=label>{defs()}{still(shapes)}</svg> }

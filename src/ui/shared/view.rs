@@ -261,6 +261,19 @@ pub fn fetch_rooms(lost: RwSignal<bool>) {
     );
 }
 
+/// Moves focus to an element, or to another where that one is gone.
+pub fn focus_on(id: String, or: &'static str) {
+    request_animation_frame(move || {
+        let find = |id: &str| {
+            document().get_element_by_id(id).and_then(|e| e.dyn_into::<web_sys::HtmlElement>().ok())
+        };
+        match find(&id) {
+            Some(e) => drop(e.focus()),
+            None => to_view(or),
+        }
+    });
+}
+
 /// Moves focus to an element, and with it what is on the screen: the button that was pressed is gone.
 pub fn to_view(id: &'static str) {
     request_animation_frame(move || {
@@ -269,14 +282,6 @@ pub fn to_view(id: &'static str) {
             && let Ok(focus) = e.1.dyn_into::<js_sys::Function>()
         {
             let _ = focus.call0(&e.0);
-        }
-        // Where the drawing stays at the top of the window, what belongs to it follows right below.
-        let narrow = window().match_media("(max-width: 919px) and (min-height: 600px)").ok().flatten();
-        if id == "scene"
-            && narrow.is_some_and(|m| m.matches())
-            && let Ok(Some(under)) = document().query_selector(".under")
-        {
-            under.scroll_into_view_with_bool(true);
         }
     });
 }

@@ -30,7 +30,8 @@ async fn findings(page: &Page) -> Res<String> {
 
 /// Back to the set-up.
 async fn back(page: &Page) -> Res {
-    page.js("document.querySelector('#shut')?.click(); document.querySelector('#leave-fall')?.click()").await?;
+    page.js("document.querySelector('#shut')?.click(); document.querySelector('#leave-fall')?.click()")
+        .await?;
     page.wait("#play").await?;
     Ok(())
 }
@@ -363,6 +364,9 @@ async fn the_anchor_is_computed_and_rules_of_thumb_stand_beside_numbers() -> Res
     let drawn = page.js("return document.querySelector('svg.section').getAttribute('aria-label')").await?;
     assert!(drawn.as_str().is_some_and(|d| d.contains("16 fasteners in the rafters, 2")), "{drawn}");
     assert_ne!(before, page.text(".strength").await?);
+    page.shut().await?;
+    page.click(".views button:nth-child(2)").await?;
+    page.wait(".thumbs").await?;
     page.js("document.querySelector('.thumbs').open = true").await?;
     let thumbs = page.text(".thumbs").await?;
     assert!(thumbs.contains("agrees in part") && thumbs.contains("2,000 lb"), "{thumbs}");
@@ -441,11 +445,9 @@ async fn a_wet_ladder_that_nobody_tied_slides_out() -> Res {
     assert!(words.as_str().is_some_and(|w| w.contains("the ladder’s foot slides out")), "{words}");
     page.js("document.querySelector('#shut').click()").await?;
     // Drawn where it went, not where it stood.
-    let moved =
-        page.js("return document.querySelector('#scene .rail.far').getAttribute('d')").await?;
+    let moved = page.js("return document.querySelector('#scene .rail.far').getAttribute('d')").await?;
     page.js("document.querySelector('.film input[type=range]').value = 0; document.querySelector('.film input[type=range]').dispatchEvent(new Event('input'))").await?;
-    let stood =
-        page.js("return document.querySelector('#scene .rail.far').getAttribute('d')").await?;
+    let stood = page.js("return document.querySelector('#scene .rail.far').getAttribute('d')").await?;
     assert_ne!(moved, stood);
     finish(page).await
 }

@@ -72,7 +72,9 @@ async fn a_part_is_dragged_by_mouse_and_by_touch_and_undone_as_one() -> Res {
         assert_eq!(number(&page, "h-grab-above_dring_m").await?, 0.15);
         // Climbing leaves the grab where it is.
         drag(&page, "Worker", 0.0, 25.0, touch).await?;
-        assert!(page.js("return document.querySelector('.handle.held .spot').dataset.part").await? == "Worker");
+        assert!(
+            page.js("return document.querySelector('.handle.held .spot').dataset.part").await? == "Worker"
+        );
         assert!(number(&page, "h-stance-ladder-standing_height_m").await? < 3.5);
         // As far as the link reaches.
         assert!(number(&page, "f-grab-above_dring_m").await? > 0.16);

@@ -43,7 +43,8 @@ const SET_UPS: [&str; 34] = [
 
 async fn open(page: &Page, set_up: &str) -> Res {
     let link: String = set_up.bytes().map(|b| format!("%{b:02x}")).collect();
-    page.js("document.querySelector('#shut')?.click(); document.querySelector('#leave-fall')?.click()").await?;
+    page.js("document.querySelector('#shut')?.click(); document.querySelector('#leave-fall')?.click()")
+        .await?;
     page.js(&format!("location.hash = '#s={link}'")).await?;
     tokio::time::sleep(std::time::Duration::from_millis(120)).await;
     page.js("document.querySelector('#keep-this')?.click()").await?;
@@ -124,7 +125,10 @@ async fn the_worker_is_large_and_play_is_in_sight_at_every_size() -> Res {
         assert!(standing >= before, "{width}x{height}: {standing} px");
         let play = page.js("const b = document.querySelector('#play').getBoundingClientRect(); return b.bottom <= innerHeight && b.right <= innerWidth").await?;
         assert_eq!(play, Value::Bool(true), "{width}x{height}: Play is out of sight");
-        page.js("document.querySelectorAll('.answer input')[0].click(); document.querySelector('#play').click()").await?;
+        page.js(
+            "document.querySelectorAll('.answer input')[0].click(); document.querySelector('#play').click()",
+        )
+        .await?;
         page.wait(".player .main").await?;
         tokio::time::sleep(std::time::Duration::from_millis(1200)).await;
         let falling = page.js(TALL).await?.as_f64().unwrap_or(0.0);
@@ -173,13 +177,18 @@ async fn a_guess_is_told_beside_what_came_of_it() -> Res {
 async fn a_part_that_can_go_no_further_says_what_stops_it() -> Res {
     let page = Page::open(LAPTOP).await?;
     let drag = |dy: i32| {
-        format!("const h = document.querySelector('.handle .spot[data-part=Grab]'); const b = h.getBoundingClientRect(); \
+        format!(
+            "const h = document.querySelector('.handle .spot[data-part=Grab]'); const b = h.getBoundingClientRect(); \
             const at = (k, y) => h.dispatchEvent(new PointerEvent(k, {{ bubbles: true, pointerId: 1, clientX: b.x + b.width / 2, clientY: b.y + b.height / 2 + y }})); \
-            at('pointerdown', 0); at('pointermove', {dy}); at('pointermove', {dy})")
+            at('pointerdown', 0); at('pointermove', {dy}); at('pointermove', {dy})"
+        )
     };
     page.js(&drag(400)).await?;
     assert_eq!(page.text(".stop-word").await?, "taut");
-    let (lens, part) = ("document.querySelector('.hand-lens').getBoundingClientRect()", "document.querySelector('.handle.held .ring').getBoundingClientRect()");
+    let (lens, part) = (
+        "document.querySelector('.hand-lens').getBoundingClientRect()",
+        "document.querySelector('.handle.held .ring').getBoundingClientRect()",
+    );
     let clear = page.js(&format!("const a = {lens}, b = {part}; return a.right < b.left || b.right < a.left || a.bottom < b.top || b.bottom < a.top")).await?;
     assert_eq!(clear, Value::Bool(true));
     page.js("document.querySelector('.handle .spot[data-part=Grab]').dispatchEvent(new PointerEvent('pointerup', { bubbles: true, pointerId: 1 }))").await?;
@@ -212,7 +221,11 @@ async fn the_scene_is_the_third_stop() -> Res {
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn forced_colours_show_what_is_chosen() -> Res {
     let page = Page::open(LAPTOP).await?;
-    page.cdp("Emulation.setEmulatedMedia", serde_json::json!({ "features": [{ "name": "forced-colors", "value": "active" }] })).await?;
+    page.cdp(
+        "Emulation.setEmulatedMedia",
+        serde_json::json!({ "features": [{ "name": "forced-colors", "value": "active" }] }),
+    )
+    .await?;
     page.js("document.querySelectorAll('.answer input')[1].click()").await?;
     let look = page.js("const s = [...document.querySelectorAll('.answer span')].map((e) => getComputedStyle(e).backgroundColor); return [s[0] !== s[1], s[0] === s[2]]").await?;
     assert_eq!(look, serde_json::json!([true, true]));

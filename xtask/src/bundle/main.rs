@@ -18,6 +18,9 @@ const MODULES: [(&str, bool); 3] = [("shortfall", true), ("rooms", false), ("eng
 /// Of the page's folder, what the bundle does not take as it is.
 const NOT_COPIED: [&str; 2] = ["sw.js", "picture.png"];
 
+/// Where the page shows the default set-up before the app has started.
+const PICTURE: &str = "<!-- the first picture -->";
+
 fn main() -> Done {
     let mut args = std::env::args_os().skip(1).map(PathBuf::from);
     let (Some(built), Some(root), Some(dist)) = (args.next(), args.next(), args.next()) else {
@@ -41,6 +44,12 @@ fn main() -> Done {
             fs::copy(entry.path(), dist.join(&name))?;
         }
     }
+    let index = dist.join("index.html");
+    let html = fs::read_to_string(&index)?;
+    if !html.contains(PICTURE) {
+        return Err("the page has no place for the first picture".into());
+    }
+    fs::write(&index, html.replace(PICTURE, &shortfall::scene::first::picture()))?;
     fs::write(dist.join("notices.txt"), notices::all(&root)?)?;
     finish::finish(&dist, &fs::read_to_string(root.join("public/sw.js"))?)
 }

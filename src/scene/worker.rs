@@ -101,6 +101,17 @@ impl Bones {
     /// The same with the arms laid on the house where the engine lets them through it: arms meet the ground
     /// alone there, since they begin against the wall.
     pub fn beside(mut self, g: &Geometry) -> Bones {
+        // A worker who lies on the roof has the arms on it, not under the soffit.
+        let (d, shoulder) = (g.down_slope, self.arm[0]);
+        let above_m = |q: P| (q.y - g.eave.y) * d.x - (q.x - g.eave.x) * d.y;
+        if above_m(shoulder) > -ARM_M && shoulder.x < g.eave.x + 0.3 && shoulder.y > g.fascia.y {
+            for joint in &mut self.arm[1..] {
+                let lift_m = ARM_M - above_m(*joint);
+                if lift_m > 0.0 && joint.x < g.eave.x + 0.1 {
+                    *joint = p(joint.x - d.y * lift_m, joint.y + d.x * lift_m);
+                }
+            }
+        }
         for joint in &mut self.arm[1..] {
             *joint = out_of_house(g, *joint, ARM_M);
         }

@@ -151,7 +151,7 @@ pub fn Layers() -> impl IntoView {
     };
     view! {
         <Show when=move || open.get().is_some()>
-            <section class="layer" data-layer=move || open.get().map_or("", Layer::id) aria-labelledby="layer-h"
+            <div class="layer" role="group" data-layer=move || open.get().map_or("", Layer::id) aria-labelledby="layer-h"
                 on:keydown=move |ev| if ev.key() == "Escape" { ev.prevent_default(); stage.close() }>
                 <div class="layer-head">
                     <h2 id="layer-h" tabindex="-1">{move || open.get().map_or("", |l| settings.t(if l == Layer::Part { part_name(bench.held.get()) } else { l.name() }))}</h2>
@@ -160,7 +160,7 @@ pub fn Layers() -> impl IntoView {
                         <b aria-hidden="true" class="cross"></b><span>{settings.s(S::BackToPicture)}</span></button>
                 </div>
                 <div class="layer-body" tabindex="0">{body}</div>
-            </section>
+            </div>
         </Show>
     }
 }

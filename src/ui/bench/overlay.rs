@@ -366,7 +366,7 @@ fn Lenses() -> impl IntoView {
                     Held::Worker => scene.dring,
                     other => other.at(&g),
                 });
-                leaders.push_str(&lens_leader(&a, at, &pane));
+                leaders.push_str(&lens_leader(&a, px * if wide { 2.9 } else { 1.4 }, at, &pane));
                 lens_button(part, &a, px, r, &now, wide)
             })
             .collect_view();
@@ -386,7 +386,7 @@ fn lens_places(pane: &Pane, g: &Geometry, count: usize, px: f64) -> Vec<Area> {
             .map(|i| Area {
                 x_px: 4.0,
                 y_px: 6.0 + high * i as f64,
-                width_px: 92.0,
+                width_px: 106.0,
                 height_px: side + px * 1.4,
             })
             .collect();
@@ -410,8 +410,8 @@ fn lens_places(pane: &Pane, g: &Geometry, count: usize, px: f64) -> Vec<Area> {
 }
 
 /// From the lens's rim to its part, or to where the part leaves the picture.
-fn lens_leader(a: &Area, at: (f64, f64), pane: &Pane) -> String {
-    let r = (a.width_px.min(a.height_px)) / 2.0;
+fn lens_leader(a: &Area, words_px: f64, at: (f64, f64), pane: &Pane) -> String {
+    let r = a.width_px.min(a.height_px - words_px) / 2.0;
     let (cx, cy) = (a.x_px + a.width_px / 2.0, a.y_px + r.min(a.height_px / 2.0));
     let (dx, dy) = (at.0 - cx, at.1 - cy);
     let far = dx.hypot(dy);
@@ -633,9 +633,8 @@ fn Corners() -> impl IntoView {
 #[component]
 pub fn Overlay() -> impl IntoView {
     let bench = bench();
-    let holds = move || {
-        bench.prediction.get() == Some(Said::Ends(Outcome::Stopped)) || bench.prediction.get().is_none()
-    };
+    // Where the boots stop is asked of who says that it holds.
+    let holds = move || bench.prediction.get() == Some(Said::Ends(Outcome::Stopped));
     view! {
         <div class="overlay">
             <Lenses />

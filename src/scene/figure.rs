@@ -68,6 +68,83 @@ fn ladder(q: &Scene, g: &Geometry, out: &mut Vec<Shape>) {
     out.push(Shape::new("shoe", shoe + &pad));
 }
 
+/// What an anchor is made of.
+#[derive(Default)]
+struct Tied {
+    solid: String,
+    fine: String,
+    plate: String,
+    /// What it left behind.
+    left: String,
+    ring: P,
+}
+
+/// A plate with its nails, over the ridge or on the slope; or gone from there, with holes and splinters.
+fn ridge_plate(t: &mut Tied, s: &Scenario, g: &Geometry, (here, there): (Turned, Turned), away: bool) {
+    let home = g.anchor;
+    // Where a plate lies over the ridge it bends with it.
+    let on_ridge = (home.x - g.ridge.x).abs() < 0.25 && !away;
+    let sag = if on_ridge { 0.3 * libm::tan(libm::acos(g.down_slope.x)) } else { 0.0 };
+    t.plate = closed(&here.all(&[
+        (-0.3, 0.012 - sag),
+        (0.0, 0.012),
+        (0.3, 0.012 - sag),
+        (0.3, 0.032 - sag),
+        (0.0, 0.04),
+        (-0.3, 0.032 - sag),
+    ]));
+    // Nails: into the wood, or still in the plate when it has gone.
+    let deep = if s.anchor.kind == AnchorKind::RidgePlateInFraming { 0.11 } else { 0.075 };
+    for x in [-0.24, -0.14, 0.14, 0.24] {
+        let y = 0.03 - sag * (f64::abs(x) / 0.3);
+        t.fine.push_str(&line(&[here.place(x, y), here.place(x * 1.02, y - deep)]));
+    }
+    if away {
+        // Holes and splinters where it was.
+        let rise = 0.3
+            * libm::tan(libm::acos(g.down_slope.x))
+            * f64::from(u8::from((home.x - g.ridge.x).abs() < 0.25));
+        for x in [-0.24, -0.14, 0.14, 0.24] {
+            let y = -rise * (f64::abs(x) / 0.3);
+            t.left.push_str(&closed(&there.all(&[
+                (x - 0.035, y),
+                (x - 0.01, y + 0.05),
+                (x, y - 0.05),
+                (x + 0.012, y + 0.065),
+                (x + 0.035, y),
+            ])));
+        }
+    }
+}
+
+/// A chimney with a sling round it; gone (where to), its upper courses have shifted on the bed joint.
+fn chimney(t: &mut Tied, s: &Scenario, home: P, gone: Option<Turned>) {
+    let away = gone.is_some();
+    let (w, h, sling) =
+        (s.anchor.chimney.width_m, s.anchor.chimney.height_m, s.anchor.chimney.sling_height_m);
+    let base = p(home.x, home.y - 0.3);
+    // The joint that opens lies under the sling's pull: what is over it has shifted.
+    let joint = (0.3 + sling * 0.5).min(h);
+    let shift = if away { 0.16 } else { 0.0 };
+    t.solid = rect(p(base.x - w / 2.0, base.y), p(base.x + w / 2.0, base.y + joint));
+    let top = Turned { at: p(base.x + shift, base.y + joint), by_rad: if away { -0.09 } else { 0.0 } };
+    let over = (h + 0.3 - joint).max(0.1);
+    t.solid.push_str(&closed(&top.all(&[
+        (-w / 2.0, 0.0),
+        (w / 2.0, 0.0),
+        (w / 2.0, over),
+        (-w / 2.0, over),
+    ])));
+    let n = (over / 0.13) as usize;
+    for i in 1..=n {
+        t.fine.push_str(&line(&top.all(&[(-w / 2.0, 0.13 * i as f64), (w / 2.0, 0.13 * i as f64)])));
+    }
+    let b = gone.unwrap_or(Turned { at: p(base.x, base.y + 0.3 + sling), by_rad: 0.0 });
+    let half = if away { 0.16 } else { w / 2.0 + 0.02 };
+    t.plate = closed(&b.all(&[(-half, -0.03), (half, -0.03), (half, 0.03), (-half, 0.03)]));
+    t.ring = b.place(half + 0.05, 0.0);
+}
+
 /// What the rope is tied to, where it is now; and what it left behind.
 fn anchor(q: &Scene, s: &Scenario, g: &Geometry, out: &mut Vec<Shape>) {
     let away = matches!(q.gone, Gone::Anchor(_));
@@ -82,114 +159,54 @@ fn anchor(q: &Scene, s: &Scenario, g: &Geometry, out: &mut Vec<Shape>) {
             libm::atan2(g.down_slope.y, g.down_slope.x).copysign(if home.x < g.ridge.x { 1.0 } else { -1.0 })
         },
     };
-    let (mut solid, mut fine, mut plate, mut left) =
-        (String::new(), String::new(), String::new(), String::new());
-    // Where a plate lies over the ridge it bends with it.
-    let on_ridge = (home.x - g.ridge.x).abs() < 0.25 && !away;
-    let sag = if on_ridge { 0.3 * libm::tan(libm::acos(g.down_slope.x)) } else { 0.0 };
-    let mut ring = here.place(0.0, 0.075);
+    let mut t = Tied { ring: here.place(0.0, 0.075), ..Tied::default() };
     match s.anchor.kind {
         AnchorKind::RidgePlateInFraming | AnchorKind::RidgePlateInSheathing => {
-            plate = closed(&here.all(&[
-                (-0.3, 0.012 - sag),
-                (0.0, 0.012),
-                (0.3, 0.012 - sag),
-                (0.3, 0.032 - sag),
-                (0.0, 0.04),
-                (-0.3, 0.032 - sag),
-            ]));
-            // Nails: into the wood, or still in the plate when it has gone.
-            let deep = if s.anchor.kind == AnchorKind::RidgePlateInFraming { 0.11 } else { 0.075 };
-            for x in [-0.24, -0.14, 0.14, 0.24] {
-                let y = 0.03 - sag * (f64::abs(x) / 0.3);
-                fine.push_str(&line(&[here.place(x, y), here.place(x * 1.02, y - deep)]));
-            }
-            if away {
-                // Holes and splinters where it was.
-                let rise = 0.3
-                    * libm::tan(libm::acos(g.down_slope.x))
-                    * f64::from(u8::from((home.x - g.ridge.x).abs() < 0.25));
-                for x in [-0.24, -0.14, 0.14, 0.24] {
-                    let y = -rise * (f64::abs(x) / 0.3);
-                    left.push_str(&closed(&there.all(&[
-                        (x - 0.035, y),
-                        (x - 0.01, y + 0.05),
-                        (x, y - 0.05),
-                        (x + 0.012, y + 0.065),
-                        (x + 0.035, y),
-                    ])));
-                }
-            }
+            ridge_plate(&mut t, s, g, (here, there), away);
         }
-        AnchorKind::ChimneySling => {
-            let (w, h, sling) =
-                (s.anchor.chimney.width_m, s.anchor.chimney.height_m, s.anchor.chimney.sling_height_m);
-            let base = p(home.x, home.y - 0.3);
-            // The joint that opens lies under the sling's pull: what is over it has shifted.
-            let joint = (0.3 + sling * 0.5).min(h);
-            let shift = if away { 0.16 } else { 0.0 };
-            solid = rect(p(base.x - w / 2.0, base.y), p(base.x + w / 2.0, base.y + joint));
-            let top =
-                Turned { at: p(base.x + shift, base.y + joint), by_rad: if away { -0.09 } else { 0.0 } };
-            let over = (h + 0.3 - joint).max(0.1);
-            solid.push_str(&closed(&top.all(&[
-                (-w / 2.0, 0.0),
-                (w / 2.0, 0.0),
-                (w / 2.0, over),
-                (-w / 2.0, over),
-            ])));
-            let n = (over / 0.13) as usize;
-            for i in 1..=n {
-                fine.push_str(&line(&top.all(&[(-w / 2.0, 0.13 * i as f64), (w / 2.0, 0.13 * i as f64)])));
-            }
-            let band = if away { at } else { p(base.x, base.y + 0.3 + sling) };
-            let b = Turned { at: band, by_rad: if away { slope } else { 0.0 } };
-            let half = if away { 0.16 } else { w / 2.0 + 0.02 };
-            plate = closed(&b.all(&[(-half, -0.03), (half, -0.03), (half, 0.03), (-half, 0.03)]));
-            ring = b.place(half + 0.05, 0.0);
-        }
+        AnchorKind::ChimneySling => chimney(&mut t, s, home, away.then_some(here)),
         AnchorKind::VentPipe => {
             let lean = Turned { at: home, by_rad: if away { -1.0 } else { 0.0 } };
-            solid = closed(&lean.all(&[(-0.05, -0.12), (0.05, -0.12), (0.05, 0.5), (-0.05, 0.5)]));
-            plate = closed(&there.all(&[(-0.16, 0.0), (0.16, 0.0), (0.1, 0.03), (-0.1, 0.03)]));
-            ring = if away { at } else { p(home.x, home.y + 0.12) };
+            t.solid = closed(&lean.all(&[(-0.05, -0.12), (0.05, -0.12), (0.05, 0.5), (-0.05, 0.5)]));
+            t.plate = closed(&there.all(&[(-0.16, 0.0), (0.16, 0.0), (0.1, 0.03), (-0.1, 0.03)]));
+            t.ring = if away { at } else { p(home.x, home.y + 0.12) };
         }
         AnchorKind::RoofVent => {
             let lean =
                 Turned { at: if away { at } else { home }, by_rad: if away { slope - 0.4 } else { 0.0 } };
-            solid =
+            t.solid =
                 closed(&lean.all(&[(-0.16, -0.08), (0.16, -0.08), (0.16, 0.2), (0.0, 0.34), (-0.16, 0.2)]));
-            fine = line(&lean.all(&[(-0.1, 0.06), (0.1, 0.06)]))
+            t.fine = line(&lean.all(&[(-0.1, 0.06), (0.1, 0.06)]))
                 + &line(&lean.all(&[(-0.1, 0.13), (0.1, 0.13)]));
-            ring = lean.place(0.16, 0.1);
+            t.ring = lean.place(0.16, 0.1);
         }
         AnchorKind::AntennaMast => {
             let lean = Turned { at: home, by_rad: if away { -1.15 } else { 0.0 } };
-            plate = closed(&lean.all(&[(-0.02, -0.05), (0.02, -0.05), (0.02, 1.5), (-0.02, 1.5)]));
-            fine = line(&lean.all(&[(-0.3, 1.35), (0.3, 1.35)]))
+            t.plate = closed(&lean.all(&[(-0.02, -0.05), (0.02, -0.05), (0.02, 1.5), (-0.02, 1.5)]));
+            t.fine = line(&lean.all(&[(-0.3, 1.35), (0.3, 1.35)]))
                 + &line(&lean.all(&[(-0.2, 1.15), (0.2, 1.15)]));
-            ring = if away { at } else { p(home.x, home.y + 0.2) };
+            t.ring = if away { at } else { p(home.x, home.y + 0.2) };
         }
         AnchorKind::Gutter => {
             // A trough fixed to a board by one bracket; opened, it hangs from the other end.
             let open = Turned { at: home, by_rad: if away { -0.7 } else { 0.0 } };
-            plate =
+            t.plate =
                 line(&open.all(&[(-0.09, 0.16), (-0.09, 0.03), (0.06, 0.03), (0.09, 0.08), (0.09, 0.14)]));
-            fine = line(&open.all(&[(-0.09, 0.14), (0.09, 0.12)]));
-            solid = closed(&there.all(&[(-0.13, -0.02), (-0.09, -0.02), (-0.09, 0.2), (-0.13, 0.2)]));
-            ring = if away { at } else { p(home.x, home.y + 0.06) };
+            t.fine = line(&open.all(&[(-0.09, 0.14), (0.09, 0.12)]));
+            t.solid = closed(&there.all(&[(-0.13, -0.02), (-0.09, -0.02), (-0.09, 0.2), (-0.13, 0.2)]));
+            t.ring = if away { at } else { p(home.x, home.y + 0.06) };
         }
         AnchorKind::RatedEye => {
-            plate = closed(&here.all(&[(-0.09, 0.0), (0.09, 0.0), (0.07, 0.035), (-0.07, 0.035)]));
-            fine = line(&here.all(&[(0.0, 0.0), (0.0, -0.2)]))
+            t.plate = closed(&here.all(&[(-0.09, 0.0), (0.09, 0.0), (0.07, 0.035), (-0.07, 0.035)]));
+            t.fine = line(&here.all(&[(0.0, 0.0), (0.0, -0.2)]))
                 + &line(&here.all(&[(-0.04, -0.2), (0.04, -0.2)]));
         }
     }
-    out.push(Shape::new("brick", solid));
-    out.push(Shape::new("hole", left));
-    out.push(Shape::new("nails", fine));
-    out.push(Shape::new("plate", plate));
-    out.push(Shape::new("anchor", circle(ring, 0.06)));
+    out.push(Shape::new("brick", t.solid));
+    out.push(Shape::new("hole", t.left));
+    out.push(Shape::new("nails", t.fine));
+    out.push(Shape::new("plate", t.plate));
+    out.push(Shape::new("anchor", circle(t.ring, 0.06)));
 }
 
 fn rope(q: &Scene, s: &Scenario, out: &mut Vec<Shape>) {

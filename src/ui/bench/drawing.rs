@@ -2,10 +2,9 @@
 //! plays.
 
 use super::hand::{self, Handles};
-use super::layers::Layer;
 use super::player::player;
-use super::stage::stage;
-use super::state::{Phase, bench};
+use super::stage::{Layer, stage};
+use super::state::{Phase, answer, bench};
 use crate::scene::figure::{figure, ghost};
 use crate::scene::house::house;
 use crate::scene::{at, standing_scene};
@@ -75,7 +74,7 @@ pub fn Drawing() -> impl IntoView {
             (Phase::Shown, "w") => stage.open(Layer::Why),
             (Phase::Shown, "c") => stage.open(Layer::Change),
             (Phase::Choosing, "f") => view::to_view("guess"),
-            (Phase::Choosing, "1" | "2" | "3" | "4") => super::strip::answer(bench, &name),
+            (Phase::Choosing, "1" | "2" | "3" | "4") => answer(bench, &name),
             (Phase::Choosing, _) => hand::key(&ev, bench, settings),
             _ => player.key(&ev),
         }

@@ -7,98 +7,13 @@ use super::hand::{Hand, part_name};
 use super::map::RoomMap;
 use super::plot::Plot;
 use super::spread::Spread;
-use super::stage::{Stage, stage};
-use super::state::{Bench, Phase, bench};
+use super::stage::{Layer, stage};
+use super::state::{Phase, bench};
 use super::sums::{DropPieces, EnergyPieces};
 use super::verdict::{Changes, Findings, Told};
-use crate::physics::trace::Outcome;
 use crate::texts::Stage as S;
 use crate::ui::shared::settings::settings;
-use crate::ui::shared::view;
 use leptos::prelude::*;
-
-/// What lies there.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Layer {
-    /// The part in hand, from near.
-    Part,
-    /// Everything else of the set-up.
-    SetUp,
-    /// Why the fall went so.
-    Why,
-    /// One change.
-    Change,
-    /// The same fall along the wall.
-    Wall,
-    /// Where there is room.
-    Room,
-    /// How sure the numbers are.
-    Sure,
-}
-
-impl Layer {
-    fn name(self) -> S {
-        match self {
-            Layer::Part | Layer::SetUp => S::SetUpTab,
-            Layer::Why => S::Why,
-            Layer::Change => S::ChangeOne,
-            Layer::Wall => S::WallTab,
-            Layer::Room => S::RoomTab,
-            Layer::Sure => S::SureTab,
-        }
-    }
-
-    /// For a test or a style sheet.
-    pub fn id(self) -> &'static str {
-        match self {
-            Layer::Part => "part",
-            Layer::SetUp => "set-up",
-            Layer::Why => "why",
-            Layer::Change => "change",
-            Layer::Wall => "wall",
-            Layer::Room => "room",
-            Layer::Sure => "sure",
-        }
-    }
-
-    /// Those of a fall, as far as it has them.
-    pub fn of_fall(bench: Bench) -> Vec<Layer> {
-        bench.run.with(|r| {
-            let Some(t) = r.as_ref().map(|r| &r.trace) else { return vec![] };
-            let mut all = vec![Layer::Why, Layer::Change];
-            if t.is_sound() && t.outcome == Outcome::Stopped {
-                all.push(Layer::Wall);
-            }
-            if t.is_sound() && t.outcome != Outcome::LetGo {
-                all.extend([Layer::Room, Layer::Sure]);
-            }
-            all
-        })
-    }
-}
-
-impl Stage {
-    /// Puts a layer in the picture's place, with the focus in it.
-    pub fn open(self, layer: Layer) {
-        if self.layer.get_untracked().is_none() {
-            self.opener.set_value(document().active_element().map_or(String::new(), |e| e.id()));
-        }
-        self.layer.set(Some(layer));
-        view::to_view("layer-h");
-    }
-
-    /// Takes it away again; the focus goes back to what opened it.
-    pub fn close(self) {
-        self.layer.set(None);
-        view::focus_on(self.opener.get_value(), "scene");
-    }
-
-    /// Whether a layer lies over the whole picture.
-    pub fn is_covered(self) -> bool {
-        let beside = |l| matches!(l, Layer::Part | Layer::SetUp) && self.size.get().0 >= 760.0;
-        self.layer.get().is_some_and(|l| !beside(l))
-    }
-}
 
 /// The layer that lies there, if any.
 #[component]

@@ -1,16 +1,102 @@
 //! The stage: the pane that the picture is shown in, which part of the plane it shows, what lies over it.
 
-use super::drawing::Drawing;
-use super::layers::{Layer, Layers};
-use super::overlay::Overlay;
 use super::player::Player;
 use super::state::{Bench, Phase};
-use crate::physics::trace::EventKind;
+use crate::physics::trace::{EventKind, Outcome};
 use crate::scene::camera::{self, Pane};
-use leptos::html::Div;
+use crate::scene::labels::Area;
+use crate::texts::Stage as S;
+use crate::ui::shared::view;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::Closure;
+
+/// Wide enough for lenses of full size and a ruler, px.
+pub const WIDE_PX: f64 = 760.0;
+
+/// What lies there.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Layer {
+    /// The part in hand, from near.
+    Part,
+    /// Everything else of the set-up.
+    SetUp,
+    /// Why the fall went so.
+    Why,
+    /// One change.
+    Change,
+    /// The same fall along the wall.
+    Wall,
+    /// Where there is room.
+    Room,
+    /// How sure the numbers are.
+    Sure,
+}
+
+impl Layer {
+    /// What it is called.
+    pub fn name(self) -> S {
+        match self {
+            Layer::Part | Layer::SetUp => S::SetUpTab,
+            Layer::Why => S::Why,
+            Layer::Change => S::ChangeOne,
+            Layer::Wall => S::WallTab,
+            Layer::Room => S::RoomTab,
+            Layer::Sure => S::SureTab,
+        }
+    }
+
+    /// For a test or a style sheet.
+    pub fn id(self) -> &'static str {
+        match self {
+            Layer::Part => "part",
+            Layer::SetUp => "set-up",
+            Layer::Why => "why",
+            Layer::Change => "change",
+            Layer::Wall => "wall",
+            Layer::Room => "room",
+            Layer::Sure => "sure",
+        }
+    }
+
+    /// Those of a fall, as far as it has them.
+    pub fn of_fall(bench: Bench) -> Vec<Layer> {
+        bench.run.with(|r| {
+            let Some(t) = r.as_ref().map(|r| &r.trace) else { return vec![] };
+            let mut all = vec![Layer::Why, Layer::Change];
+            if t.is_sound() && t.outcome == Outcome::Stopped {
+                all.push(Layer::Wall);
+            }
+            if t.is_sound() && t.outcome != Outcome::LetGo {
+                all.extend([Layer::Room, Layer::Sure]);
+            }
+            all
+        })
+    }
+}
+
+impl Stage {
+    /// Puts a layer in the picture's place, with the focus in it.
+    pub fn open(self, layer: Layer) {
+        if self.layer.get_untracked().is_none() {
+            self.opener.set_value(document().active_element().map_or(String::new(), |e| e.id()));
+        }
+        self.layer.set(Some(layer));
+        view::to_view("layer-h");
+    }
+
+    /// Takes it away again; the focus goes back to what opened it.
+    pub fn close(self) {
+        self.layer.set(None);
+        view::focus_on(self.opener.get_value(), "scene");
+    }
+
+    /// Whether a layer lies over the whole picture.
+    pub fn is_covered(self) -> bool {
+        let beside = |l| matches!(l, Layer::Part | Layer::SetUp) && self.size.get().0 >= 760.0;
+        self.layer.get().is_some_and(|l| !beside(l))
+    }
+}
 
 /// What the picture is shown by.
 #[derive(Clone, Copy)]
@@ -104,7 +190,7 @@ pub fn stage() -> Stage {
 }
 
 /// Tells a signal the size of an element, now and whenever it changes.
-fn watch_size(e: &web_sys::Element, size: RwSignal<(f64, f64)>) {
+pub fn watch_size(e: &web_sys::Element, size: RwSignal<(f64, f64)>) {
     let measured = e.clone();
     let tell = move || {
         let now = (f64::from(measured.client_width()), f64::from(measured.client_height()));
@@ -120,21 +206,21 @@ fn watch_size(e: &web_sys::Element, size: RwSignal<(f64, f64)>) {
     seen.forget();
 }
 
-/// Picture, what lies over it, and what takes its place.
-#[component]
-pub fn Picture() -> impl IntoView {
-    let stage = stage();
-    let pane = NodeRef::<Div>::new();
-    Effect::new(move |_| {
-        if let Some(e) = pane.get() {
-            watch_size(&e, stage.size);
-        }
-    });
-    view! {
-        <div class="pane" node_ref=pane prop:inert=move || stage.is_covered()>
-            <Drawing />
-            <Overlay />
-        </div>
-        <Layers />
+/// How large the letters on plates are, px: in a room 3.4 % of the picture's height.
+pub fn letters_px(large: bool, pane: &Pane) -> f64 {
+    if large {
+        (pane.height_px * 0.034).max(16.0)
+    } else if pane.width_px < WIDE_PX {
+        15.0
+    } else {
+        16.0
     }
+}
+
+/// Where something lies on the pane, as a style.
+pub fn style_of(a: &Area, px: f64) -> String {
+    format!(
+        "left:{:.0}px;top:{:.0}px;width:{:.0}px;height:{:.0}px;font-size:{px:.0}px",
+        a.x_px, a.y_px, a.width_px, a.height_px
+    )
 }

@@ -49,6 +49,22 @@ pub struct Stop {
     pub word: S,
 }
 
+/// The answers, in the order of their keys.
+pub const ANSWERS: [Said; 4] =
+    [Said::Ends(Outcome::Stopped), Said::Ends(Outcome::Strikes), Said::Ends(Outcome::LetGo), Said::Ask];
+
+/// Gives the answer of a number key.
+pub fn answer(bench: Bench, key: &str) {
+    if let Some(o) = key.parse::<usize>().ok().and_then(|n| ANSWERS.get(n.wrapping_sub(1))) {
+        bench.prediction.set(Some(*o));
+    }
+}
+
+/// Where the flag stands before anybody has moved it, m: a metre under the boots.
+pub fn start_m(g: &Geometry) -> f64 {
+    (g.soles.y - 1.0).max(g.surface_below_m(g.soles.x, 0.2))
+}
+
 /// The set-up, the prediction and the run.
 #[derive(Clone, Copy)]
 pub struct Bench {

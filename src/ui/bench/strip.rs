@@ -1,11 +1,10 @@
 //! The strip under the picture: the question and its answers, the film while it plays, and after it one
 //! sentence, the guess beside it, the moments, and what to do next.
 
-use super::layers::Layer;
-use super::overlay::start_m;
 use super::player::{Player, player};
-use super::stage::stage;
-use super::state::{Bench, Phase, Said, bench};
+use super::signs::mark;
+use super::stage::{Layer, stage};
+use super::state::{ANSWERS, Bench, Phase, Said, answer, bench, start_m};
 use crate::grade::report::Report;
 use crate::grade::scoring::Grade;
 use crate::physics::trace::{EventKind, Outcome, Trace};
@@ -19,22 +18,6 @@ use crate::units::{FT_M, Quantity, Rounding, Units, round_to};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
-/// The shape that goes with a severity: colour, shape and word, never colour alone. Drawn, not a letter of
-/// some font.
-pub fn mark(s: Severity) -> AnyView {
-    let (class, shape) = match s {
-        Severity::Critical => ("verdict-sign fail", "M12 2a10 10 0 1 0 .01 0ZM8 8l8 8M16 8l-8 8"),
-        Severity::Major => ("verdict-sign caution", "M12 3L22.5 21H1.5ZM12 9v6M12 18v.6"),
-        Severity::Minor => ("verdict-sign caution", "M12 3L22.5 21H1.5ZM12 9v6M12 18v.6"),
-        Severity::Note => (
-            "verdict-sign note",
-            "M8 2h8l6 6v8l-6 6H8l-6-6V8ZM9 9.5a3 3 0 1 1 4.5 2.6c-1 .6-1.5 1-1.5 2M12 17v.6",
-        ),
-        Severity::Good => ("verdict-sign ok", "M12 2a10 10 0 1 0 .01 0ZM7 12.5l3.4 3.4L17 9"),
-    };
-    view! { <svg class=class viewBox="0 0 24 24" aria-hidden="true"><path d=shape /></svg> }.into_any()
-}
-
 fn said_words(said: Said, deck: bool) -> S {
     match said {
         Said::Ends(Outcome::Stopped) => S::Holds,
@@ -42,16 +25,6 @@ fn said_words(said: Said, deck: bool) -> S {
         Said::Ends(Outcome::Strikes) => S::HitsGround,
         Said::Ends(Outcome::LetGo) => S::Loose,
         Said::Ask => S::AskFirst,
-    }
-}
-
-const ANSWERS: [Said; 4] =
-    [Said::Ends(Outcome::Stopped), Said::Ends(Outcome::Strikes), Said::Ends(Outcome::LetGo), Said::Ask];
-
-/// Gives the answer of a number key.
-pub fn answer(bench: Bench, key: &str) {
-    if let Some(o) = key.parse::<usize>().ok().and_then(|n| ANSWERS.get(n.wrapping_sub(1))) {
-        bench.prediction.set(Some(*o));
     }
 }
 

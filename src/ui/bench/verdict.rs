@@ -1,7 +1,7 @@
 //! Why a fall went as it did: the whole sentence, everything found, and what one change would do.
 
+use super::signs::mark;
 use super::state::bench;
-use super::strip::mark;
 use crate::grade::report::APP_VERSION;
 use crate::grade::scoring::Grade;
 use crate::physics::PHYSICS_VERSION;

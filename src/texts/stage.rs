@@ -42,6 +42,10 @@ words! {
     NothingHelps, "This gear cannot do it here: stop and ask.", "Ce montage ne suffit pas ici : arrêter et demander.";
     SetUpTab, "Set-up", "Montage";
     WallTab, "Along the wall", "Le long du mur";
+    FrontTab, "From in front", "De face";
+    FrontUnder, "Seen from in front: the ladder stands under the anchor.", "Vue de face : l’échelle est sous l’ancrage.";
+    FrontRoof, "Seen from in front: the worker is on the roof under the anchor.", "Vue de face : la personne est sur le toit, sous l’ancrage.";
+    FrontLeans, "Seen from in front: the body’s middle is {value} beside the ladder’s.", "Vue de face : le milieu du corps est à {value} de celui de l’échelle.";
     RoomTab, "Where is there room?", "Où y a-t-il du dégagement?";
     SureTab, "How sure?", "Quelle marge d’erreur?";
     BackToPicture, "Back to the picture", "Retour à l’image";

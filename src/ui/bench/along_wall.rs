@@ -2,11 +2,11 @@
 
 use super::state::bench;
 use crate::rules::{HARD_SWING_M_S, LimitKind, Place, place, reserve};
-use crate::scenario::{AnchorKind, Scenario};
+use crate::scenario::{AnchorKind, Scenario, Stance};
 use crate::studies::along_wall::{FURTHEST_M, STEP_M, Swing, offset_within_m, reach_m};
 use crate::texts::Bench as W;
-use crate::texts::Key;
 use crate::texts::say::Reader;
+use crate::texts::{Key, Stage as S};
 use crate::ui::shared::asking::{self, NoAnswer};
 use crate::ui::shared::front::front;
 use crate::ui::shared::settings::settings;
@@ -79,6 +79,27 @@ fn own_limit(r: Reader, place: Option<&'static Place>, swings: &[Swing]) -> Opti
         ),
         r.source(most),
     ))
+}
+
+/// The house from in front as the set-up stands: leaning out is seen here, which a section cannot show. Nothing
+/// of a fall.
+#[component]
+pub fn FromFront() -> impl IntoView {
+    let (bench, settings) = (bench(), settings());
+    let body = move || {
+        let r = settings.reader();
+        let s = bench.drawn.get();
+        let lean_m = s.ladder.reach_out_m;
+        let words = match s.stance {
+            Stance::Roof { .. } => r.t(S::FrontRoof).to_owned(),
+            Stance::Ladder { .. } if lean_m > 0.0 => {
+                r.f(S::FrontLeans, &[("value", &r.q(Quantity::Length, lean_m, Rounding::Nearest))])
+            }
+            Stance::Ladder { .. } => r.t(S::FrontUnder).to_owned(),
+        };
+        view! { {front(&s, 0.0, None, (None, None), words.clone())}<p class="hint">{words}</p> }
+    };
+    view! { <div class="from-front">{body}</div> }
 }
 
 /// The part of the page about moving along the wall.

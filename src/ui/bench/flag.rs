@@ -65,11 +65,11 @@ pub fn Flag() -> impl IntoView {
         let boots_y = pane.px(g.soles).1;
         let now = r.f(S::BootsNow, &[("value", &r.q(Quantity::Length, g.soles.y, Rounding::Nearest))]);
         let from_x = pane.px(p(g.soles.x + 0.25, 0.0)).0;
-        // Above the corner that opens the set-up, under the thumbnail.
+        // Above the corner that opens the set-up, under the thumbnails.
         let at_y = pane
             .px(p(0.0, height.get()))
             .1
-            .clamp(96.0, (pane.height_px - if wide { 86.0 } else { 80.0 }).max(96.0));
+            .clamp(152.0, (pane.height_px - if wide { 86.0 } else { 80.0 }).max(152.0));
         let said = bench.guess.get().is_some();
         let value = r.q(Quantity::Length, height.get(), Rounding::Nearest);
         let line = format!("M{:.0} {at_y:.0}H{x:.0}", from_x.min(x - 40.0));

@@ -1,7 +1,7 @@
 //! What can lie in the picture's place, one at a time: a part from near, today's set-up, why a fall went as it
 //! did, one change, and three further pictures of it.
 
-use super::along_wall::Sideways;
+use super::along_wall::{FromFront, Sideways};
 use super::drawer::Drawer;
 use super::hand::{Hand, part_name};
 use super::map::RoomMap;
@@ -21,7 +21,7 @@ pub fn Layers() -> impl IntoView {
     let (bench, settings, stage) = (bench(), settings(), stage());
     let open = Memo::new(move |_| {
         stage.layer.get().filter(|l| {
-            let before = matches!(l, Layer::Part | Layer::SetUp);
+            let before = matches!(l, Layer::Part | Layer::SetUp | Layer::Front);
             let phase = bench.phase.get();
             if before {
                 phase == Phase::Choosing || *l == Layer::SetUp && phase == Phase::Shown
@@ -59,6 +59,7 @@ pub fn Layers() -> impl IntoView {
             }
             .into_any(),
             Layer::Change => view! { <Changes /> }.into_any(),
+            Layer::Front => view! { <FromFront /> }.into_any(),
             Layer::Wall => view! { <Sideways /> }.into_any(),
             Layer::Room => view! { <RoomMap /> }.into_any(),
             Layer::Sure => view! { <Spread /> }.into_any(),

@@ -91,9 +91,9 @@ fn placed(pane: &Pane, px: f64, words: Vec<Words>, avoid: &[Area], brackets: &[A
         .collect();
     let corner =
         |x_px: f64, y_px: f64, width_px: f64, height_px: f64| Area { x_px, y_px, width_px, height_px };
-    // The thumbnail and the way back to the set-up keep their corners.
+    // The thumbnails and the way back to the set-up keep their corners.
     let blocked = [
-        corner(pane.width_px - 70.0, 0.0, 70.0, 70.0),
+        corner(pane.width_px - 70.0, 0.0, 70.0, 128.0),
         corner(pane.width_px - px * 6.0 - 30.0, pane.height_px - 54.0, px * 6.0 + 30.0, 54.0),
     ];
     place((pane.width_px, pane.height_px), &wanted, (avoid, brackets), &blocked)

@@ -24,6 +24,12 @@ fn Corners() -> impl IntoView {
             told(bench.held.get_untracked(), settings.reader_now(), s, crate::texts::Bench::HandHas)
         }));
     };
+    let stopped = move || {
+        bench.phase.get() == Phase::Shown
+            && bench.run.with(|r| {
+                r.as_ref().is_some_and(|r| r.trace.is_sound() && r.trace.outcome == Outcome::Stopped)
+            })
+    };
     let still = move || choosing() || bench.phase.get() == Phase::Shown;
     let thumb = move || {
         let pane = stage.pane.get()?;
@@ -56,6 +62,10 @@ fn Corners() -> impl IntoView {
         <Show when=move || bench.phase.get() == Phase::Shown>
             <button type="button" class="today" id="leave-fall" aria-label=settings.s(crate::texts::Bench::BackToSetUp)
                 on:click=move |_| { bench.leave_fall(); crate::ui::shared::view::to_view("scene") }>{settings.s(S::SetUpTab)}</button></Show>
+        <Show when=move || choosing() || stopped()>
+            <button type="button" class="thumb front-thumb" id="front" aria-label=move || settings.t(if choosing() { S::FrontTab } else { S::WallTab })
+                on:click=move |_| stage.open(if bench.phase.get_untracked() == Phase::Choosing { Layer::Front } else { Layer::Wall })>
+                <svg viewBox="0 0 56 56" aria-hidden="true"><path d="M8 24V46H48V24M4 24H52L46 10H10ZM16 29h9v8h-9ZM33 29h8v17h-8Z" /></svg></button></Show>
         <Show when=choosing>
             <button type="button" class="today" id="today" on:click=move |_| stage.open(Layer::SetUp)>
                 <span>{settings.s(S::SetUpTab)}</span><small>{move || bench.scenario.with(|s| glance(settings.reader(), s))}</small></button>

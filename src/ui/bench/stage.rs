@@ -25,6 +25,8 @@ pub enum Layer {
     Why,
     /// One change.
     Change,
+    /// The house from in front.
+    Front,
     /// The same fall along the wall.
     Wall,
     /// Where there is room.
@@ -40,6 +42,7 @@ impl Layer {
             Layer::Part | Layer::SetUp => S::SetUpTab,
             Layer::Why => S::Why,
             Layer::Change => S::ChangeOne,
+            Layer::Front => S::FrontTab,
             Layer::Wall => S::WallTab,
             Layer::Room => S::RoomTab,
             Layer::Sure => S::SureTab,
@@ -53,6 +56,7 @@ impl Layer {
             Layer::SetUp => "set-up",
             Layer::Why => "why",
             Layer::Change => "change",
+            Layer::Front => "front",
             Layer::Wall => "wall",
             Layer::Room => "room",
             Layer::Sure => "sure",

@@ -170,9 +170,9 @@ async fn the_same_bits_as_natively() -> Res {
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn axe_finds_nothing() -> Res {
     let axe = browser_tests::axe()?;
-    for theme in ["light", "dark"] {
+    for (theme, lang) in [("light", "en"), ("dark", "fr")] {
         let page = Page::open(LAPTOP).await?;
-        page.js(&format!("document.documentElement.dataset.theme = '{theme}'")).await?;
+        page.js(&format!("document.documentElement.dataset.theme = '{theme}'; document.querySelector('.langs [lang={lang}]').click()")).await?;
         for shown in [false, true] {
             for n in 1..=11 {
                 open_part(&page, n).await?;
@@ -192,6 +192,8 @@ async fn axe_finds_nothing() -> Res {
             } else {
                 page.js("document.querySelector('#shut').click()").await?;
                 browser_tests::axe_clean(&page, &axe, &format!("{theme}, the picture")).await?;
+                page.layer("front").await?;
+                browser_tests::axe_clean(&page, &axe, &format!("{theme}, from in front")).await?;
             }
         }
         page.close().await?;

@@ -220,7 +220,8 @@ impl Front<'_> {
                 out.extend(behind(
                     at,
                     self.s.worker.stature_m,
-                    Some((ring.x - at.x).clamp(-1.0, 1.0) * 0.25),
+                    true,
+                    (ring.x - at.x).clamp(-1.0, 1.0) * 0.25,
                 ));
                 if self.thing_m.is_some_and(|x| w.free.speed_at_m_s(x).is_some()) {
                     out.push(Shape::new("blow-ring", circle(at, 0.26)));
@@ -233,7 +234,9 @@ impl Front<'_> {
             "rope tail",
             line(&[p(ring.x - 0.12, ring.y + 0.1), p(ring.x - 0.12, g.ground_y_m(g.ladder.foot.x) + 0.03)]),
         ));
-        out.extend(behind(ring, self.s.worker.stature_m, None));
+        // Who leans out keeps the boots on the rung.
+        let lean_rad = libm::atan2(lean, self.s.worker.stature_m * DRING_SHARE);
+        out.extend(behind(ring, self.s.worker.stature_m, false, -lean_rad));
         out.push(Shape::new("anchor", circle(g_anchor(g), 0.09)));
     }
 }
@@ -242,14 +245,15 @@ fn g_anchor(g: &Geometry) -> P {
     p(0.0, g.anchor.y)
 }
 
-/// The worker from behind with the ring at a point; as bones where it is only how it ends, turned so far, rad.
-fn behind(ring: P, stature_m: f64, bones: Option<f64>) -> Vec<Shape> {
+/// The worker from behind with the ring at a point; turned so far, rad; as bones where it is only how
+/// it ends.
+fn behind(ring: P, stature_m: f64, bones: bool, turned_rad: f64) -> Vec<Shape> {
     let k = stature_m * DRING_SHARE / 1.4;
-    let t = Turned { at: ring, by_rad: bones.unwrap_or(0.0) };
+    let t = Turned { at: ring, by_rad: turned_rad };
     let q = |x: f64, y: f64| t.place(x * k, y * k);
     let leg = |side: f64| [q(0.08 * side, -0.46), q(0.13 * side, -0.9), q(0.11 * side, -1.33)];
     let arm = |side: f64| {
-        if bones.is_some() {
+        if bones {
             [q(0.17 * side, 0.1), q(0.25 * side, -0.15), q(0.22 * side, -0.4)]
         } else {
             [q(0.17 * side, 0.1), q(0.3 * side, -0.06), q(0.21 * side, 0.27)]
@@ -258,7 +262,7 @@ fn behind(ring: P, stature_m: f64, bones: Option<f64>) -> Vec<Shape> {
     let back =
         [q(-0.19, 0.13), q(0.19, 0.13), q(0.155, -0.2), q(0.15, -0.5), q(-0.15, -0.5), q(-0.155, -0.2)];
     let head = circle(q(0.0, 0.3), 0.105 * k);
-    if bones.is_some() {
+    if bones {
         return vec![
             Shape::new("bone", head),
             Shape::new("bone", closed(&back)),

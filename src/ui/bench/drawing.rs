@@ -20,7 +20,8 @@ pub fn Drawing() -> impl IntoView {
     let (bench, settings, player, stage) = (bench(), settings(), player(), stage());
     let shown = move || stage.pane.get().map_or("0 0 100 100".to_owned(), |p| p.frame.view_box());
     // What is drawn now: a moment of the run, or the set-up.
-    let moving = Signal::derive(move || {
+    // Once a moment, whoever reads it.
+    let moving = Memo::new(move |_| {
         let showing = matches!(bench.phase.get(), Phase::Playing | Phase::Shown);
         if showing && let Some(r) = bench.run.get() {
             let g = r.set_up.geometry();
@@ -32,7 +33,7 @@ pub fn Drawing() -> impl IntoView {
             bench.drawn.with(|s| figure(&standing_scene(s, g), s, g))
         })
     });
-    let before = Signal::derive(move || {
+    let before = Memo::new(move |_| {
         let Some(r) = bench.ghost.get() else { return vec![] };
         // The fall at another house says nothing here.
         if bench.drawn.with(|s| s.house != r.set_up.house) {
@@ -85,8 +86,8 @@ pub fn Drawing() -> impl IntoView {
             on:blur=move |_| { bench.stop.set(None); bench.put_down(true) } on:keydown=key>
             {defs()}
             {move || still(stands.get())}
-            <Show when=move || has_ghost.get()><Moving shapes=before class="ghost" /></Show>
-            <Show when=move || drawn.get()><Moving shapes=moving class="figure" /></Show>
+            <Show when=move || has_ghost.get()><Moving shapes=before.into() class="ghost" /></Show>
+            <Show when=move || drawn.get()><Moving shapes=moving.into() class="figure" /></Show>
             <Handles />
         </svg>
     }

@@ -73,7 +73,7 @@ pub fn defs() -> impl IntoView {
 #[component]
 pub fn Still(set_up: RwSignal<Scenario>) -> impl IntoView {
     let geometry = Memo::new(move |_| set_up.with(Geometry::of));
-    let shapes = Signal::derive(move || {
+    let shapes = Memo::new(move |_| {
         geometry.with(|g| g.as_ref().map_or(vec![], |g| set_up.with(|s| figure(&standing_scene(s, g), s, g))))
     });
     // The house stays while only the grab moves.
@@ -99,7 +99,7 @@ pub fn Still(set_up: RwSignal<Scenario>) -> impl IntoView {
         <svg class="drawing still-drawing" viewBox=shown preserveAspectRatio="xMidYMid meet" role="img" aria-label=words>
             {defs()}
             {built}
-            <Moving shapes=shapes class="figure" />
+            <Moving shapes=shapes.into() class="figure" />
         </svg>
     }
 }
@@ -138,7 +138,7 @@ pub fn Falls(
     let drawn = |s: &Scenario, t: Arc<Trace>, bones: bool| {
         let s = s.clone();
         let g = Geometry::of(&s);
-        Signal::derive(move || {
+        Memo::new(move |_| {
             let now = g.as_ref().and_then(|g| Some((g, at(&s, g, &t, clock.get())?)));
             now.map_or(vec![], |(g, q)| if bones { ghost(&q, g) } else { figure(&q, &s, g) })
         })
@@ -146,7 +146,7 @@ pub fn Falls(
     let first = drawn(&a, first.1, false);
     let other = second.map(|(b, t)| {
         let shapes = drawn(&b, t, true);
-        view! { <Moving shapes=shapes class="ghost" /> }
+        view! { <Moving shapes=shapes.into() class="ghost" /> }
     });
     let g = Geometry::of(&a);
     let shown = g.as_ref().map_or(String::new(), |g| whole(g, &a).view_box());
@@ -177,7 +177,7 @@ pub fn Falls(
                 {defs()}
                 {g.map(|g| still(house(&g, &a)))}
                 {other}
-                <Moving shapes=first class="figure" />
+                <Moving shapes=first.into() class="figure" />
             </svg>
             <p class="hint">{words}</p>
             <div class="row buttons">

@@ -44,7 +44,6 @@ words! {
     HouseTallGable, "Tall gable, chimney", "Haut pignon, cheminée";
     BackToSetUp, "Back to the set-up", "Revenir au montage";
     AfterTheStop, "After the stop: the rescue", "Après l’arrêt : le sauvetage";
-    MarkFor, "The mark is for: {title}.", "Ce symbole signale : {title}.";
     CameByLink, "This set-up came by a link or from a practice page. Yours is kept.", "Ce montage vient d’un lien ou d’un exercice. Le vôtre est conservé.";
     NotKeptYet, "This set-up is not kept yet: change something, or keep it.", "Ce montage n’est pas encore conservé : changez quelque chose, ou gardez-le.";
     BackToMine, "Back to mine", "Revenir au mien";

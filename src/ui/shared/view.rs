@@ -222,16 +222,19 @@ fn rooms_lost() {
     }
 }
 
-/// Adds a script to the page.
-fn run_script(name: &str, then: fn()) {
-    let Ok(script) = document().create_element("script") else { return rooms_lost() };
-    let _ = script.set_attribute("src", &part(name));
+/// Adds a script or a style sheet to the page.
+fn add_part(name: &str, then: fn()) {
+    let (tag, source) = if name.ends_with(".css") { ("link", "href") } else { ("script", "src") };
+    let Ok(e) = document().create_element(tag) else { return rooms_lost() };
+    // A script has no relation, and keeps its peace.
+    let _ = e.set_attribute("rel", "stylesheet");
+    let _ = e.set_attribute(source, &part(name));
     let done = Closure::once_into_js(then);
-    let _ = script.add_event_listener_with_callback("load", done.unchecked_ref());
+    let _ = e.add_event_listener_with_callback("load", done.unchecked_ref());
     let fail = Closure::once_into_js(rooms_lost);
-    let _ = script.add_event_listener_with_callback("error", fail.unchecked_ref());
+    let _ = e.add_event_listener_with_callback("error", fail.unchecked_ref());
     if let Some(head) = document().head() {
-        let _ = head.append_child(&script);
+        let _ = head.append_child(&e);
     }
 }
 
@@ -244,12 +247,13 @@ pub fn fetch_rooms(lost: RwSignal<bool>) {
     ROOMS.set(Rooms::Coming);
     fn start() {
         SCRIPTED.set(true);
-        run_script("rooms-start.js", || ());
+        add_part("rooms-start.js", || ());
     }
     if SCRIPTED.get() {
         start();
     } else {
-        run_script("rooms.js", start);
+        // What the rooms look like comes first.
+        add_part("rooms.css", || add_part("rooms.js", start));
     }
     set_timeout(
         || {

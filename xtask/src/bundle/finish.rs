@@ -12,10 +12,11 @@ use std::path::Path;
 use super::Done;
 
 /// Files that nothing else names, then files whose text names those; the page comes last.
-const LEAVES: [&str; 12] = [
+const LEAVES: [&str; 13] = [
     "engine.js",
     "engine_bg.wasm",
     "notices.txt",
+    "rooms.css",
     "rooms.js",
     "rooms_bg.wasm",
     "shortfall.js",

@@ -5,7 +5,7 @@ use super::ink::{Shape, Turned, circle, closed, curve, folds, line, rect};
 use super::worker::Bones;
 use super::{Gone, Scene};
 use crate::geometry::{Geometry, LadderTop, P, p};
-use crate::scenario::{AnchorKind, Arrow, Bolt, Latch, RopeEnd, Scenario};
+use crate::scenario::{AnchorKind, Arrow, Bolt, ConnectorState, Latch, RopeEnd, Scenario};
 
 /// Between two rungs, m (29 CFR 1926.1053(a)(3)(i): 10 to 14 in; 12 in is common).
 const RUNG_M: f64 = 0.305;
@@ -349,6 +349,17 @@ fn link(q: &Scene, s: &Scenario, out: &mut Vec<Shape>) {
     };
     out.push(Shape::new("pack", pack));
     out.push(Shape::new("label-mark", label));
+    // The connector at the ring: its gate shut; ajar where it does not lock; wide open where it has let the ring out.
+    let gate = match (q.gone == Gone::Link, s.gear.connector) {
+        (true, _) => [(-0.05, 0.05), (-0.1, 0.12)],
+        (_, ConnectorState::Unlocked) => [(-0.05, 0.05), (0.04, 0.09)],
+        _ => [(-0.05, 0.05), (0.06, 0.05)],
+    };
+    out.push(Shape::new(
+        "hook",
+        line(&t.all(&[(0.06, 0.04), (0.08, 0.0), (0.06, -0.05), (-0.02, -0.06), (-0.065, -0.02), gate[0]]))
+            + &line(&t.all(&gate)),
+    ));
     out.push(Shape::new("dring", circle(q.dring, 0.055)));
 }
 

@@ -7,15 +7,21 @@
 
 use super::house::courses;
 use super::ink::{Shape, Turned, circle, closed, cm, line, rect};
+use super::worker::Bones;
+use super::{Gone, Scene};
 use crate::geometry::{DRING_SHARE, Geometry, P, p, taut_path};
+use crate::physics::ladder::{Footing, TIPS_RAD_S, stand};
 use crate::practice::houses::HouseKind;
 use crate::scenario::{Scenario, Stance};
 use crate::studies::along_wall::Swing;
+use crate::units::G_M_S2;
 
 /// Half the house's length along the wall, m.
 const HALF_M: f64 = 6.2;
 /// Width of the ladder between its rails, m (29 CFR 1926.1053(a)(4): at least 11.5 in; 16 in is common).
 const RAILS_M: f64 = 0.4;
+/// From the lean to hanging plumb under the ring, s; only of the drawing.
+const HANGS_S: f64 = 0.4;
 
 /// What is shown of a set-up from in front.
 #[derive(Clone, Copy, Debug)]
@@ -28,13 +34,20 @@ pub struct Front<'a> {
     pub along_m: f64,
     /// The fall from there, once it may be seen.
     pub swing: Option<&'a Swing>,
+    /// A moment of the section's fall: the same scene, and how long after the slip, s.
+    pub moment: Option<(&'a Scene, f64)>,
     /// Something in the way, m along the wall.
     pub thing_m: Option<f64>,
     /// How far along one may work, m.
     pub reach_m: Option<f64>,
 }
 
-impl Front<'_> {
+impl<'a> Front<'a> {
+    /// A set-up as it stands under its anchor.
+    pub fn of(s: &'a Scenario, g: &'a Geometry) -> Front<'a> {
+        Front { s, g, along_m: 0.0, swing: None, moment: None, thing_m: None, reach_m: None }
+    }
+
     /// Length of the roof under the rope, m: from the anchor, over the ridge where it lies behind it.
     fn roof_m(&self) -> f64 {
         let g = self.g;
@@ -76,12 +89,31 @@ impl Front<'_> {
 
     /// Everything, back to front.
     pub fn shapes(&self) -> Vec<Shape> {
+        let mut out = self.behind();
+        out.extend(self.moving());
+        out
+    }
+
+    /// The house and what is told on it, back to front.
+    pub fn behind(&self) -> Vec<Shape> {
         let mut out = Vec::new();
         self.house(&mut out);
         self.reach(&mut out);
+        out
+    }
+
+    /// Ladder, rope and worker.
+    pub fn moving(&self) -> Vec<Shape> {
+        let mut out = Vec::new();
         self.ladder(&mut out);
         self.fall(&mut out);
         out
+    }
+
+    /// The same part of the house as a frame of the section shows, with the anchor's plumb line in the middle.
+    pub fn beside(section: super::camera::Frame) -> super::camera::Frame {
+        let half_m = section.width_m() / 2.0;
+        super::camera::Frame { left_m: -half_m, right_m: half_m, ..section }
     }
 
     fn house(&self, out: &mut Vec<Shape>) {
@@ -165,19 +197,40 @@ impl Front<'_> {
         if !matches!(self.s.stance, Stance::Ladder { .. }) {
             return;
         }
-        let (foot, tip) = (self.g.ladder.foot.y, self.g.ladder.tip.y);
-        let x = self.along_m;
-        let half = RAILS_M / 2.0;
-        let n = ((tip - foot) / 0.3).max(1.0) as usize;
+        let (foot, tip) = self
+            .moment
+            .and_then(|(q, _)| q.ladder)
+            .map_or((self.g.ladder.foot.y, self.g.ladder.tip.y), |(a, b)| (a.y, b.y));
+        let (half, high) = (RAILS_M / 2.0, (tip - foot).max(0.1));
+        // One that goes over sideways turns about the foot on the side that is leant to.
+        let t = Turned { at: p(self.along_m + half, foot), by_rad: -self.tipped_rad() };
+        let n = (high / 0.3).max(1.0) as usize;
         let rungs: String = (1..=n)
-            .map(|i| foot + (tip - foot) * i as f64 / (n as f64 + 0.5))
-            .map(|y| line(&[p(x - half, y), p(x + half, y)]))
+            .map(|i| high * i as f64 / (n as f64 + 0.5))
+            .map(|y| line(&t.all(&[(-RAILS_M, y), (0.0, y)])))
             .collect();
         out.push(Shape::new("rung", rungs));
-        for side in [-1.0, 1.0] {
-            let at = x + side * half;
-            out.push(Shape::new("rail", rect(p(at - 0.035, foot), p(at + 0.035, tip))));
+        for x in [-RAILS_M, 0.0] {
+            let rail = [(x - 0.035, 0.0), (x + 0.035, 0.0), (x + 0.035, high), (x - 0.035, high)];
+            out.push(Shape::new("rail", closed(&t.all(&rail))));
         }
+    }
+
+    /// How far the ladder has gone over sideways at this moment, rad: a rod that turns about its foot, from the
+    /// speed at which the engine takes a ladder to begin.
+    fn tipped_rad(&self) -> f64 {
+        let Some((_, since_s)) = self.moment else { return 0.0 };
+        if stand(self.s, self.g).is_none_or(|q| q.footing != Footing::TipsSideways) {
+            return 0.0;
+        }
+        let long_m = self.g.ladder.foot.dist(self.g.ladder.tip).max(0.5);
+        let (mut turned_rad, mut rad_s) = (0.0, TIPS_RAD_S);
+        let steps = (since_s / 0.005) as usize;
+        for _ in 0..steps {
+            rad_s += 1.5 * G_M_S2 / long_m * libm::sin(turned_rad) * 0.005;
+            turned_rad += rad_s * 0.005;
+        }
+        f64::min(turned_rad, core::f64::consts::FRAC_PI_2)
     }
 
     fn fall(&self, out: &mut Vec<Shape>) {
@@ -228,16 +281,55 @@ impl Front<'_> {
                 }
             }
         }
-        out.push(Shape::new("casing", rope(ring.x, down)));
-        out.push(Shape::new("rope", rope(ring.x, down)));
-        out.push(Shape::new(
-            "rope tail",
-            line(&[p(ring.x - 0.12, ring.y + 0.1), p(ring.x - 0.12, g.ground_y_m(g.ladder.foot.x) + 0.03)]),
-        ));
-        // Who leans out keeps the boots on the rung.
-        let lean_rad = libm::atan2(lean, self.s.worker.stature_m * DRING_SHARE);
-        out.extend(behind(ring, self.s.worker.stature_m, false, -lean_rad));
+        self.hanging(&rope, lean, out);
         out.push(Shape::new("anchor", circle(g_anchor(g), 0.09)));
+    }
+
+    /// Rope, tail, lanyard, grab and worker: as the worker stands, or at a moment of the section's fall.
+    fn hanging(&self, rope: &dyn Fn(f64, f64) -> String, lean_m: f64, out: &mut Vec<Shape>) {
+        let g = self.g;
+        let (ring_y, grab_y) = self.moment.map_or((g.dring.y, g.grab.y), |(q, _)| (q.dring.y, q.grab.y));
+        let gone = self.moment.map_or(Gone::Nothing, |(q, _)| q.gone);
+        let ring = p(self.along_m + lean_m, ring_y);
+        // Where they are on the unfolded sheet: below the eave by height, on the roof by their share of its rise.
+        let down = |y: f64| {
+            let rise = (g.anchor.y - g.eave.y).max(0.01);
+            if y < g.eave.y { self.roof_m() + g.eave.y - y } else { self.roof_m() * (g.anchor.y - y) / rise }
+        };
+        let (ring_down, grab_down) = (down(ring_y), down(grab_y).max(0.05));
+        // The grab lies on the rope's line to the ring.
+        let grab_x = ring.x * (grab_down / ring_down.max(0.1)).min(1.0);
+        match gone {
+            Gone::Anchor(_) | Gone::Rope => {}
+            Gone::OffRope => out.push(Shape::new("rope", rope(0.0, self.roof_m() + 1.0))),
+            Gone::Nothing | Gone::Link => {
+                out.push(Shape::new("casing", rope(grab_x, grab_down)));
+                out.push(Shape::new("rope", rope(grab_x, grab_down)));
+                let tail_y = g.ground_y_m(g.ladder.foot.x) + 0.03;
+                out.push(Shape::new("rope tail", line(&[p(grab_x, grab_y), p(grab_x, tail_y)])));
+            }
+        }
+        let grab = p(grab_x, grab_y);
+        let stature_m = self.s.worker.stature_m;
+        // Who leans out keeps the boots on the rung, and hangs plumb once they have left it.
+        let lean_rad = libm::atan2(lean_m, stature_m * DRING_SHARE);
+        let bones = self.moment.and_then(|(q, since_s)| Some((Bones::of(&q.limbs)?, since_s)));
+        out.extend(match bones {
+            Some((b, since_s)) => {
+                Back::of(&b, ring, lean_m / (stature_m * DRING_SHARE) * (1.0 - since_s / HANGS_S).max(0.0))
+                    .drawn(ring)
+            }
+            None => behind(ring, stature_m, false, -lean_rad),
+        });
+        if self.s.lanyard.clipped && gone != Gone::Link {
+            out.push(Shape::new("lanyard", line(&[grab, ring])));
+        }
+        let case = Turned { at: grab, by_rad: libm::atan2(grab_x - ring.x * 0.98, 1.0) * 0.5 };
+        out.push(Shape::new(
+            "case",
+            closed(&case.all(&[(-0.08, -0.13), (0.08, -0.13), (0.08, 0.13), (-0.08, 0.13)])),
+        ));
+        out.push(Shape::new("dring", circle(ring, 0.055)));
     }
 }
 
@@ -245,70 +337,138 @@ fn g_anchor(g: &Geometry) -> P {
     p(0.0, g.anchor.y)
 }
 
+/// The worker's joints from behind: neck and hip, head, shoulder to hand and hip to ankle of both sides, left first.
+struct Back {
+    neck: P,
+    hip: P,
+    head: P,
+    head_radius_m: f64,
+    arms: [[P; 3]; 2],
+    legs: [[P; 3]; 2],
+}
+
+impl Back {
+    /// The section's joints at their own heights, as wide as a body is; `lean_ratio` is how far a point lies aside
+    /// for each metre that it is over the ring.
+    fn of(b: &Bones, ring: P, lean_ratio: f64) -> Back {
+        let at = |x: f64, y: f64| p(ring.x + x + (y - ring.y) * lean_ratio, y);
+        let leg = |side: f64, l: &[P; 3]| {
+            [at(0.08 * side, l[0].y), at(0.13 * side, l[1].y), at(0.11 * side, l[2].y)]
+        };
+        let arm = |side: f64| {
+            [at(0.17 * side, b.arm[0].y), at(0.3 * side, b.arm[1].y), at(0.21 * side, b.arm[2].y)]
+        };
+        Back {
+            neck: at(0.0, b.neck.y),
+            hip: at(0.0, b.hip.y),
+            head: at(0.0, b.head.y),
+            head_radius_m: b.head_radius_m,
+            arms: [arm(-1.0), arm(1.0)],
+            legs: [leg(-1.0, &b.near_leg), leg(1.0, &b.far_leg)],
+        }
+    }
+
+    /// With the ring at a point, standing, turned so far, rad; hanging with the arms down where it is only how it ends.
+    fn standing(t: Turned, k: f64, hangs: bool) -> Back {
+        let q = |x: f64, y: f64| t.place(x * k, y * k);
+        let leg = |side: f64| [q(0.08 * side, -0.46), q(0.13 * side, -0.9), q(0.11 * side, -1.33)];
+        let arm = |side: f64| {
+            if hangs {
+                [q(0.17 * side, 0.1), q(0.25 * side, -0.15), q(0.22 * side, -0.4)]
+            } else {
+                [q(0.17 * side, 0.1), q(0.3 * side, -0.06), q(0.21 * side, 0.27)]
+            }
+        };
+        Back {
+            neck: q(0.0, 0.13),
+            hip: q(0.0, -0.5),
+            head: q(0.0, 0.27),
+            head_radius_m: 0.12 * k,
+            arms: [arm(-1.0), arm(1.0)],
+            legs: [leg(-1.0), leg(1.0)],
+        }
+    }
+
+    /// Shoulders, waist and hips as an outline; `across` is how wide, `along` how far down the back.
+    fn on_back(&self, across_m: f64, along: f64) -> P {
+        let d = self.neck.dist(self.hip).max(0.05);
+        let (ux, uy) = ((self.hip.x - self.neck.x) / d, (self.hip.y - self.neck.y) / d);
+        let c = self.neck.lerp(self.hip, along);
+        // Across is to the right of the way from the hip up.
+        p(c.x - uy * across_m, c.y + ux * across_m)
+    }
+
+    fn outline(&self) -> String {
+        let q = |x: f64, k: f64| self.on_back(x, k);
+        closed(&[q(-0.19, 0.0), q(0.19, 0.0), q(0.155, 0.52), q(0.15, 1.0), q(-0.15, 1.0), q(-0.155, 0.52)])
+    }
+
+    /// As bones: only how it ends.
+    fn bones(&self) -> Vec<Shape> {
+        vec![
+            Shape::new("bone", circle(self.head, self.head_radius_m * 0.9)),
+            Shape::new("bone", self.outline()),
+            Shape::new("bone", self.legs.iter().chain(&self.arms).map(|l| line(l)).collect()),
+        ]
+    }
+
+    /// Arms first: they reach to the ladder, away from us.
+    fn drawn(&self, ring: P) -> Vec<Shape> {
+        let mut out = Vec::new();
+        for a in &self.arms {
+            out.push(Shape::new("limb ink arm", line(a)));
+            out.push(Shape::new("limb cloth arm", line(a)));
+            out.push(Shape::new("hand", circle(a[2], 0.05)));
+        }
+        for l in &self.legs {
+            out.push(Shape::new("limb ink thigh", line(l)));
+            out.push(Shape::new("limb cloth thigh", line(l)));
+            let a = l[2];
+            out.push(Shape::new(
+                "boot",
+                closed(&[
+                    p(a.x - 0.06, a.y + 0.04),
+                    p(a.x + 0.06, a.y + 0.04),
+                    p(a.x + 0.075, a.y - 0.07),
+                    p(a.x - 0.075, a.y - 0.07),
+                ]),
+            ));
+        }
+        let r = self.head_radius_m;
+        out.push(Shape::new("face", circle(self.head, r * 0.75)));
+        out.push(Shape::new("torso", self.outline()));
+        // Straps cross at the ring; belt and leg loops below.
+        let q = |x: f64, k: f64| self.on_back(x, k);
+        let looped = |l: &[P; 3], wide: f64| {
+            let a = l[0].lerp(l[1], 0.35);
+            line(&[p(a.x - wide, a.y), p(a.x + wide, a.y)])
+        };
+        out.push(Shape::new(
+            "strap",
+            line(&[q(-0.14, 0.0), ring, q(0.13, 0.87)])
+                + &line(&[q(0.14, 0.0), ring, q(-0.13, 0.87)])
+                + &line(&[q(-0.145, 0.89), q(0.145, 0.89)])
+                + &self.legs.iter().map(|l| looped(l, 0.07)).collect::<String>(),
+        ));
+        // A helmet from behind has no peak, but a rim; it turns with the back.
+        let d = self.neck.dist(self.head).max(0.02);
+        let (ux, uy) = ((self.head.x - self.neck.x) / d, (self.head.y - self.neck.y) / d);
+        let rim = |side: f64| p(self.head.x + uy * r * 1.12 * side, self.head.y - ux * r * 1.12 * side);
+        let (a, b) = (rim(-1.0), rim(1.0));
+        out.push(Shape::new(
+            "helmet",
+            format!("M{} {}A{r} {r} 0 0 0 {} {}Z", cm(a.x), cm(a.y), cm(b.x), cm(b.y), r = cm(1.12 * r)),
+        ));
+        out.push(Shape::new("dring", circle(ring, 0.055)));
+        out
+    }
+}
+
 /// The worker from behind with the ring at a point; turned so far, rad; as bones where it is only how
 /// it ends.
 fn behind(ring: P, stature_m: f64, bones: bool, turned_rad: f64) -> Vec<Shape> {
-    let k = stature_m * DRING_SHARE / 1.4;
-    let t = Turned { at: ring, by_rad: turned_rad };
-    let q = |x: f64, y: f64| t.place(x * k, y * k);
-    let leg = |side: f64| [q(0.08 * side, -0.46), q(0.13 * side, -0.9), q(0.11 * side, -1.33)];
-    let arm = |side: f64| {
-        if bones {
-            [q(0.17 * side, 0.1), q(0.25 * side, -0.15), q(0.22 * side, -0.4)]
-        } else {
-            [q(0.17 * side, 0.1), q(0.3 * side, -0.06), q(0.21 * side, 0.27)]
-        }
-    };
-    let back =
-        [q(-0.19, 0.13), q(0.19, 0.13), q(0.155, -0.2), q(0.15, -0.5), q(-0.15, -0.5), q(-0.155, -0.2)];
-    let head = circle(q(0.0, 0.3), 0.105 * k);
-    if bones {
-        return vec![
-            Shape::new("bone", head),
-            Shape::new("bone", closed(&back)),
-            Shape::new("bone", line(&leg(-1.0)) + &line(&leg(1.0)) + &line(&arm(-1.0)) + &line(&arm(1.0))),
-        ];
-    }
-    let mut out = Vec::new();
-    for side in [-1.0, 1.0] {
-        out.push(Shape::new("limb ink arm", line(&arm(side))));
-        out.push(Shape::new("limb cloth arm", line(&arm(side))));
-        out.push(Shape::new("hand", circle(arm(side)[2], 0.05)));
-    }
-    for side in [-1.0, 1.0] {
-        let l = leg(side);
-        out.push(Shape::new("limb ink thigh", line(&l)));
-        out.push(Shape::new("limb cloth thigh", line(&l)));
-        let a = l[2];
-        out.push(Shape::new(
-            "boot",
-            closed(&[
-                p(a.x - 0.06, a.y + 0.04),
-                p(a.x + 0.06, a.y + 0.04),
-                p(a.x + 0.075, a.y - 0.07),
-                p(a.x - 0.075, a.y - 0.07),
-            ]),
-        ));
-    }
-    out.push(Shape::new("face", circle(q(0.0, 0.24), 0.085 * k)));
-    out.push(Shape::new("torso", closed(&back)));
-    // Straps cross at the ring; belt and leg loops below.
-    out.push(Shape::new(
-        "strap",
-        line(&[q(-0.14, 0.13), ring, q(0.13, -0.42)])
-            + &line(&[q(0.14, 0.13), ring, q(-0.13, -0.42)])
-            + &line(&[q(-0.145, -0.43), q(0.145, -0.43)])
-            + &line(&[q(-0.16, -0.62), q(-0.03, -0.66)])
-            + &line(&[q(0.03, -0.66), q(0.16, -0.62)]),
-    ));
-    // A helmet from behind has no peak, but a rim.
-    let (a, b) = (q(-0.135, 0.27), q(0.135, 0.27));
-    out.push(Shape::new(
-        "helmet",
-        format!("M{} {}A{r} {r} 0 0 0 {} {}Z", cm(a.x), cm(a.y), cm(b.x), cm(b.y), r = cm(0.135 * k)),
-    ));
-    out.push(Shape::new("dring", circle(ring, 0.055)));
-    out
+    let back = Back::standing(Turned { at: ring, by_rad: turned_rad }, stature_m * DRING_SHARE / 1.4, bones);
+    if bones { back.bones() } else { back.drawn(ring) }
 }
 
 #[cfg(test)]
@@ -321,7 +481,7 @@ mod tests {
     fn the_unfolded_sheet_is_seen_where_it_stands() {
         let s = Scenario::default();
         let g = Geometry::of(&s).expect("stands");
-        let f = Front { s: &s, g: &g, along_m: 2.0, swing: None, thing_m: None, reach_m: None };
+        let f = Front { along_m: 2.0, ..Front::of(&s, &g) };
         // Ridge to eave on a roof of 6 in 12: 4 m of run are 4.472 m of slope.
         assert!((f.roof_m() - 20f64.sqrt()).abs() < 1e-9, "{}", f.roof_m());
         assert!((f.at(0.0, 0.0).y - 7.6).abs() < 1e-9);
@@ -335,7 +495,7 @@ mod tests {
     fn what_is_hidden_until_the_fall_is_not_drawn() {
         let s = Scenario::default();
         let g = Geometry::of(&s).expect("stands");
-        let f = Front { s: &s, g: &g, along_m: 2.0, swing: None, thing_m: None, reach_m: None };
+        let f = Front { along_m: 2.0, ..Front::of(&s, &g) };
         assert!(f.shapes().iter().all(|q| !["swing", "bone", "band", "blow-ring"].contains(&q.class)));
         let all = crate::studies::along_wall::swings(&s.set_up().expect("possible"));
         let w = all.iter().find(|w| (w.offset_m - 2.0).abs() < 0.1);

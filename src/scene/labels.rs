@@ -99,18 +99,30 @@ pub fn place(
 
 fn cost(a: &Area, w: &Wanted, avoid: &[Area], brackets: &[Area]) -> f64 {
     let (x, y) = a.middle();
+    let at = Area::round(w.at, (10.0, 10.0));
     let (dx, dy) = (x - w.at.0, y - w.at.1);
     let wrong_side = if dx * w.side_sign < 0.0 { 60.0 } else { 0.0 };
     let lines = if w.on { &[] } else { brackets };
     let covered: f64 = avoid.iter().chain(lines).map(|q| q.overlap(a)).sum();
+    // A line from the plate to its point that would cross the body says the wrong thing.
+    let (fx, fy) = (w.at.0.clamp(a.x_px, a.x_px + a.width_px), w.at.1.clamp(a.y_px, a.y_px + a.height_px));
+    let crossed = (1..12)
+        .map(|i| f64::from(i) / 12.0)
+        .map(|k| Area::round((fx + (w.at.0 - fx) * k, fy + (w.at.1 - fy) * k), (1.0, 1.0)))
+        .filter(|q| avoid.iter().any(|b| b.overlap(q) > 0.0 && b.overlap(&at) == 0.0))
+        .count();
     let over_its_point = if w.on { 0.0 } else { a.grown(2.0).overlap(&Area::round(w.at, (4.0, 4.0))) };
-    (dx * dx + dy * dy).sqrt() + wrong_side + covered + 50.0 * over_its_point
+    (dx * dx + dy * dy).sqrt() + wrong_side + covered + 40.0 * crossed as f64 + 50.0 * over_its_point
 }
 
 fn candidates(pane: (f64, f64), w: &Wanted) -> Vec<Area> {
     let (wide, high) = w.size;
     let area = |x: f64, y: f64| Area { x_px: x, y_px: y, width_px: wide, height_px: high };
     let mut all = vec![area(w.at.0 - wide / 2.0, w.at.1 - high / 2.0)];
+    // One that breaks its line may hang off to a side.
+    if w.on {
+        all.extend([-0.85, -0.7, -0.3, -0.15].map(|k| area(w.at.0 + k * wide, w.at.1 - high / 2.0)));
+    }
     for away in AWAY_PX {
         for up in [-3.0, -2.0, -1.0, -0.5, 0.0, 0.5, 1.0, 2.0, 3.0] {
             let y = w.at.1 - high / 2.0 + up * (high * 0.5 + away * 0.5);

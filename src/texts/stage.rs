@@ -45,6 +45,7 @@ words! {
     FrontTab, "From in front", "De face";
     FrontUnder, "Seen from in front: the ladder stands under the anchor.", "Vue de face : l’échelle est sous l’ancrage.";
     FrontRoof, "Seen from in front: the worker is on the roof under the anchor.", "Vue de face : la personne est sur le toit, sous l’ancrage.";
+    FrontMoment, "The same moment, from in front.", "Le même instant, de face.";
     FrontLeans, "Seen from in front: the body’s middle is {value} beside the ladder’s.", "Vue de face : le milieu du corps est à {value} de celui de l’échelle.";
     RoomTab, "Where is there room?", "Où y a-t-il du dégagement?";
     SureTab, "How sure?", "Quelle marge d’erreur?";
@@ -61,6 +62,9 @@ words! {
     PartDring, "D-ring", "Anneau en D";
     PartGrab, "Grab", "Coulisseau";
     PartAnchor, "Anchor", "Ancrage";
+    PartHarness, "Harness", "Harnais";
+    PartGear, "Gear", "Matériel";
+    GhostName, "last fall", "chute d’avant";
     StopTaut, "taut", "tendu";
     StopEave, "eave", "avant-toit";
     StopRidge, "ridge", "faîte";

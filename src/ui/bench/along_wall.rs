@@ -1,13 +1,20 @@
 //! Along the wall: a front view, and what the same slip does further along.
 
-use super::state::bench;
+use super::player::player;
+use super::stage::stage;
+use super::state::{Phase, bench};
+use crate::geometry::Geometry;
 use crate::rules::{HARD_SWING_M_S, LimitKind, Place, place, reserve};
 use crate::scenario::{AnchorKind, Scenario, Stance};
+use crate::scene::at;
+use crate::scene::front::Front;
+use crate::scene::ink::Shape;
 use crate::studies::along_wall::{FURTHEST_M, STEP_M, Swing, offset_within_m, reach_m};
 use crate::texts::Bench as W;
 use crate::texts::say::Reader;
 use crate::texts::{Key, Stage as S};
 use crate::ui::shared::asking::{self, NoAnswer};
+use crate::ui::shared::figure::{defs, still};
 use crate::ui::shared::front::front;
 use crate::ui::shared::settings::settings;
 use crate::units::{G_M_S2, Quantity, Rounding, within};
@@ -81,25 +88,52 @@ fn own_limit(r: Reader, place: Option<&'static Place>, swings: &[Swing]) -> Opti
     ))
 }
 
-/// The house from in front as the set-up stands: leaning out is seen here, which a section cannot show. Nothing
-/// of a fall.
+/// The house from in front: as the set-up stands, or the same moment as in the section's fall. Leaning out and
+/// tipping sideways are seen here, which a section cannot show.
 #[component]
 pub fn FromFront() -> impl IntoView {
-    let (bench, settings) = (bench(), settings());
-    let body = move || {
+    let (bench, settings, player, stage) = (bench(), settings(), player(), stage());
+    // The set-up that is seen: what stands, or what fell.
+    let seen = Memo::new(move |_| {
+        let fell = bench.run.get().filter(|_| bench.phase.get() == Phase::Shown);
+        fell.map_or_else(|| bench.drawn.get(), |r| (*r.set_up).clone())
+    });
+    let words = move || {
         let r = settings.reader();
-        let s = bench.drawn.get();
-        let lean_m = s.ladder.reach_out_m;
-        let words = match s.stance {
+        if bench.phase.get() == Phase::Shown {
+            return r.t(S::FrontMoment).to_owned();
+        }
+        let s = seen.get();
+        match s.stance {
             Stance::Roof { .. } => r.t(S::FrontRoof).to_owned(),
-            Stance::Ladder { .. } if lean_m > 0.0 => {
-                r.f(S::FrontLeans, &[("value", &r.q(Quantity::Length, lean_m, Rounding::Nearest))])
+            Stance::Ladder { .. } if s.ladder.reach_out_m > 0.0 => {
+                let value = r.q(Quantity::Length, s.ladder.reach_out_m, Rounding::Nearest);
+                r.f(S::FrontLeans, &[("value", &value)])
             }
             Stance::Ladder { .. } => r.t(S::FrontUnder).to_owned(),
-        };
-        view! { {front(&s, 0.0, None, (None, None), words.clone())}<p class="hint">{words}</p> }
+        }
     };
-    view! { <div class="from-front">{body}</div> }
+    // As near as the section was when it was swapped, and going with its camera.
+    let frame = move || stage.pane.get().map(|q| Front::beside(q.frame).view_box());
+    let with = move |draw: &dyn Fn(&Front) -> Vec<Shape>| {
+        let s = seen.get();
+        let Some(g) = Geometry::of(&s) else { return vec![] };
+        draw(&Front::of(&s, &g))
+    };
+    let house = move || still(with(&|f| f.behind()));
+    let moving = move || {
+        still(with(&|f| {
+            let run = bench.run.get().filter(|_| bench.phase.get() == Phase::Shown);
+            let now_s = player.clock.get();
+            let q = run.and_then(|r| at(&r.set_up, r.set_up.geometry(), &r.trace, now_s));
+            Front { moment: q.as_ref().map(|q| (q, now_s)), ..*f }.moving()
+        }))
+    };
+    view! {
+        <div class="from-front">
+            <svg class="drawing front" viewBox=frame preserveAspectRatio="xMidYMid meet" role="img" aria-label=words>{defs()}{house}{moving}</svg>
+            <p class="hint">{words}</p></div>
+    }
 }
 
 /// The part of the page about moving along the wall.

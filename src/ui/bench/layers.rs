@@ -20,14 +20,10 @@ use leptos::prelude::*;
 pub fn Layers() -> impl IntoView {
     let (bench, settings, stage) = (bench(), settings(), stage());
     let open = Memo::new(move |_| {
-        stage.layer.get().filter(|l| {
-            let before = matches!(l, Layer::Part | Layer::SetUp | Layer::Front);
-            let phase = bench.phase.get();
-            if before {
-                phase == Phase::Choosing || *l == Layer::SetUp && phase == Phase::Shown
-            } else {
-                phase == Phase::Shown
-            }
+        stage.layer.get().filter(|l| match bench.phase.get() {
+            Phase::Choosing => matches!(l, Layer::Part | Layer::SetUp | Layer::Front),
+            Phase::Shown => *l != Layer::Part,
+            _ => false,
         })
     });
     // A run that fails its own check shows no figure of it.

@@ -1,19 +1,84 @@
 //! The parts as lenses: while a set-up is chosen each shows what is seen, never whether it is right; while a part is
 //! in hand it is shown from near on the other side of the picture, with what stops it.
 
+use super::drawer::{GEAR_CARD, HARNESS_CARD, open_card};
 use super::hand::{lens, lens_words, part_name};
 use super::stage::{Layer, WIDE_PX, letters_px, stage, style_of};
 use super::state::{Phase, bench};
-use crate::geometry::{Geometry, p};
+use crate::geometry::{Geometry, P, p};
 use crate::practice::hand::Held;
-use crate::scenario::Scenario;
+use crate::practice::inspection::GearPart;
+use crate::scenario::{HarnessFit, Scenario};
+use crate::scene::Scene;
 use crate::scene::camera::Pane;
 use crate::scene::labels::Area;
 use crate::scene::standing_scene;
+use crate::scene::worker::Bones;
 use crate::texts::say::Reader;
+use crate::texts::{Key, Stage as S};
 use crate::ui::shared::settings::settings;
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
+
+/// What a lens shows.
+#[derive(Clone, Copy, PartialEq)]
+enum Seen {
+    /// A part that can be moved.
+    Part(Held),
+    /// The harness's straps.
+    Harness,
+    /// What else is to be looked at before the climb.
+    Gear,
+}
+
+impl Seen {
+    const ALL: [Seen; 6] = [
+        Seen::Part(Held::Anchor),
+        Seen::Part(Held::Grab),
+        Seen::Part(Held::Worker),
+        Seen::Gear,
+        Seen::Harness,
+        Seen::Part(Held::LadderFoot),
+    ];
+
+    /// Where it is in the scene, m; the gear is all of it, and nowhere.
+    fn at(self, scene: &Scene, g: &Geometry) -> Option<P> {
+        match self {
+            Seen::Part(Held::Worker) => Some(scene.dring),
+            Seen::Part(part) => Some(part.at(g)),
+            Seen::Harness => Some(Bones::of(&scene.limbs)?.belt[1]),
+            Seen::Gear => None,
+        }
+    }
+
+    fn paths(self, s: &Scenario) -> Vec<(&'static str, String)> {
+        let own = |all: &[(&'static str, &str)]| all.iter().map(|(c, d)| (*c, (*d).to_owned())).collect();
+        match self {
+            Seen::Part(part) => lens(part, s),
+            Seen::Harness if s.worker.harness == HarnessFit::Snug => own(&[
+                ("fill", HIPS),
+                ("strap", "M30 26V58Q30 70 36 74L54 92M90 26V58Q90 70 84 74L66 92M30 58H90"),
+            ]),
+            // Slack loops hang off the thighs.
+            Seen::Harness => own(&[
+                ("fill", HIPS),
+                (
+                    "strap",
+                    "M30 26V58Q18 80 34 104Q48 112 56 96M90 26V58Q102 80 86 104Q72 112 64 96M30 58Q60 72 90 58",
+                ),
+            ]),
+            Seen::Gear => own(&[
+                ("rope", "M24 4V116"),
+                ("line bold", "M72 58C58 54 58 22 74 16C92 12 100 24 98 38M72 58C86 64 98 60 98 50V38"),
+                ("fill", "M56 74H104V108H56Z"),
+                ("thin", "M64 84H96M64 91H88M64 98H92"),
+            ]),
+        }
+    }
+}
+
+/// Hips and thighs from in front.
+const HIPS: &str = "M28 0V50Q24 84 30 120H56L60 78L64 120H90Q96 84 92 50V0Z";
 
 /// The parts as lenses while a set-up is chosen: what is seen, never whether it is right.
 #[component]
@@ -34,11 +99,8 @@ pub fn Lenses() -> impl IntoView {
         } else {
             14.0
         };
-        let parts: &[Held] = if wide && !settings.large.get() {
-            &[Held::Anchor, Held::Grab, Held::Worker, Held::LadderFoot]
-        } else {
-            &[Held::Anchor, Held::Grab, Held::Worker]
-        };
+        // Where the pane is small or the letters are large, what is left is a tap further: in the set-up.
+        let parts = if wide && !settings.large.get() { &Seen::ALL[..] } else { &Seen::ALL[..3] };
         let places = lens_places(&pane, &g, parts.len(), px);
         let now = bench.drawn.get();
         let scene = standing_scene(&now, &g);
@@ -47,11 +109,9 @@ pub fn Lenses() -> impl IntoView {
             .iter()
             .zip(places)
             .map(|(&part, a)| {
-                let at = pane.px(match part {
-                    Held::Worker => scene.dring,
-                    other => other.at(&g),
-                });
-                leaders.push_str(&lens_leader(&a, px * if wide { 2.9 } else { 1.4 }, at, &pane));
+                if let Some(at) = part.at(&scene, &g) {
+                    leaders.push_str(&lens_leader(&a, px * if wide { 2.9 } else { 1.4 }, pane.px(at), &pane));
+                }
                 lens_button(part, &a, px, r, &now, wide)
             })
             .collect_view();
@@ -77,9 +137,9 @@ fn lens_places(pane: &Pane, g: &Geometry, count: usize, px: f64) -> Vec<Area> {
             .collect();
     }
     let wall = pane.px(p(0.0, 0.0)).0.clamp(320.0, pane.width_px * 0.62);
-    let side = (pane.height_px * 0.2).clamp(84.0, 150.0);
-    let (cell_w, cell_h) = (side + 48.0, side + px * 2.9);
-    let per_row = (((wall - 40.0) / cell_w) as usize).clamp(1, count.div_ceil(2));
+    let side = (pane.height_px * 0.19).clamp(76.0, 150.0);
+    let (cell_w, cell_h) = (side + 40.0, side + px * 2.9);
+    let per_row = (((wall - 20.0) / cell_w) as usize).clamp(1, count.div_ceil(2));
     let rows = count.div_ceil(per_row);
     // Under the eave, where the house is only house.
     let eave = pane.px(g.eave).1.clamp(0.0, pane.height_px);
@@ -107,17 +167,47 @@ fn lens_leader(a: &Area, words_px: f64, at: (f64, f64), pane: &Pane) -> String {
     format!("M{:.0} {:.0}L{:.0} {:.0}", cx + dx / far * r, cy + dy / far * r, end.0, end.1)
 }
 
-fn lens_button(part: Held, a: &Area, px: f64, r: Reader, s: &Scenario, wide: bool) -> impl IntoView + use<> {
+fn lens_button(seen: Seen, a: &Area, px: f64, r: Reader, s: &Scenario, wide: bool) -> impl IntoView + use<> {
     let (bench, stage) = (bench(), stage());
-    let paths = lens(part, s).into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
-    let state = state_words(part, r, s);
-    let name = r.t(part_name(part));
+    let paths = seen.paths(s).into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
+    let (name, state, told) = match seen {
+        Seen::Part(part) => (r.t(part_name(part)), state_words(part, r, s), lens_words(part, r, s)),
+        Seen::Harness => {
+            let fit = r.t(if s.worker.harness == HarnessFit::Snug { Key::FitSnug } else { Key::FitLoose });
+            (r.t(S::PartHarness), fit.to_owned(), String::new())
+        }
+        Seen::Gear => {
+            let all = GearPart::of(s);
+            let n = bench.looked.with(|l| l.iter().filter(|x| all.contains(&x.0)).count());
+            (
+                r.t(S::PartGear),
+                r.f(Key::GearSeen, &[("seen", &n.to_string()), ("all", &all.len().to_string())]),
+                String::new(),
+            )
+        }
+    };
     // What is seen comes first, so that it can be spoken to.
-    let seen = if wide { format!("{name} {state}") } else { name.to_owned() };
-    let label = format!("{seen}. {}", lens_words(part, r, s));
+    let shown = if wide { format!("{name} {state}") } else { name.to_owned() };
+    let label = format!("{shown}. {told}");
+    let id = match seen {
+        Seen::Part(part) => format!("{part:?}"),
+        Seen::Harness => "Harness".to_owned(),
+        Seen::Gear => "Gear".to_owned(),
+    };
+    let open = move |_| match seen {
+        Seen::Part(part) => {
+            bench.held.set(part);
+            stage.open(Layer::Part);
+        }
+        // Its card in the drawer.
+        Seen::Harness | Seen::Gear => {
+            stage.open(Layer::SetUp);
+            let card = if seen == Seen::Gear { GEAR_CARD } else { HARNESS_CARD };
+            request_animation_frame(move || request_animation_frame(move || open_card(card)));
+        }
+    };
     view! {
-        <button type="button" class="lens-button" id=format!("lens-{part:?}") data-part=format!("{part:?}") prop:style=style_of(a, px) aria-label=label
-            on:click=move |_| { bench.held.set(part); stage.open(Layer::Part) }>
+        <button type="button" class="lens-button" id=format!("lens-{id}") data-part=id prop:style=style_of(a, px) aria-label=label on:click=open>
             <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg>
             <span><strong>{name}</strong>" "{wide.then(|| view! { <small>{state}</small> })}</span>
         </button>
@@ -126,7 +216,7 @@ fn lens_button(part: Held, a: &Area, px: f64, r: Reader, s: &Scenario, wide: boo
 
 /// What a lens shows, in three words.
 fn state_words(part: Held, r: Reader, s: &Scenario) -> String {
-    use crate::texts::{Bench as W, Key};
+    use crate::texts::Bench as W;
     match part {
         Held::Anchor => r.t(s.anchor.kind.label()).to_owned(),
         Held::Grab => crate::texts::say::offset(r, s.grab.above_dring_m),

@@ -3,7 +3,7 @@
 
 use super::player::player;
 use super::signs::mark;
-use super::stage::{Layer, letters_px, stage, style_of};
+use super::stage::{Layer, WIDE_PX, letters_px, stage, style_of};
 use super::state::{Phase, bench};
 use crate::geometry::{Geometry, P, p};
 use crate::grade::report::Report;
@@ -92,8 +92,10 @@ fn placed(pane: &Pane, px: f64, words: Vec<Words>, avoid: &[Area], brackets: &[A
     let corner =
         |x_px: f64, y_px: f64, width_px: f64, height_px: f64| Area { x_px, y_px, width_px, height_px };
     // The thumbnails and the way back to the set-up keep their corners.
+    let narrow = pane.width_px < WIDE_PX;
     let blocked = [
-        corner(pane.width_px - 70.0, 0.0, 70.0, 128.0),
+        corner(pane.width_px - 70.0, 0.0, 70.0, if narrow { 70.0 } else { 128.0 }),
+        if narrow { corner(0.0, 0.0, 70.0, 62.0) } else { corner(0.0, 0.0, 0.0, 0.0) },
         corner(pane.width_px - px * 6.0 - 30.0, pane.height_px - 54.0, px * 6.0 + 30.0, 54.0),
     ];
     place((pane.width_px, pane.height_px), &wanted, (avoid, brackets), &blocked)

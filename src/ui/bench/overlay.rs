@@ -8,8 +8,12 @@ use super::marks::Marks;
 use super::sentence::glance;
 use super::stage::{Layer, stage};
 use super::state::{Bench, Phase, Said, bench};
+use crate::geometry::p;
 use crate::physics::trace::Outcome;
+use crate::scene::at;
+use crate::scene::worker::Bones;
 use crate::texts::Stage as S;
+use crate::ui::shared::figure::decisive_s;
 use crate::ui::shared::settings::settings;
 use leptos::prelude::*;
 
@@ -23,12 +27,6 @@ fn Corners() -> impl IntoView {
         bench.said.set(bench.scenario.with_untracked(|s| {
             told(bench.held.get_untracked(), settings.reader_now(), s, crate::texts::Bench::HandHas)
         }));
-    };
-    let stopped = move || {
-        bench.phase.get() == Phase::Shown
-            && bench.run.with(|r| {
-                r.as_ref().is_some_and(|r| r.trace.is_sound() && r.trace.outcome == Outcome::Stopped)
-            })
     };
     let still = move || choosing() || bench.phase.get() == Phase::Shown;
     let thumb = move || {
@@ -62,9 +60,9 @@ fn Corners() -> impl IntoView {
         <Show when=move || bench.phase.get() == Phase::Shown>
             <button type="button" class="today" id="leave-fall" aria-label=settings.s(crate::texts::Bench::BackToSetUp)
                 on:click=move |_| { bench.leave_fall(); crate::ui::shared::view::to_view("scene") }>{settings.s(S::SetUpTab)}</button></Show>
-        <Show when=move || choosing() || stopped()>
-            <button type="button" class="thumb front-thumb" id="front" aria-label=move || settings.t(if choosing() { S::FrontTab } else { S::WallTab })
-                on:click=move |_| stage.open(if bench.phase.get_untracked() == Phase::Choosing { Layer::Front } else { Layer::Wall })>
+        <Show when=still>
+            <button type="button" class="thumb front-thumb" id="front" aria-label=settings.s(S::FrontTab)
+                on:click=move |_| stage.open(Layer::Front)>
                 <svg viewBox="0 0 56 56" aria-hidden="true"><path d="M8 24V46H48V24M4 24H52L46 10H10ZM16 29h9v8h-9ZM33 29h8v17h-8Z" /></svg></button></Show>
         <Show when=choosing>
             <button type="button" class="today" id="today" on:click=move |_| stage.open(Layer::SetUp)>
@@ -76,6 +74,31 @@ fn Corners() -> impl IntoView {
                     on:click=move |_| stepped(Bench::redo)><i class="i-redo" aria-hidden="true"></i></button>
             </div>
         </Show>
+    }
+}
+
+/// What the bones beside the worker are: the fall before, named at the line of its boots.
+#[component]
+fn GhostName() -> impl IntoView {
+    let (bench, settings, stage) = (bench(), settings(), stage());
+    move || {
+        if bench.phase.get() != Phase::Choosing || bench.has_in_hand() {
+            return None;
+        }
+        let (pane, run) = (stage.pane.get()?, bench.ghost.get()?);
+        if bench.drawn.with(|s| s.house != run.set_up.house) {
+            return None;
+        }
+        let g = run.set_up.geometry();
+        let q = at(&run.set_up, g, &run.trace, decisive_s(&run.trace))?;
+        let b = Bones::of(&q.limbs)?.beside(g);
+        let low = b.boots.iter().flatten().fold(f64::INFINITY, |a, q| a.min(q.y));
+        let (x, y) = pane.px(p(b.boots[0][1].x + 0.7, low));
+        // Under its line where there is room for it: over the corner with the set-up, within the pane.
+        let room = x > 110.0 && x < pane.width_px - 8.0 && y > 4.0 && y < pane.height_px - 90.0;
+        room.then(|| {
+            view! { <span class="ghost-name" prop:style=format!("right:{:.0}px;top:{:.0}px", pane.width_px - x, y + 2.0)>{settings.s(S::GhostName)}</span> }
+        })
     }
 }
 
@@ -91,6 +114,7 @@ pub fn Overlay() -> impl IntoView {
             <InHand />
             <Show when=holds><Flag /></Show>
             <Marks />
+            <GhostName />
             <Corners />
         </div>
     }

@@ -1,5 +1,6 @@
 //! Today's set-up as words, each with the card that it opens.
 
+use super::drawer::HARNESS_CARD;
 use crate::rules::place;
 use crate::scenario::{HarnessFit, Scenario};
 use crate::texts::say::Reader;
@@ -15,8 +16,8 @@ pub fn words(r: Reader, s: &Scenario) -> Vec<(String, usize)> {
     vec![
         (place_name, 0),
         (r.t(s.weather.label()).to_owned(), 10),
-        (near(Quantity::Mass, s.worker.mass_kg), 5),
-        (r.f(S::HarnessWord, &[("value", straps)]), 5),
+        (near(Quantity::Mass, s.worker.mass_kg), HARNESS_CARD),
+        (r.f(S::HarnessWord, &[("value", straps)]), HARNESS_CARD),
         (r.f(S::LanyardWord, &[("value", &near(Quantity::Length, s.lanyard.length_m))]), 4),
         (r.f(S::AbsorberWord, &[("value", absorber)]), 4),
         (r.f(S::RescueWord, &[("value", r.t(s.plan.rescue.label()))]), 11),

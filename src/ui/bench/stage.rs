@@ -68,6 +68,9 @@ impl Layer {
         bench.run.with(|r| {
             let Some(t) = r.as_ref().map(|r| &r.trace) else { return vec![] };
             let mut all = vec![Layer::Why, Layer::Change];
+            if t.is_sound() {
+                all.push(Layer::Front);
+            }
             if t.is_sound() && t.outcome == Outcome::Stopped {
                 all.push(Layer::Wall);
             }

@@ -291,14 +291,9 @@ fn Outcomes() -> impl IntoView {
     let more = move || {
         Layer::of_fall(bench)
             .into_iter()
-            .skip(2)
+            .filter(|l| !matches!(l, Layer::Why | Layer::Change | Layer::Front))
             .map(|l| {
-                let name = match l {
-                    Layer::Wall => S::WallTab,
-                    Layer::Room => S::RoomTab,
-                    _ => S::SureTab,
-                };
-                view! { <button type="button" class="plain" id=format!("to-{}", l.id()) on:click=move |_| stage.open(l)>{settings.s(name)}</button> }
+                view! { <button type="button" class="plain" id=format!("to-{}", l.id()) on:click=move |_| stage.open(l)>{settings.s(l.name())}</button> }
             })
             .collect_view()
     };

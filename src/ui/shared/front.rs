@@ -18,7 +18,7 @@ pub fn front(
 ) -> impl IntoView + use<> {
     let g = Geometry::of(s);
     let shown = g.map(|g| {
-        let f = Front { s, g: &g, along_m, swing, thing_m, reach_m };
+        let f = Front { along_m, swing, thing_m, reach_m, ..Front::of(s, &g) };
         (f.bounds().view_box(), f.shapes())
     });
     shown.map(|(frame, shapes)| {

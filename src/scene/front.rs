@@ -501,4 +501,48 @@ mod tests {
         let w = all.iter().find(|w| (w.offset_m - 2.0).abs() < 0.1);
         assert!(Front { swing: w, ..f }.shapes().iter().any(|q| q.class == "swing"));
     }
+
+    /// Section and front are the same moment: ring, grab, neck and boots lie at the heights that the section has.
+    #[test]
+    fn a_moment_from_in_front_has_the_heights_of_the_section() {
+        let s = Scenario::default();
+        let set_up = s.set_up().expect("possible");
+        let g = set_up.geometry();
+        let t = crate::physics::simulate(&set_up);
+        for time_s in [0.0, 0.3, 0.59, 1.0] {
+            let q = crate::scene::at(&s, g, &t, time_s).expect("a moment");
+            let all = Front { moment: Some((&q, time_s)), ..Front::of(&s, g) }.moving();
+            let of = |class: &str| {
+                all.iter().filter(|x| x.class == class).map(|x| x.d.clone()).collect::<Vec<_>>()
+            };
+            let y = |d: &str| {
+                d[1..].split(['L', ' ', 'a']).nth(1).and_then(|n| n.parse::<f64>().ok()).expect("a number")
+            };
+            assert!((y(&of("dring")[0]) / 100.0 - q.dring.y).abs() < 0.002);
+            assert!((y(&of("lanyard")[0]) / 100.0 - q.grab.y).abs() < 0.002);
+            let b = Bones::of(&q.limbs).expect("whole");
+            assert!((y(&of("limb cloth arm")[0]) / 100.0 - b.arm[0].y).abs() < 0.002);
+        }
+    }
+
+    /// A ladder that the worker has leant off goes over to that side. For small angles a rod that turns about its
+    /// foot from 0.2 rad/s is at 0.2/k sinh(k t), with k² = 1.5 g/L (hand-worked from its moment of inertia, mL²/3).
+    #[test]
+    fn a_ladder_that_tips_sideways_is_seen_to_go() {
+        let mut s = Scenario::default();
+        s.ladder.tied = false;
+        s.ladder.reach_out_m = 0.5;
+        let set_up = s.set_up().expect("possible");
+        let g = set_up.geometry();
+        let t = crate::physics::simulate(&set_up);
+        assert!(t.time_of(crate::physics::trace::EventKind::LadderTips).is_some());
+        let q = crate::scene::at(&s, g, &t, 0.3).expect("a moment");
+        let turned = Front { moment: Some((&q, 0.3)), ..Front::of(&s, g) }.tipped_rad();
+        let k = (1.5 * 9.80665 / g.ladder.foot.dist(g.ladder.tip)).sqrt();
+        let want = 0.2 / k * (k * 0.3).sinh();
+        assert!((turned / want - 1.0).abs() < 0.05, "{turned} for {want}");
+        assert!(Front::of(&s, g).tipped_rad() == 0.0);
+        s.ladder.reach_out_m = 0.0;
+        assert!(Front { moment: Some((&q, 0.3)), ..Front::of(&s, g) }.tipped_rad() == 0.0);
+    }
 }

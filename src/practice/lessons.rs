@@ -5,6 +5,7 @@
 //! comes off better is worked out from them.
 
 use crate::physics::trace::{EventKind, Outcome, Thing, Trace};
+use crate::practice::houses::HouseKind;
 use crate::scenario::*;
 use serde::{Deserialize, Serialize};
 
@@ -43,6 +44,13 @@ impl Lesson {
     /// The two set-ups under a place's rules, in the order in which they are shown.
     pub fn pair(self, place: &str) -> [Scenario; 2] {
         let mut a = Scenario { place: place.to_owned(), ..Scenario::default() };
+        // Not always the same house and the same fine day.
+        if let Some(house) = self.house() {
+            house.move_in(&mut a);
+        }
+        if self == Lesson::GrabArrow {
+            a.weather = Weather::Wet;
+        }
         match self {
             Lesson::AbsorberOrNot => {
                 // A short rope shows it: a long one is soft by itself.
@@ -61,12 +69,27 @@ impl Lesson {
                 a.stance = Stance::Ladder { standing_height_m: 2.6 };
             }
             Lesson::RoomToStop => a.grab.above_dring_m = -0.3,
-            Lesson::SlackOnTheRoof => a.stance = Stance::Roof { from_eave_m: 1.2 },
             _ => {}
         }
         let mut b = a.clone();
         self.change(&mut b);
         if self.second_is_better() { [b, a] } else { [a, b] }
+    }
+
+    /// The house it is played at, if not the ordinary one.
+    fn house(self) -> Option<HouseKind> {
+        match self {
+            Lesson::GrabArrow => Some(HouseKind::WalkOut),
+            Lesson::AnchorChimney => Some(HouseKind::TallGable),
+            Lesson::SlackOnTheRoof => Some(HouseKind::Cape),
+            _ => None,
+        }
+    }
+
+    /// Whether the guess is two heights at which the boots stop. Where the difference lies elsewhere it is which of
+    /// the two comes off better.
+    pub fn asks_boots(self) -> bool {
+        !matches!(self, Lesson::AbsorberOrNot | Lesson::AlongTheWall)
     }
 
     /// Which of the two comes off better must not be a matter of which is shown first.
@@ -209,6 +232,15 @@ mod tests {
             };
             assert_eq!(better(&ta, &tb), want, "{l:?}: {:?} {:?}", badness(&ta), badness(&tb));
             assert_eq!(better(&tb, &ta), other);
+        }
+    }
+
+    /// Where the guess is two heights, there is something to guess: at least 0.15 m lies between them.
+    #[test]
+    fn boots_stop_at_two_heights_that_can_be_told_apart() {
+        for &l in Lesson::ALL.iter().filter(|l| l.asks_boots()) {
+            let low = l.pair("on").map(|s| simulate(&s.set_up().expect("possible")).lowest_point_m);
+            assert!((low[0] - low[1]).abs() > 0.15, "{l:?}: {low:?}");
         }
     }
 

@@ -157,6 +157,36 @@ texts! {
 }
 
 texts! {
+    /// What to do there, short enough for a card.
+    Lesson::verb;
+    AlongTheWall, "Move along the wall", "Longer le mur";
+    GrabBolt, "Tighten the bolt", "Serrer le boulon";
+    AnchorChimney, "Sling a chimney", "Ceinturer la cheminée";
+    GrabHeight, "Grab high or low", "Coulisseau haut ou bas";
+    GrabArrow, "Turn the grab over", "Retourner le coulisseau";
+    BoltAndLatch, "Close the latch", "Fermer le loquet";
+    AbsorberOrNot, "Tear it or not", "Déchirer ou non";
+    AnchorGround, "Wood or boards", "Bois ou panneau";
+    RoomToStop, "Leave room to stop", "Garder du dégagement";
+    SlackOnTheRoof, "Take up the slack", "Reprendre le mou";
+}
+
+texts! {
+    /// The one thing in which the two set-ups differ.
+    Lesson::differs;
+    AlongTheWall, "Only the place differs.", "Seul l’endroit change.";
+    GrabBolt, "Only the grab’s bolt differs.", "Seul le boulon du coulisseau change.";
+    AnchorChimney, "Only what the rope is tied to differs.", "Seul ce qui tient la corde change.";
+    GrabHeight, "Only the grab’s height differs.", "Seule la hauteur du coulisseau change.";
+    GrabArrow, "Only the arrow on the grab differs.", "Seule la flèche du coulisseau change.";
+    BoltAndLatch, "Only the latch differs.", "Seul le loquet change.";
+    AbsorberOrNot, "Only the absorber differs.", "Seul l’absorbeur change.";
+    AnchorGround, "Only what the nails are in differs.", "Seul ce qui tient les clous change.";
+    RoomToStop, "Only the height of the work differs.", "Seule la hauteur du travail change.";
+    SlackOnTheRoof, "Only the slack in the line differs.", "Seul le mou de la corde change.";
+}
+
+texts! {
     /// What it teaches.
     Lesson::principle;
     AlongTheWall, "A rope at a slant acts as a pendulum: the fall ends under the anchor, lower and moving sideways. Move the anchor, or come down, before the work is too far from it.", "Une corde penchée est un pendule : la chute finit sous l’ancrage, plus bas et de côté. Déplacez l’ancrage, ou descendez, avant que le travail vous éloigne trop.";
@@ -200,6 +230,22 @@ texts! {
     Rope, "the rope broke", "la corde rompue";
     Link, "a connection let go", "un connecteur, le cordon ou le harnais rompu";
     Ladder, "the ladder went first", "l’échelle partie d’abord";
+}
+
+texts! {
+    /// Where to look for an ending that was not seen yet.
+    Ending::hint;
+    Stopped, "everything as it should be, from a ladder", "tout comme il faut, depuis une échelle";
+    OnRoof, "work well up the slope", "travailler bien en haut de la pente";
+    Spent, "something in the gear was used before", "une pièce du matériel a déjà servi";
+    Swing, "fall far before the line is tight", "tomber loin avant que la corde se tende";
+    Ground, "too low, or held by too little", "trop bas, ou mal retenu";
+    Deck, "another house", "une autre maison";
+    OffRope, "look at the grab’s side", "regardez le côté du coulisseau";
+    Anchor, "something on the roof lets go", "quelque chose sur le toit lâche";
+    Rope, "look along the rope", "regardez le long de la corde";
+    Link, "look at harness and hooks", "regardez le harnais et les crochets";
+    Ladder, "nothing holds the ladder, and it freezes", "rien ne tient l’échelle, et il gèle";
 }
 
 macro_rules! after {

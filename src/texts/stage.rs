@@ -50,6 +50,7 @@ words! {
     RoomTab, "Where is there room?", "Où y a-t-il du dégagement?";
     SureTab, "How sure?", "Quelle marge d’erreur?";
     BackToPicture, "Back to the picture", "Retour à l’image";
+    BackToLesson, "Back to the lesson", "Retour à la leçon";
     WholeHouse, "Whole house", "Toute la maison";
     Near, "From near", "De près";
     Fell, "fell {value}", "chute {value}";

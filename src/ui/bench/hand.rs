@@ -8,6 +8,7 @@ use crate::geometry::{Geometry, P, p};
 use crate::practice::hand::{Held, dragged, moved};
 use crate::scenario::{AnchorKind, Arrow, Bolt, HarnessFit, Latch, Scenario, Stance};
 use crate::scene::ink::cm;
+use crate::scene::lens;
 use crate::texts::Bench as W;
 use crate::texts::Worded;
 use crate::texts::{Key, Stage as S, say};
@@ -232,155 +233,6 @@ pub fn key(ev: &web_sys::KeyboardEvent, bench: Bench, settings: Settings) {
     ev.prevent_default();
 }
 
-/// A part from near, 120 by 120: classes and paths. Drawn by us from how such parts work in general.
-type Lens = Vec<(&'static str, String)>;
-
-pub fn lens(part: Held, s: &Scenario) -> Lens {
-    match part {
-        Held::Grab => grab_lens(s),
-        Held::Worker => harness_lens(s),
-        Held::LadderFoot => foot_lens(s),
-        Held::Anchor => anchor_lens(s.anchor.kind),
-    }
-}
-
-fn own(list: &[(&'static str, &str)]) -> Lens {
-    list.iter().map(|(c, d)| (*c, (*d).to_owned())).collect()
-}
-
-fn grab_lens(s: &Scenario) -> Lens {
-    let mut all = own(&[
-        ("rope", "M60 0V120"),
-        ("fill", "M38 30H76Q82 30 82 36V84Q82 90 76 90H38Q32 90 32 84V36Q32 30 38 30Z"),
-    ]);
-    all.push((
-        "line bold",
-        match s.grab.arrow {
-            Arrow::Up => "M48 78V44M40 54L48 43L56 54",
-            Arrow::Down => "M48 42V76M40 66L48 77L56 66",
-        }
-        .to_owned(),
-    ));
-    all.push((
-        "line latch",
-        match s.grab.latch {
-            Latch::Closed => "M66 32V88M66 46H78M66 74H78",
-            Latch::Open => "M66 32L104 22V70L66 88",
-        }
-        .to_owned(),
-    ));
-    all.push((
-        "line",
-        match s.grab.bolt {
-            Bolt::Tight => "M32 52H24V68H32M24 56H18V64H24",
-            Bolt::Loose => {
-                "M32 57H14M32 63H14M14 50L4 55V65L14 70ZM20 44C12 36 6 38 3 43M3 43L3 36M3 43L10 43"
-            }
-        }
-        .to_owned(),
-    ));
-    all.push(("line", "M82 78C96 82 100 100 98 118".to_owned()));
-    all
-}
-
-fn harness_lens(s: &Scenario) -> Lens {
-    let slack = s.worker.harness == HarnessFit::Loose;
-    let mut all = own(&[
-        ("fill", "M26 120V52Q26 28 44 22H76Q94 28 94 52V120Z"),
-        ("line", "M48 22Q48 8 60 8Q72 8 72 22"),
-    ]);
-    all.push((
-        "strap",
-        if slack {
-            "M40 24Q30 60 56 62T96 108M80 24Q92 62 64 62T22 108"
-        } else {
-            "M40 24L60 58L92 110M80 24L60 58L28 110"
-        }
-        .to_owned(),
-    ));
-    all.push(("ring", "M60 44A10 10 0 1 1 60 64A10 10 0 1 1 60 44Z".to_owned()));
-    all.push((
-        "hook",
-        if s.lanyard.clipped {
-            "M60 46C52 40 54 26 62 24C70 24 72 34 66 42L60 50M64 24C76 12 92 8 118 6"
-        } else {
-            "M96 66C88 60 90 46 98 44C106 44 108 54 102 62M100 44C106 30 112 20 118 6"
-        }
-        .to_owned(),
-    ));
-    all
-}
-
-fn foot_lens(s: &Scenario) -> Lens {
-    let angle = crate::geometry::ladder_line(s).map_or(1.3, |l| l.angle_rad());
-    let (x, y) = (84.0 - 130.0 * angle.cos(), 92.0 - 130.0 * angle.sin());
-    let slope = s.house.ground_slope_rad.tan();
-    let (l, r) = (92.0 - 84.0 * slope, 92.0 + 36.0 * slope);
-    let mut all = vec![
-        ("soil", format!("M0 {l:.1}L120 {r:.1}V120H0Z")),
-        ("line bold", format!("M0 {l:.1}L120 {r:.1}")),
-        ("rail", format!("M84 90L{x:.1} {y:.1}")),
-        ("line bold", "M74 92L94 92".to_owned()),
-        (
-            "thin",
-            format!("M44 92A40 40 0 0 1 {:.1} {:.1}", 84.0 - 40.0 * angle.cos(), 92.0 - 40.0 * angle.sin()),
-        ),
-    ];
-    if s.ladder.tied {
-        all.push(("strap", "M14 10H46M14 18H46M18 6L24 22M34 6L40 22".to_owned()));
-    } else {
-        all.push(("thin", "M14 14H46".to_owned()));
-    }
-    all
-}
-
-fn anchor_lens(kind: AnchorKind) -> Lens {
-    own(match kind {
-        AnchorKind::RidgePlateInFraming => &[
-            ("wood", "M60 44L120 72V112L60 80L0 112V72Z"),
-            ("line bold", "M60 40L108 62M60 40L12 62"),
-            ("ring", "M60 20A9 9 0 1 1 60 38A9 9 0 1 1 60 20Z"),
-            ("nail", "M30 54L36 84M90 54L84 84M44 48L49 78M76 48L71 78"),
-        ],
-        AnchorKind::RidgePlateInSheathing => &[
-            ("wood", "M60 44L120 72V80L60 52L0 80V72Z"),
-            ("line bold", "M60 40L108 62M60 40L12 62"),
-            ("ring", "M60 20A9 9 0 1 1 60 38A9 9 0 1 1 60 20Z"),
-            ("nail", "M30 54L36 84M90 54L84 84M44 48L49 78M76 48L71 78"),
-        ],
-        AnchorKind::ChimneySling => &[
-            ("wood", "M36 10H84V110H36Z"),
-            ("thin", "M36 30H84M36 50H84M36 70H84M36 90H84M52 10V30M68 30V50M52 50V70M68 70V90"),
-            ("rope", "M32 78H88M60 78L110 104"),
-        ],
-        AnchorKind::VentPipe => &[
-            ("line bold", "M50 110V16H70V110"),
-            ("thin", "M50 16A10 4 0 1 0 70 16A10 4 0 1 0 50 16Z"),
-            ("rope", "M46 84H74M60 84L110 104"),
-        ],
-        AnchorKind::Gutter => &[
-            ("line bold", "M20 40V64Q20 78 34 78H62V40"),
-            ("wood", "M62 30H110V46H62Z"),
-            ("rope", "M20 52L4 110M20 52H62"),
-        ],
-        AnchorKind::RatedEye => &[
-            ("wood", "M0 78H120V108H0Z"),
-            ("line bold", "M40 78H80V68H40Z"),
-            ("ring", "M60 34A17 17 0 1 1 60 68A17 17 0 1 1 60 34Z"),
-        ],
-        AnchorKind::RoofVent => &[
-            ("line bold", "M30 100V60H90V100M22 60L60 34L98 60Z"),
-            ("thin", "M36 70H84M36 80H84M36 90H84"),
-            ("rope", "M26 74H94M90 74L116 104"),
-        ],
-        AnchorKind::AntennaMast => &[
-            ("line bold", "M60 112V8M36 20H84M42 34H78"),
-            ("thin", "M60 60L24 112M60 60L96 112"),
-            ("rope", "M56 92H64M60 92L112 104"),
-        ],
-    })
-}
-
 fn plate(k: AnchorKind) -> bool {
     matches!(k, AnchorKind::RidgePlateInFraming | AnchorKind::RidgePlateInSheathing)
 }
@@ -516,7 +368,7 @@ pub fn Hand() -> impl IntoView {
         let part = bench.held.get();
         bench
             .drawn
-            .with(|s| lens(part, s))
+            .with(|s| lens::of(part, s))
             .into_iter()
             .map(|(c, d)| view! { <path class=c d=d /> })
             .collect_view()

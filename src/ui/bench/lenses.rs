@@ -2,7 +2,7 @@
 //! in hand it is shown from near on the other side of the picture, with what stops it.
 
 use super::drawer::{GEAR_CARD, HARNESS_CARD, open_card};
-use super::hand::{lens, lens_words, part_name};
+use super::hand::{lens_words, part_name};
 use super::stage::{Layer, WIDE_PX, letters_px, stage, style_of};
 use super::state::{Phase, bench};
 use crate::geometry::{Geometry, P, p};
@@ -12,6 +12,7 @@ use crate::scenario::{HarnessFit, Scenario};
 use crate::scene::Scene;
 use crate::scene::camera::Pane;
 use crate::scene::labels::Area;
+use crate::scene::lens::{self, Lens};
 use crate::scene::standing_scene;
 use crate::scene::worker::Bones;
 use crate::texts::say::Reader;
@@ -51,34 +52,14 @@ impl Seen {
         }
     }
 
-    fn paths(self, s: &Scenario) -> Vec<(&'static str, String)> {
-        let own = |all: &[(&'static str, &str)]| all.iter().map(|(c, d)| (*c, (*d).to_owned())).collect();
+    fn paths(self, s: &Scenario) -> Lens {
         match self {
-            Seen::Part(part) => lens(part, s),
-            Seen::Harness if s.worker.harness == HarnessFit::Snug => own(&[
-                ("fill", HIPS),
-                ("strap", "M30 26V58Q30 70 36 74L54 92M90 26V58Q90 70 84 74L66 92M30 58H90"),
-            ]),
-            // Slack loops hang off the thighs.
-            Seen::Harness => own(&[
-                ("fill", HIPS),
-                (
-                    "strap",
-                    "M30 26V58Q18 80 34 104Q48 112 56 96M90 26V58Q102 80 86 104Q72 112 64 96M30 58Q60 72 90 58",
-                ),
-            ]),
-            Seen::Gear => own(&[
-                ("rope", "M24 4V116"),
-                ("line bold", "M72 58C58 54 58 22 74 16C92 12 100 24 98 38M72 58C86 64 98 60 98 50V38"),
-                ("fill", "M56 74H104V108H56Z"),
-                ("thin", "M64 84H96M64 91H88M64 98H92"),
-            ]),
+            Seen::Part(part) => lens::of(part, s),
+            Seen::Harness => lens::harness(s.worker.harness),
+            Seen::Gear => lens::gear(),
         }
     }
 }
-
-/// Hips and thighs from in front.
-const HIPS: &str = "M28 0V50Q24 84 30 120H56L60 78L64 120H90Q96 84 92 50V0Z";
 
 /// The parts as lenses while a set-up is chosen: what is seen, never whether it is right.
 #[component]
@@ -244,7 +225,8 @@ pub fn InHand() -> impl IntoView {
         // Opposite the finger, never over the part.
         let left = if x > pane.width_px / 2.0 { 10.0 } else { pane.width_px - side - 10.0 };
         let top = if y > pane.height_px / 2.0 { 10.0 } else { (pane.height_px - side - 44.0).max(10.0) };
-        let paths = lens(part, &now).into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
+        let paths =
+            lens::of(part, &now).into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
         let field = part.field(&now);
         let value = r.q(Quantity::Length, field.get(&now).unwrap_or(0.0), Rounding::Nearest);
         let stop = bench.stop.get().map(|s| {

@@ -2,7 +2,6 @@
 //! another's way (`scene::labels`).
 
 use super::player::player;
-use super::signs::mark;
 use super::stage::{Layer, WIDE_PX, letters_px, stage, style_of};
 use super::state::{Phase, bench};
 use crate::geometry::{Geometry, P, p};
@@ -16,6 +15,7 @@ use crate::scene::{Scene, at};
 use crate::texts::Stage as S;
 use crate::texts::say::Reader;
 use crate::ui::shared::settings::settings;
+use crate::ui::shared::signs::mark;
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
 

@@ -21,7 +21,6 @@ mod plot;
 mod reference;
 mod sentence;
 mod setup;
-mod signs;
 mod spread;
 mod stage;
 mod state;

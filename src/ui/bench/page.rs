@@ -12,7 +12,7 @@ use crate::texts::Bench as W;
 use crate::texts::{Key, Lang, say};
 use crate::ui::shared::asking::Lost;
 use crate::ui::shared::settings::{Theme, settings};
-use crate::ui::shared::store::provide_settings;
+use crate::ui::shared::store::{self, provide_settings};
 use crate::ui::shared::view::{self, View, fetch_rooms, provide_view, watch_rooms};
 use crate::units::Units;
 use leptos::html::Div;
@@ -77,6 +77,7 @@ pub fn App() -> impl IntoView {
                 <Show when=move || bench.mine.with(|m| !m.is_empty())>
                     <div class="bar" id="by-link"><p>{settings.s(W::CameByLink)}" "{move || bench.is_looked_at().then(|| settings.t(W::NotKeptYet))}</p>
                         <button type="button" id="back-to-mine" on:click=move |_| bench.back_to_mine()>{settings.s(W::BackToMine)}</button>
+                        {store::noted_lesson().map(|_| view! { <button type="button" id="back-to-lesson" on:click=move |_| view::go(View::Lessons)>{settings.s(crate::texts::Stage::BackToLesson)}</button> })}
                         <button type="button" class="plain" id="keep-this" on:click=move |_| bench.keep_this_one()>{settings.s(W::KeepThisOne)}</button></div>
                 </Show>
                 <Show when=move || !bench.notice.with(String::is_empty)>

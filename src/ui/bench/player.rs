@@ -59,10 +59,6 @@ fn now_ms() -> f64 {
     window().performance().map_or(0.0, |p| p.now())
 }
 
-fn reduced_motion() -> bool {
-    window().match_media("(prefers-reduced-motion: reduce)").ok().flatten().is_some_and(|m| m.matches())
-}
-
 impl Player {
     /// When the first showing ends: a little after the lowest point or the blow that decided it.
     pub fn interest_end(self, t: &Trace) -> f64 {
@@ -97,7 +93,7 @@ impl Player {
         let p = self;
         self.bench.play(self.settings, move |r| {
             p.clock.set(0.0);
-            if !r.trace.is_sound() || reduced_motion() {
+            if !r.trace.is_sound() || crate::ui::shared::view::wants_less_motion() {
                 p.clock.set(decisive_s(&r.trace));
                 p.bench.show(p.settings);
                 return;

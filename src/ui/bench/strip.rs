@@ -2,7 +2,6 @@
 //! sentence, the guess beside it, the moments, and what to do next.
 
 use super::player::{Player, player};
-use super::signs::mark;
 use super::stage::{Layer, stage};
 use super::state::{ANSWERS, Bench, Phase, Said, answer, bench, start_m};
 use crate::grade::report::Report;
@@ -13,6 +12,7 @@ use crate::scenario::Below;
 use crate::texts::say::{self, Reader};
 use crate::texts::{Key, Stage as S};
 use crate::ui::shared::settings::{Settings, settings};
+use crate::ui::shared::signs::mark;
 use crate::ui::shared::view::{self, View};
 use crate::units::{FT_M, Quantity, Rounding, Units, round_to};
 use leptos::prelude::*;

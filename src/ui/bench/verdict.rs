@@ -1,6 +1,5 @@
 //! Why a fall went as it did: the whole sentence, everything found, and what one change would do.
 
-use super::signs::mark;
 use super::state::bench;
 use crate::grade::report::APP_VERSION;
 use crate::grade::scoring::Grade;
@@ -9,6 +8,7 @@ use crate::practice::inspection::GearPart;
 use crate::rules::{RULES_VERSION, Severity};
 use crate::texts::{Key, Stage as S, say};
 use crate::ui::shared::settings::settings;
+use crate::ui::shared::signs::mark;
 use leptos::prelude::*;
 
 /// The whole sentence of a fall with its limit's source, the score, and what its neighbours say.

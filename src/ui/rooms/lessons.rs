@@ -1,103 +1,177 @@
-//! Lessons: two set-ups that differ in one thing; predict, see both fall, compare, then the principle.
-//! And the endings that a person has found by trying.
+//! The landing of all practice: today's day, the lessons as cards, the ways a fall can end, and behind them how we
+//! know.
 
+use super::lesson::{Along, One};
 use super::visit;
-use crate::physics::trace::Trace;
-use crate::practice::lessons::{ALONG_M, Better, Ending, Lesson, better};
+use crate::practice::lessons::{Ending, Lesson};
 use crate::practice::thumbs::Thumb;
-use crate::quiz::questions::ItemKind;
 use crate::scenario::Scenario;
-use crate::studies::along_wall::Swing;
+use crate::scene::lens::{self, Lens};
 use crate::studies::published;
 use crate::texts::Room as W;
-use crate::texts::Text;
-use crate::texts::{Key, ask, say};
-use crate::ui::shared::asking;
-use crate::ui::shared::figure::{Falls, Still};
+use crate::texts::say;
 use crate::ui::shared::front::front;
-use crate::ui::shared::settings::{Settings, settings};
+use crate::ui::shared::settings::settings;
 use crate::ui::shared::store;
 use crate::ui::shared::view::{self, View};
 use crate::units::{Quantity, Rounding};
-use crate::worker::questions::{Fall, Swings};
 use leptos::prelude::*;
-use std::sync::Arc;
 
-/// One of the three answers.
-const ANSWERS: [Better; 3] = [Better::First, Better::Second, Better::Alike];
+/// The lessons by what they practise.
+const GROUPS: [(W, &[Lesson]); 3] = [
+    (
+        W::GroupHold,
+        &[
+            Lesson::GrabHeight,
+            Lesson::GrabArrow,
+            Lesson::BoltAndLatch,
+            Lesson::GrabBolt,
+            Lesson::AbsorberOrNot,
+        ],
+    ),
+    (W::GroupTie, &[Lesson::AnchorGround, Lesson::AnchorChimney]),
+    (W::GroupRoom, &[Lesson::RoomToStop, Lesson::SlackOnTheRoof, Lesson::AlongTheWall]),
+];
 
-fn name(b: Better, r: crate::texts::say::Reader) -> String {
-    match b {
-        Better::First => r.f(W::QSetUp, &[("letter", "A")]),
-        Better::Second => r.f(W::QSetUp, &[("letter", "B")]),
-        Better::Alike => r.t(W::QSame).to_owned(),
+/// Minutes that a lesson takes: one, or two along the wall.
+fn minutes(l: Lesson) -> u32 {
+    if l == Lesson::AlongTheWall { 2 } else { 1 }
+}
+
+fn paths(all: Lens) -> impl IntoView {
+    all.into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view()
+}
+
+/// A lesson as a card: what it is about from near, a verb, and how long it takes or how near the best guess was.
+fn card(l: Lesson, next: bool, done: RwSignal<Vec<Lesson>>, open: RwSignal<Option<Lesson>>) -> impl IntoView {
+    let settings = settings();
+    let is_done = move || done.with(|d| d.contains(&l));
+    let state = move || {
+        let r = settings.reader();
+        if !is_done() {
+            return view! { <small>{r.f(W::CardMinutes, &[("minutes", &minutes(l).to_string())])}</small> }
+                .into_any();
+        }
+        let best = store::load_guesses()
+            .into_iter()
+            .find(|g| g.0 == l)
+            .map(|g| r.f(W::CardOff, &[("value", &r.q(Quantity::Length, g.1, Rounding::Up))]));
+        view! { <small class="is-done"><b aria-hidden="true">"✓"</b><span class:vh=best.is_some()>{r.t(W::LessonDone)}</span>" "<span>{best}</span></small> }.into_any()
+    };
+    view! {
+        <li><button type="button" class="lesson" class:next=next id=format!("lesson-{}", number(l)) on:click=move |_| open.set(Some(l))>
+            <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths(lens::lesson(l))}</svg>
+            <strong>{settings.s(l.verb())}</strong>{state}
+        </button></li>
     }
+}
+
+/// Which lesson it is, from 1.
+fn number(l: Lesson) -> usize {
+    Lesson::ALL.iter().position(|x| *x == l).map_or(0, |i| i + 1)
+}
+
+/// Hammer on a roof, and a worker with a clock round.
+fn doing(view: View) -> Lens {
+    let all: &[(&'static str, &str)] = if view == View::Framing {
+        &[
+            ("wood", "M0 0H120V120H0Z"),
+            (
+                "thin",
+                "M0 34H120M0 68H120M0 102H120M40 0V34M84 0V34M18 34V68M62 34V68M106 34V68M40 68V102M84 68V102",
+            ),
+            ("line bold", "M62 84L92 30"),
+            ("solid", "M34 74H74V94H34Z"),
+            ("line", "M20 84a22 22 0 0 1 10 -18"),
+        ]
+    } else {
+        &[
+            ("thin", "M60 12a48 48 0 1 0 .1 0Z"),
+            ("line bold", "M60 12a48 48 0 0 1 41 24"),
+            ("rope", "M60 0V40"),
+            ("solid", "M60 34a8 8 0 1 0 .1 0Z"),
+            ("line body", "M60 52V72M60 56L48 68M60 56L72 68M60 72L52 90M60 72L68 90"),
+        ]
+    };
+    all.iter().map(|(c, d)| (*c, (*d).to_owned())).collect()
 }
 
 /// The lessons view.
 #[component]
 pub fn Lessons() -> impl IntoView {
     let settings = settings();
-    let open = RwSignal::new(None::<Lesson>);
+    // Back from the bench to the lesson that it was visited from.
+    let open = RwSignal::new(store::noted_lesson());
+    store::note_lesson(None);
     let done = RwSignal::new(store::load_lessons());
-    let cleared = RwSignal::new(0);
-    let visit = visit();
-    let cards = move || {
-        Lesson::ALL
-            .iter()
-            .enumerate()
-            .map(|(n, &l)| {
-                let is_done = move || done.with(|d| d.contains(&l));
-                view! {
-                    <li><button type="button" class="lesson" on:click=move |_| open.set(Some(l))>
-                        <span class="no" aria-hidden="true">{n + 1}</span>
-                        <span>{settings.s(l.label())}</span>
-                        <span class="sev">{move || is_done().then(|| format!("✓ {}", settings.t(W::LessonDone)))}</span>
-                    </button></li>
-                }
-            })
-            .collect_view()
-    };
-    let more = move || {
-        [
-            (View::Day, W::DayName, W::DayLine, "day"),
-            (View::Framing, W::FramingName, W::FramingLine, "framing"),
-            (View::Rescue, W::RescueName, W::RescueLine, "rescue"),
-        ]
-        .map(|(v, name, line, id)| {
-            view! {
-                <li><button type="button" class="lesson" id=format!("to-{id}") on:click=move |_| view::go(v)>
-                    <span class="no" aria-hidden="true">"→"</span>
-                    <span><strong>{settings.s(name)}</strong><br/><span class="sev">{settings.s(line)}</span></span></button></li>
-            }
-        })
-        .into_iter()
-        .collect_view()
-    };
     view! {
         <main class="page lessons">
             {move || match open.get() {
                 Some(Lesson::AlongTheWall) => view! { <Along open=open done=done /> }.into_any(),
                 Some(l) => view! { <One lesson=l open=open done=done /> }.into_any(),
-                None => view! {
-                    <section>
-                        <h2>{settings.s(W::LessonsHeading)}</h2>
-                        <p class="lead">{settings.s(W::LessonsLead)}</p>
-                        <ol class="lesson-list">{cards()}</ol>
-                        <h3>{settings.s(W::MoreHeading)}</h3>
-                        <ul class="lesson-list more">{more()}</ul>
-                        {move || { cleared.track(); view! { <Endings /> } }}
-                        <HowWeKnow /><Thumbs />
-                        <button type="button" id="clear-progress" on:click=move |_| {
-                            store::clear_progress();
-                            done.set(vec![]);
-                            visit.said.set(settings.reader_now().t(W::ClearedProgress).to_owned());
-                            cleared.update(|n| *n += 1);
-                        }>{settings.s(W::ClearProgress)}</button>
-                    </section>
-                }.into_any(),
+                None => view! { <Landing open=open done=done /> }.into_any(),
             }}
+            <div class="vh" aria-hidden="true">{settings.s(W::LessonsHeading)}</div>
         </main>
+    }
+}
+
+#[component]
+fn Landing(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl IntoView {
+    let (visit, settings) = (visit(), settings());
+    let cleared = RwSignal::new(0);
+    let next = Memo::new(move |_| Lesson::ALL.iter().copied().find(|l| done.with(|d| !d.contains(l))));
+    let groups = move || {
+        let next = next.get();
+        GROUPS
+            .map(|(name, all)| {
+                let cards = all.iter().map(|&l| card(l, next == Some(l), done, open)).collect_view();
+                view! { <section class="group"><h3>{settings.s(name)}</h3><ul class="cards">{cards}</ul></section> }
+            })
+            .into_iter()
+            .collect_view()
+    };
+    let doing = [(View::Framing, W::FramingVerb, 3, "framing"), (View::Rescue, W::RescueVerb, 4, "rescue")]
+        .map(|(v, verb, minutes, id)| {
+            let time = move || settings.reader().f(W::CardMinutes, &[("minutes", &minutes.to_string())]);
+            view! {
+                <li><button type="button" class="lesson" id=format!("to-{id}") on:click=move |_| view::go(v)>
+                    <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths(doing(v))}</svg>
+                    <strong>{settings.s(verb)}</strong><small>{time}</small></button></li>
+            }
+        })
+        .into_iter()
+        .collect_view();
+    let progress = move || {
+        let n = done.with(|d| Lesson::ALL.iter().filter(|l| d.contains(l)).count());
+        let boxes = (0..Lesson::ALL.len()).map(|i| view! { <i class:full=i < n></i> }).collect_view();
+        let words = settings
+            .reader()
+            .f(W::ProgressDone, &[("done", &n.to_string()), ("all", &Lesson::ALL.len().to_string())]);
+        view! { <p class="progress"><span aria-hidden="true">{boxes}</span><strong>{words}</strong></p> }
+    };
+    let today = front(&Scenario::default(), 1.0, None, (None, None), String::new());
+    view! {
+        <div class="landing">
+            <h2 class="vh">{settings.s(W::LessonsHeading)}</h2>
+            <section class="today-card"><div class="today-still" aria-hidden="true">{today}</div>
+                <div class="today-line"><p><strong>{settings.s(W::DayToday)}</strong><small>{settings.s(W::DayTodayLine)}</small></p>
+                <button type="button" class="main" id="to-day" on:click=move |_| view::go(View::Day)>{settings.s(W::DayGo)}</button></div></section>
+            <div class="lesson-list">
+                {progress}{groups}
+                <section class="group"><h3>{settings.s(W::GroupDo)}</h3><ul class="cards">{doing}</ul></section>
+            </div>
+            {move || { cleared.track(); view! { <Endings /> } }}
+            <div class="behind">
+                <HowWeKnow /><Thumbs />
+                <button type="button" class="plain" id="clear-progress" on:click=move |_| {
+                    store::clear_progress();
+                    done.set(vec![]);
+                    visit.said.set(settings.reader_now().t(W::ClearedProgress).to_owned());
+                    cleared.update(|n| *n += 1);
+                }>{settings.s(W::ClearProgress)}</button>
+            </div>
+        </div>
     }
 }
 
@@ -141,256 +215,37 @@ fn HowWeKnow() -> impl IntoView {
     }
 }
 
-/// The endings found so far; the others are only counted.
+/// The endings found so far as figures; of the others there is a hint.
 #[component]
 fn Endings() -> impl IntoView {
     let settings = settings();
-    let found = store::load_endings();
-    let n = found.len();
+    let found = StoredValue::new(store::load_endings());
+    let n = found.with_value(Vec::len);
+    let hint = RwSignal::new(None::<Ending>);
     let list = Ending::ALL
         .into_iter()
         .map(|e| {
-            let known = found.contains(&e);
-            view! { <li class:known=known><b aria-hidden="true">{if known { "✓ " } else { "? " }}</b>
-            {move || settings.t(if known { e.label() } else { Text::of(W::EndingUnknown) })}</li> }
-        })
-        .collect_view();
-    view! {
-        <section class="card endings"><h3>{settings.s(W::EndingsHeading)}</h3>
-            <p>{settings.s(W::EndingsLead)}</p>
-            <p class="sev">{move || settings.reader().f(W::EndingsCount, &[("found", &n.to_string()), ("all", &Ending::ALL.len().to_string())])}</p>
-            <ul>{list}</ul></section>
-    }
-}
-
-/// Both set-ups drawn, each with the facts in which it differs.
-fn side_by_side(pair: &[Scenario; 2], settings: Settings) -> impl IntoView + use<> {
-    pair
-        .iter()
-        .enumerate()
-        .map(|(n, s)| {
-            let (mine, other) = (s.clone(), pair[1 - n].clone());
-            let differs = move || {
-                let r = settings.reader();
-                let facts = |s: &Scenario| ask::facts(r, ItemKind::Ends, s);
-                let others = facts(&other);
-                facts(&mine)
-                    .into_iter()
-                    .filter(|f| !others.contains(f))
-                    .map(|(k, v)| view! { <div><dt>{k}</dt><dd>{v}</dd></div> })
-                    .collect_view()
-            };
-            view! {
-                <div class="setupcard"><h3>{move || settings.reader().f(W::QSetUp, &[("letter", &ask::letter(n as u8))])}</h3>
-                    <Still set_up=RwSignal::new(s.clone()) /><dl class="facts">{differs}</dl></div>
-            }
-        })
-        .collect_view()
-}
-
-/// What both falls came to, row by row.
-fn rows(x: Arc<Trace>, y: Arc<Trace>, settings: Settings) -> impl Fn() -> AnyView {
-    move || {
-        let r = settings.reader();
-        let row = |key: W, q: Quantity, a: Option<f64>, b: Option<f64>, how: Rounding| {
-            let show = |v: Option<f64>| v.map_or("—".to_owned(), |v| r.q(q, v, how));
-            let gap = a.zip(b).map(|(a, b)| r.q(q, (a - b).abs(), Rounding::Nearest));
-            view! { <tr><th scope="row">{r.t(key)}</th><td>{show(a)}</td><td>{show(b)}</td><td>{gap.unwrap_or("—".to_owned())}</td></tr> }
-        };
-        view! {
-            <tr><th scope="row">{r.t(W::CmpEnd)}</th><td>{r.t(x.outcome.label())}</td><td>{r.t(y.outcome.label())}</td><td></td></tr>
-            {row(W::CmpForce, Quantity::Force, Some(x.peak_force_n), Some(y.peak_force_n), Rounding::Up)}
-            {row(W::CmpFree, Quantity::Length, Some(x.free_fall_m), Some(y.free_fall_m), Rounding::Up)}
-            {row(W::CmpFall, Quantity::Length, Some(x.total_fall_m), Some(y.total_fall_m), Rounding::Up)}
-            {row(W::CmpRoom, Quantity::Length, x.clearance_margin_m, y.clearance_margin_m, Rounding::Down)}
-        }
-        .into_any()
-    }
-}
-
-#[component]
-fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl IntoView {
-    let (visit, settings) = (visit(), settings());
-    let place = visit.set_up.with_untracked(|s| s.place.clone());
-    let pair = lesson.pair(&place);
-    let said = RwSignal::new(None::<Better>);
-    let falls = RwSignal::new(None::<(Arc<Trace>, Arc<Trace>)>);
-    let locked = RwSignal::new(false);
-    let [a, b] = pair.clone();
-    let lock = move |ev: web_sys::SubmitEvent| {
-        ev.prevent_default();
-        if said.with_untracked(Option::is_none) || locked.get_untracked() {
-            return;
-        }
-        let (Ok(a), Ok(b)) = (a.set_up(), b.set_up()) else { return };
-        locked.set(true);
-        asking::ask(Fall(a), move |first| {
-            asking::ask(Fall(b), move |second| {
-                if let (Ok(x), Ok(y)) = (first, second)
-                    && x.is_sound()
-                    && y.is_sound()
-                {
-                    // The person may have gone on: then there is nobody to show it to.
-                    let _ = falls.try_set(Some((Arc::new(x), Arc::new(y))));
-                    let mut all = store::load_lessons();
-                    if !all.contains(&lesson) {
-                        all.push(lesson);
-                    }
-                    store::save_lessons(&all);
-                    let _ = done.try_set(all);
-                } else {
-                    let _ = locked.try_set(false);
-                }
-            });
-        });
-    };
-    let stills = side_by_side(&pair, settings);
-    let answers = ANSWERS
-        .map(|b| {
-            view! {
-                <label class="pill option"><input type="radio" name="better" prop:disabled=move || locked.get()
-                    prop:checked=move || said.get() == Some(b) on:change=move |_| said.set(Some(b)) />
-                    <span>{move || name(b, settings.reader())}</span></label>
-            }
-        })
-        .collect_view();
-    let pair_for_view = pair.clone();
-    let compared = move || {
-        let (x, y) = falls.get()?;
-        let came = better(&x, &y);
-        let guess = said.get_untracked()?;
-        let rows = rows(x.clone(), y.clone(), settings);
-        let pair = pair_for_view.clone();
-        let (first, second) = (pair[0].clone(), pair[1].clone());
-        let next = Lesson::ALL.iter().skip_while(|l| **l != lesson).nth(1).copied();
-        let try_it = move |s: Scenario| move |_| view::to_bench(&s);
-        Some(view! {
-            <div class="told" role="status">
-                <p class="sentence">{move || {
-                    let r = settings.reader();
-                    r.f(if guess == came { W::LessonRight } else { W::LessonOther }, &[("came", &name(came, r)), ("said", &name(guess, r))])
-                }}</p>
-            </div>
-            <Falls first=(pair[0].clone(), x) second=(pair[1].clone(), y) />
-            <div class="scroll" tabindex="0" role="group" aria-label=settings.s(W::CmpEnd)><table class="analysis"><thead><tr><td></td><th scope="col">"A"</th><th scope="col">"B"</th>
-                <th scope="col">{settings.s(W::CmpGap)}</th></tr></thead><tbody>{rows}</tbody></table></div>
-            <section class="card"><h3>{settings.s(W::LessonPrinciple)}</h3><p>{settings.s(lesson.principle())}</p>
-                <p class="source">{settings.s(lesson.principle_source())}</p></section>
-            <div class="row buttons">
-                {next.map(|l| view! { <button type="button" class="main" id="next-lesson" on:click=move |_| open.set(Some(l))>{settings.s(W::LessonNext)}</button> })}
-                <button type="button" on:click=try_it(first)>{move || settings.reader().f(W::LessonTry, &[("letter", "A")])}</button>
-                <button type="button" on:click=try_it(second)>{move || settings.reader().f(W::LessonTry, &[("letter", "B")])}</button>
-            </div>
-        })
-    };
-    view! {
-        <section class="question">
-            <button type="button" class="plain" on:click=move |_| open.set(None)>"← "{settings.s(W::LessonsHeading)}</button>
-            <h2>{settings.s(lesson.label())}</h2>
-            <p class="lead">{settings.s(W::LessonAsk)}</p>
-            <div class="setups several">{stills}</div>
-            <form on:submit=lock>
-                <fieldset class="options-list"><legend class="vh">{settings.s(W::QuizYourAnswer)}</legend>{answers}</fieldset>
-                <Show when=move || !locked.get()>
-                    <button type="submit" class="main" id="lock" aria-disabled=move || said.with(Option::is_none).to_string()>
-                        {move || settings.t(if said.with(Option::is_some) { W::LessonLock } else { W::QuizPickFirst })}</button>
-                </Show>
-            </form>
-            {compared}
-        </section>
-    }
-}
-
-/// The last lesson: one set-up, under the anchor and along the wall.
-#[component]
-fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl IntoView {
-    let (visit, settings) = (visit(), settings());
-    let place = visit.set_up.with_untracked(|s| s.place.clone());
-    let [set_up, _] = Lesson::AlongTheWall.pair(&place);
-    let said = RwSignal::new(None::<usize>);
-    let swing = RwSignal::new(None::<[Swing; 2]>);
-    let locked = RwSignal::new(false);
-    let (asked, drawn, kept) = (set_up.clone(), set_up.clone(), set_up);
-    let len = move |m: f64, how| settings.reader().q(Quantity::Length, m, how);
-    let lock = move |ev: web_sys::SubmitEvent| {
-        ev.prevent_default();
-        if said.with_untracked(Option::is_none) || locked.get_untracked() {
-            return;
-        }
-        let Ok(asked) = asked.set_up() else { return };
-        locked.set(true);
-        asking::ask(Swings(asked), move |answer| {
-            let Ok(all) = answer else {
-                let _ = locked.try_set(false);
-                return;
-            };
-            let near = all.iter().find(|w| (w.offset_m - ALONG_M).abs() < 1e-9).cloned();
-            if let (Some(straight), Some(aside)) = (all.first().cloned(), near) {
-                let _ = swing.try_set(Some([straight, aside]));
-                let mut all = store::load_lessons();
-                if !all.contains(&Lesson::AlongTheWall) {
-                    all.push(Lesson::AlongTheWall);
-                }
-                store::save_lessons(&all);
-                let _ = done.try_set(all);
+            let known = found.with_value(|f| f.contains(&e));
+            let picture = view! { <svg class="way" viewBox="0 0 88 92" aria-hidden="true">{paths(lens::ending(e))}</svg> };
+            if known {
+                view! { <li class="known">{picture}<span>{settings.s(e.label())}</span></li> }.into_any()
             } else {
-                let _ = locked.try_set(false);
+                let label = move || settings.reader().f(W::WayHint, &[("hint", settings.t(e.hint()))]);
+                view! { <li><button type="button" aria-label=label aria-pressed=move || (hint.get() == Some(e)).to_string() on:click=move |_| hint.set(Some(e))>{picture}<b aria-hidden="true">"?"</b></button></li> }.into_any()
             }
-        });
-    };
-    let answers = [W::AlongSame, W::AlongLower, W::AlongHigher];
-    let pills = answers
-        .iter()
-        .enumerate()
-        .map(|(i, w)| {
-            let w = *w;
-            view! { <label class="pill option"><input type="radio" name="along" prop:disabled=move || locked.get()
-                on:change=move |_| said.set(Some(i)) /><span>{settings.s(w)}</span></label> }
         })
         .collect_view();
     let told = move || {
-        let [straight, w] = swing.get()?;
-        let r = settings.reader();
-        let name = |i: usize| answers.get(i).map_or("", |w| r.t(*w));
-        let right = said.get_untracked() == Some(1);
-        let line = r.f(
-            if right { W::LessonRight } else { W::LessonOther },
-            &[("came", name(1)), ("said", name(said.get_untracked()?))],
-        );
-        let room = |w: &Swing| w.room_m().map_or("—".to_owned(), |m| len(m, Rounding::Down));
-        let words = r.f(
-            W::AlongTold,
-            &[
-                ("extra", &len(w.extra_m, Rounding::Up)),
-                ("speed", &r.q(Quantity::Speed, w.free.speed_m_s, Rounding::Up)),
-                ("room", &room(&w)),
-                ("straight", &room(&straight)),
-            ],
-        );
-        let label = r.f(W::AlongWay, &[("offset", &len(ALONG_M, Rounding::Nearest))]);
-        Some(view! {
-            <div class="told" role="status"><p class="sentence">{line}</p></div>
-            {front(&kept, w.offset_m, Some(&w), (None, None), label)}<p class="hint">{r.t(Key::FrontLegend)}</p>
-            <p>{words}</p>
-            <section class="card"><h3>{r.t(W::LessonPrinciple)}</h3><p>{r.t(Lesson::AlongTheWall.principle())}</p>
-                <p class="source">{r.t(Lesson::AlongTheWall.principle_source())}</p></section>
+        hint.get().map(|e| {
+            let words = settings.reader().f(W::WayHint, &[("hint", settings.t(e.hint()))]);
+            view! { <p class="way-hint" role="status">{words}" "<button type="button" class="plain" on:click=move |_| view::go(View::Bench)>{settings.s(crate::texts::Key::NavBench)}</button></p> }
         })
     };
     view! {
-        <section class="question">
-            <button type="button" class="plain" on:click=move |_| open.set(None)>"← "{settings.s(W::LessonsHeading)}</button>
-            <h2>{settings.s(Lesson::AlongTheWall.label())}</h2>
-            <p class="lead">{move || settings.reader().f(W::AlongAsk, &[("offset", &len(ALONG_M, Rounding::Nearest))])}</p>
-            <Still set_up=RwSignal::new(drawn) />
-            <form on:submit=lock>
-                <fieldset class="options-list"><legend class="vh">{settings.s(W::QuizYourAnswer)}</legend>{pills}</fieldset>
-                <Show when=move || !locked.get()>
-                    <button type="submit" class="main" id="lock" aria-disabled=move || said.with(Option::is_none).to_string()>
-                        {move || settings.t(if said.with(Option::is_some) { W::LessonLock } else { W::QuizPickFirst })}</button>
-                </Show>
-            </form>
-            {told}
-        </section>
+        <section class="endings">
+            <h3>{move || settings.reader().f(W::EndingsCount, &[("found", &n.to_string()), ("all", &Ending::ALL.len().to_string())])}</h3>
+            <p class="hint">{settings.s(W::WaysLead)}</p>
+            <ul>{list}</ul>{told}</section>
     }
 }
 

@@ -194,7 +194,7 @@ pub fn Rescue() -> impl IntoView {
             .map(|step| {
                 let took = move || drill.with(|d| d.taken.iter().any(|t| t.0 == step));
                 view! {
-                    <button type="button" class="lesson step-of" on:click=move |_| take(step)>
+                    <button type="button" class="step-of" on:click=move |_| take(step)>
                         <b aria-hidden="true">{move || if took() { "•" } else { "→" }}</b>
                         <span>{settings.s(step.label())}</span>
                         <span class="sev">{move || (step != Step::Wait).then(|| settings.reader().f(W::RescueCost, &[("minutes", &minutes(step, p).to_string())]))}</span>
@@ -223,7 +223,7 @@ pub fn Rescue() -> impl IntoView {
             <Clock case=case drill=drill />
             {last}
             <Show when=move || case.with(Option::is_some) && drill.with(|d| d.down_min.is_none())>
-                <h3>{settings.s(W::RescueAsk)}</h3><div class="lesson-list">{choices}</div></Show>
+                <h3>{settings.s(W::RescueAsk)}</h3><div class="step-list">{choices}</div></Show>
             <Down case=case drill=drill told=told />
         </section></main>
     }

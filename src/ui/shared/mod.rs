@@ -5,5 +5,6 @@ pub mod figure;
 pub mod front;
 pub mod house_picture;
 pub mod settings;
+pub mod signs;
 pub mod store;
 pub mod view;

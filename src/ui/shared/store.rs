@@ -13,6 +13,9 @@ const SETTINGS: &str = "shortfall.settings";
 const SCENARIO: &str = "shortfall.scenario";
 const LESSONS: &str = "shortfall.lessons";
 const ENDINGS: &str = "shortfall.endings";
+const GUESSES: &str = "shortfall.guesses";
+/// The lesson that the bench was visited from, for this tab alone.
+const FROM_LESSON: &str = "shortfall.from-lesson";
 /// The set-up that a link took the place of.
 const MINE: &str = "shortfall.mine";
 
@@ -173,6 +176,35 @@ pub fn save_lessons(done: &[Lesson]) {
     put(LESSONS, &serde_json::to_string(done).unwrap_or_default());
 }
 
+/// The best guess of each lesson on this device: how far it was off, m.
+pub fn load_guesses() -> Vec<(Lesson, f64)> {
+    get(GUESSES).and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default()
+}
+
+/// Adds a guess; the nearer one stays.
+pub fn add_guess(lesson: Lesson, off_m: f64) {
+    let mut all = load_guesses();
+    match all.iter_mut().find(|g| g.0 == lesson) {
+        Some(g) => g.1 = g.1.min(off_m),
+        None => all.push((lesson, off_m)),
+    }
+    put(GUESSES, &serde_json::to_string(&all).unwrap_or_default());
+}
+
+/// Notes the lesson that the bench is visited from, or that it was gone back to.
+pub fn note_lesson(lesson: Option<Lesson>) {
+    let Some(tab) = tab() else { return };
+    let _ = match lesson.and_then(|l| serde_json::to_string(&l).ok()) {
+        Some(text) => tab.set_item(FROM_LESSON, &text),
+        None => tab.remove_item(FROM_LESSON),
+    };
+}
+
+/// The lesson that the bench was visited from.
+pub fn noted_lesson() -> Option<Lesson> {
+    serde_json::from_str(&tab()?.get_item(FROM_LESSON).ok().flatten()?).ok()
+}
+
 /// The endings found on this device.
 pub fn load_endings() -> Vec<Ending> {
     get(ENDINGS).and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default()
@@ -189,7 +221,7 @@ pub fn add_endings(seen: Vec<Ending>) {
 
 /// Lets go of the lessons done and the endings found.
 pub fn clear_progress() {
-    for key in [LESSONS, ENDINGS] {
+    for key in [LESSONS, ENDINGS, GUESSES] {
         if let Some(s) = store() {
             let _ = s.remove_item(key);
         }
@@ -198,7 +230,7 @@ pub fn clear_progress() {
 
 /// Lets go of settings and set-up.
 pub fn clear() {
-    for key in [SETTINGS, SCENARIO, LESSONS, ENDINGS, MINE] {
+    for key in [SETTINGS, SCENARIO, LESSONS, ENDINGS, GUESSES, FROM_LESSON, MINE] {
         for s in [store(), tab()].into_iter().flatten() {
             let _ = s.remove_item(key);
         }

@@ -59,6 +59,23 @@ pub fn part(name: &str) -> String {
     format!("./{hashed}")
 }
 
+/// Whether the reader asked for less motion.
+pub fn wants_less_motion() -> bool {
+    window().match_media("(prefers-reduced-motion: reduce)").ok().flatten().is_some_and(|m| m.matches())
+}
+
+/// A room that takes the whole window under the bar, for as long as its component lives: picture and strip, and no
+/// page that scrolls.
+pub fn fill_the_window() {
+    let set = |on: bool| {
+        if let Some(body) = document().body() {
+            let _ = body.class_list().toggle_with_force("room-on", on);
+        }
+    };
+    set(true);
+    on_cleanup(move || set(false));
+}
+
 /// Hears an event of the window from now on.
 pub fn on_window(event: &str, hear: impl Fn() + 'static) {
     let hear = Closure::<dyn Fn()>::new(hear);

@@ -243,16 +243,17 @@ async fn a_hanging_worker_is_brought_down() -> Res {
 async fn along_the_wall_is_a_lesson_and_progress_can_be_cleared() -> Res {
     let page = Page::open_at(LAPTOP, "#lessons").await?;
     page.wait(".lesson-list").await?;
-    page.click(".lesson-list li:nth-child(10) button").await?;
+    page.click("#lesson-10").await?;
     page.click("input[name=along]").await?;
     page.click("#lock").await?;
-    page.wait(".front").await?;
-    assert!(page.text(".question").await?.contains("swings through under the anchor"));
-    page.click(".question .plain").await?;
+    page.wait("#lesson-told").await?;
+    assert!(page.text(".lesson-strip").await?.contains("swings through under the anchor"));
+    page.click(".room-bar .back").await?;
     page.wait_text(".lesson-list", "done").await?;
     page.click("#clear-progress").await?;
     assert_eq!(page.js("return localStorage.getItem('shortfall.lessons')").await?, Value::Null);
-    assert!(!page.text(".lesson-list").await?.contains("done"));
+    assert!(page.driver.find_all(By::Css(".is-done")).await?.is_empty());
+    assert!(page.text(".progress").await?.contains("0 of 10"));
     finish(page).await
 }
 

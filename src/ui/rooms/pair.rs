@@ -1,0 +1,267 @@
+//! Two set-ups side by side on one clock: each in its own pane, at one scale, with a flag where the boots are said
+//! to stop and a line where they did.
+
+use crate::geometry::{Geometry, p};
+use crate::physics::trace::{EventKind, Trace};
+use crate::scenario::Scenario;
+use crate::scene::camera::Frame;
+use crate::scene::figure::figure;
+use crate::scene::house::house;
+use crate::scene::ink::{cm, line};
+use crate::scene::lens::Lens;
+use crate::scene::{at, standing_scene};
+use crate::texts::Room as W;
+use crate::texts::say;
+use crate::ui::shared::figure::{Moving, decisive_s, defs, still};
+use crate::ui::shared::settings::settings;
+use crate::ui::shared::view;
+use crate::units::{Quantity, Rounding, within};
+use leptos::html::Div;
+use leptos::prelude::*;
+use std::sync::Arc;
+use wasm_bindgen::JsCast;
+
+/// Both falls, once they are there.
+pub type Fallen = (Arc<Trace>, Arc<Trace>);
+
+/// A clock over finished falls.
+#[derive(Clone, Copy)]
+pub struct Clock {
+    /// Now, s.
+    pub now_s: RwSignal<f64>,
+    /// Its end, s.
+    pub end_s: RwSignal<f64>,
+    /// Whether it runs.
+    pub runs: RwSignal<bool>,
+    turn: StoredValue<u32>,
+}
+
+impl Clock {
+    /// One that stands at the slip; it stops with its component.
+    pub fn new() -> Clock {
+        let turn = StoredValue::new(0_u32);
+        on_cleanup(move || {
+            turn.try_update_value(|t| *t += 1);
+        });
+        Clock { now_s: RwSignal::new(0.0), end_s: RwSignal::new(1.0), runs: RwSignal::new(false), turn }
+    }
+
+    /// Stops where it is.
+    pub fn stop(self) {
+        self.turn.update_value(|t| *t += 1);
+        self.runs.set(false);
+    }
+
+    /// Goes to a time, s, and stays.
+    pub fn seek(self, time_s: f64) {
+        self.stop();
+        self.now_s.set(within(time_s, 0.0, self.end_s.get_untracked()));
+    }
+
+    /// Runs from the slip at a quarter of true speed; for who asked for less motion it goes to the end.
+    pub fn play(self) {
+        self.stop();
+        if view::wants_less_motion() {
+            return self.now_s.set(self.end_s.get_untracked());
+        }
+        self.now_s.set(0.0);
+        self.runs.set(true);
+        let now_ms = window().performance().map_or(0.0, |p| p.now());
+        self.frame(self.turn.get_value(), now_ms);
+    }
+
+    fn frame(self, mine: u32, last_ms: f64) {
+        request_animation_frame(move || {
+            if self.turn.try_get_value() != Some(mine) {
+                return;
+            }
+            let now_ms = window().performance().map_or(last_ms, |p| p.now());
+            let end_s = self.end_s.get_untracked();
+            let next_s = self.now_s.get_untracked() + ((now_ms - last_ms) / 1e3).min(0.1) / 4.0;
+            self.now_s.set(next_s.min(end_s));
+            if next_s < end_s {
+                self.frame(mine, now_ms);
+            } else {
+                self.runs.set(false);
+            }
+        });
+    }
+}
+
+/// So long both falls are looked at: a little past what decides the later one, s.
+pub fn film_s(falls: &Fallen) -> f64 {
+    decisive_s(&falls.0).max(decisive_s(&falls.1)) + 0.25
+}
+
+/// Named moments of a fall that matter for comparing, and when, s.
+pub fn moments(t: &Trace) -> Vec<(EventKind, f64)> {
+    use EventKind as E;
+    [
+        E::Taut,
+        E::GrabRuns,
+        E::OffRope,
+        E::AnchorFails,
+        E::RopeBreaks,
+        E::LinkBreaks,
+        E::StrikesGround,
+        E::Lowest,
+    ]
+    .into_iter()
+    .filter_map(|k| t.time_of(k).map(|at_s| (k, at_s)))
+    .collect()
+}
+
+/// The part of the plane that both panes show: from over the head down to where the lower one can come.
+pub fn frame(pair: &[Scenario; 2]) -> Option<Frame> {
+    let mut all: Option<Frame> = None;
+    for s in pair {
+        let g = Geometry::of(s)?;
+        let f = Frame {
+            left_m: g.soles.x.min(g.grab.x) - 1.1,
+            right_m: g.soles.x + 1.25,
+            bottom_m: g.surface_below_m(g.soles.x, 0.3).min(g.ground_y_m(g.ladder.foot.x)) - 0.35,
+            top_m: (g.soles.y + s.worker.stature_m).max(g.grab.y).max(g.eave.y) + 0.35,
+        };
+        all = Some(all.map_or(f, |a| a.with(f)));
+    }
+    all
+}
+
+/// Where the soles are before the slip, m over the datum.
+pub fn boots_m(s: &Scenario) -> f64 {
+    Geometry::of(s).map_or(0.0, |g| g.soles.y)
+}
+
+/// One of the two.
+#[component]
+pub fn Panel(
+    /// A or B.
+    letter: &'static str,
+    set_up: Scenario,
+    frame: Frame,
+    lens: Option<Lens>,
+    clock: Clock,
+    /// Its fall.
+    fall: Signal<Option<Arc<Trace>>>,
+    /// Where its boots are said to stop, m; none where that is not asked.
+    flag: Option<RwSignal<f64>>,
+    /// Where the other's boots stopped, m, once it is known.
+    #[prop(into)]
+    other_low: Signal<Option<f64>>,
+    /// The guess is open.
+    #[prop(into)]
+    open: Signal<bool>,
+) -> impl IntoView {
+    let settings = settings();
+    let pane = NodeRef::<Div>::new();
+    let g = StoredValue::new(Geometry::of(&set_up));
+    let set_up = StoredValue::new(set_up);
+    let moving = Memo::new(move |_| {
+        let now_s = clock.now_s.get();
+        let t = fall.get();
+        g.with_value(|g| {
+            let Some(g) = g.as_ref() else { return vec![] };
+            set_up.with_value(|s| {
+                let q = t.as_ref().and_then(|t| at(s, g, t, now_s)).unwrap_or_else(|| standing_scene(s, g));
+                figure(&q, s, g)
+            })
+        })
+    });
+    let house = g.with_value(|g| g.as_ref().map(|g| set_up.with_value(|s| still(house(g, s)))));
+    let words = move || set_up.with_value(|s| say::state(settings.reader(), s).join(" "));
+    let dashes = move || {
+        let y = other_low.get()?;
+        let d = line(&[p(frame.left_m - 3.0, y), p(frame.right_m + 3.0, y)]);
+        Some(view! { <path class="other-low" d=d /> })
+    };
+    let lens = lens.map(|all| {
+        let paths = all.into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
+        view! { <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg> }
+    });
+    // Pixels of the pane to metres, as 'meet' shows the frame.
+    let metres = move |client_y: f64| {
+        let r = pane.get_untracked()?.get_bounding_client_rect();
+        let k = (r.width() / frame.width_m()).min(r.height() / frame.height_m());
+        let top = r.top() + (r.height() - frame.height_m() * k) / 2.0;
+        Some(frame.top_m - (client_y - top) / k.max(1e-6))
+    };
+    let held = StoredValue::new(false);
+    let to = move |ev: &web_sys::PointerEvent| {
+        if let (Some(f), true, Some(y)) = (flag, open.get_untracked(), metres(f64::from(ev.client_y()))) {
+            f.set(clamped(frame, y));
+        }
+    };
+    let take = move |ev: web_sys::PointerEvent| {
+        if !open.get_untracked() || flag.is_none() {
+            return;
+        }
+        ev.prevent_default();
+        held.set_value(true);
+        if let Some(e) = ev.current_target().and_then(|t| t.dyn_into::<web_sys::Element>().ok()) {
+            let _ = e.set_pointer_capture(ev.pointer_id());
+        }
+        to(&ev);
+    };
+    let flag_shapes = move || {
+        let f = flag?;
+        let y = f.get();
+        let value = settings.reader().q(Quantity::Length, y, Rounding::Nearest);
+        // Once it is locked it steps back from the body.
+        let right = frame.right_m;
+        let from = if open.get() { frame.left_m + 0.5 } else { right - 0.45 };
+        let d = line(&[p(from, y), p(right, y)]);
+        Some(view! {
+            <g class="pair-flag" class:open=move || open.get()>
+                <path class="pole" d=d transform="scale(1,-1)" />
+                <text x=cm(right - 0.06) y=cm(-y + 0.3) text-anchor="end">{value}</text>
+            </g>
+        })
+    };
+    view! {
+        <div class="pair-pane" node_ref=pane on:pointerdown=take
+            on:pointermove=move |ev| if held.get_value() { to(&ev) }
+            on:pointerup=move |_| held.set_value(false) on:pointercancel=move |_| held.set_value(false)>
+            <svg class="drawing" viewBox=frame.view_box() preserveAspectRatio="xMidYMid meet" role="img" aria-label=words>
+                {defs()}
+                {house}
+                <g transform="scale(1,-1)">{dashes}</g>
+                <Moving shapes=moving.into() class="figure" />
+                {flag_shapes}
+            </svg>
+            <b class="letter" aria-hidden="true">{letter}</b>
+            {lens}
+        </div>
+    }
+}
+
+/// Within what the pane shows.
+pub fn clamped(frame: Frame, y_m: f64) -> f64 {
+    (within(y_m, frame.bottom_m + 0.35, frame.top_m - 0.2) * 10.0).round() / 10.0
+}
+
+/// A flag's height by buttons and keys, for one of the two.
+#[component]
+pub fn FlagField(
+    letter: &'static str,
+    flag: RwSignal<f64>,
+    frame: Frame,
+    #[prop(into)] open: Signal<bool>,
+) -> impl IntoView {
+    let settings = settings();
+    let nudge = move |by: f64| flag.set(clamped(frame, flag.get_untracked() + by));
+    let shown = move || settings.reader().q(Quantity::Length, flag.get(), Rounding::Nearest);
+    let name = move || settings.reader().f(W::LessonFlag, &[("letter", letter)]);
+    view! {
+        <div class="flag-field" role="group" aria-label=name>
+            <b aria-hidden="true">{letter}</b>
+            <button type="button" class="step" aria-label=move || format!("{} −", name()) prop:disabled=move || !open.get() on:click=move |_| nudge(-0.1)>"−"</button>
+            <span role="spinbutton" tabindex="0" aria-label=name aria-valuetext=shown aria-valuenow=move || flag.get().to_string()
+                on:keydown=move |ev| {
+                    let by = match ev.key().as_str() { "ArrowUp" => 0.1, "ArrowDown" => -0.1, "PageUp" => 0.5, "PageDown" => -0.5, _ => return };
+                    ev.prevent_default();
+                    if open.get_untracked() { nudge(by) }
+                }>{shown}</span>
+            <button type="button" class="step" aria-label=move || format!("{} +", name()) prop:disabled=move || !open.get() on:click=move |_| nudge(0.1)>"+"</button>
+        </div>
+    }
+}

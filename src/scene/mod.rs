@@ -13,6 +13,7 @@ pub mod house;
 pub mod ink;
 pub mod labels;
 pub mod lens;
+pub mod people;
 pub mod worker;
 
 use crate::geometry::body::{Capsule, PARTS, Part, Pose, capsules, dring_on_torso, standing};

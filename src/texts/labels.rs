@@ -425,6 +425,19 @@ impl Sound {
 }
 
 impl Step {
+    /// What it is called where there is little room.
+    pub fn short(self) -> Room {
+        match self {
+            Step::Call => Room::ActCall,
+            Step::Straps => Room::ActStraps,
+            Step::Climb => Room::ActClimb,
+            Step::Ladder => Room::ActLadder,
+            Step::Lower => Room::ActLower,
+            Step::Haul => Room::ActHaul,
+            Step::Wait => Room::ActWait,
+        }
+    }
+
     /// What it is called.
     pub fn label(self) -> Room {
         match self {

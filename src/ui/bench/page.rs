@@ -4,7 +4,7 @@ use super::drawing::Drawing;
 use super::layers::Layers;
 use super::overlay::Overlay;
 use super::player::provide_player;
-use super::stage::{provide_stage, stage, watch_size};
+use super::stage::{provide_stage, stage};
 use super::state::{Phase, bench, provide_bench};
 use super::strip::Strip;
 use crate::rules::{place, places};
@@ -230,7 +230,7 @@ pub fn Picture() -> impl IntoView {
     let pane = NodeRef::<Div>::new();
     Effect::new(move |_| {
         if let Some(e) = pane.get() {
-            watch_size(&e, stage.size);
+            view::watch_size(&e, stage.size);
         }
     });
     view! {

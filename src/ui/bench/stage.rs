@@ -8,8 +8,6 @@ use crate::scene::labels::Area;
 use crate::texts::Stage as S;
 use crate::ui::shared::view;
 use leptos::prelude::*;
-use wasm_bindgen::JsCast;
-use wasm_bindgen::prelude::Closure;
 
 /// Wide enough for lenses of full size and a ruler, px.
 pub const WIDE_PX: f64 = 760.0;
@@ -194,22 +192,6 @@ pub fn provide_stage(bench: Bench, player: Player) -> Stage {
 /// The stage of this page.
 pub fn stage() -> Stage {
     expect_context()
-}
-
-/// Tells a signal the size of an element, now and whenever it changes.
-pub fn watch_size(e: &web_sys::Element, size: RwSignal<(f64, f64)>) {
-    let measured = e.clone();
-    // Told first before the next frame is painted: by itself that keeps the picture out of the mounting's task.
-    let seen = Closure::<dyn Fn()>::new(move || {
-        let now = (f64::from(measured.client_width()), f64::from(measured.client_height()));
-        if size.get_untracked() != now {
-            size.set(now);
-        }
-    });
-    if let Ok(watch) = web_sys::ResizeObserver::new(seen.as_ref().unchecked_ref()) {
-        watch.observe(e);
-    }
-    seen.forget();
 }
 
 /// How large the letters on plates are, px: in a room 3.4 % of the picture's height.

@@ -1,22 +1,41 @@
-//! After the stop: the worker hangs, the clock runs, somebody has to do something.
+//! After the stop: the same hanging worker, people and gear that go where they work, and minutes that pass with the
+//! steps. What each step needs is the core's (`practice::rescue`); here it is seen.
 
+use super::lesson::RoomBar;
 use super::visit;
+use crate::geometry::{Geometry, P, p};
 use crate::physics::trace::Trace;
-use crate::practice::rescue::{
-    CONTACT_MIN, Drill, HALF_MIN, Hanging, Hindered, SERIOUS_MIN, Step, TWO_PULL_N, hanging, minutes,
-};
+use crate::practice::rescue::*;
+use crate::rules::Severity;
 use crate::scenario::{RescuePlan, Scenario};
+use crate::scene::at;
+use crate::scene::camera::{Frame, Pane};
+use crate::scene::figure::figure;
+use crate::scene::house::house;
+use crate::scene::ink::{Shape, line};
+use crate::scene::labels::{Area, Wanted, along, place};
+use crate::scene::people::{Doing, bag, ladder, person};
+use crate::scene::worker::Bones;
 use crate::texts::Key;
 use crate::texts::Room as W;
 use crate::texts::say::Reader;
 use crate::ui::shared::asking;
-use crate::ui::shared::figure::Falls;
+use crate::ui::shared::figure::{defs, still};
 use crate::ui::shared::settings::settings;
+use crate::ui::shared::signs::mark;
 use crate::ui::shared::view::{self, View};
 use crate::units::{Quantity, Rounding};
 use crate::worker::questions::Fall;
+use leptos::html::Div;
 use leptos::prelude::*;
 use std::sync::Arc;
+
+/// Minutes that the clock round the worker and the bar under the picture show.
+const SHOWN_MIN: f64 = 30.0;
+/// Minutes that pass in a second of ours.
+const MIN_A_SECOND: f64 = 4.0;
+/// From here on the actions lie on the picture.
+const WIDE_PX: f64 = 760.0;
 
 fn why(r: Reader, h: Hindered) -> String {
     let m = |mm: u32| r.q(Quantity::Length, f64::from(mm) / 1e3, Rounding::Up);
@@ -45,6 +64,7 @@ fn why(r: Reader, h: Hindered) -> String {
 #[derive(Clone)]
 struct Case {
     set_up: Scenario,
+    g: Geometry,
     trace: Arc<Trace>,
     hangs: Hanging,
     /// Not the set-up of the bench.
@@ -74,7 +94,8 @@ fn find_case(
         let found = trace.and_then(|t| hanging(&checked, &t).map(|hangs| (Arc::new(t), hangs)));
         match (found, next) {
             (Some((trace, hangs)), next) => {
-                let _ = case.try_set(Some(Case { set_up, trace, hangs, ordinary: next.is_none() }));
+                let g = checked.geometry().clone();
+                let _ = case.try_set(Some(Case { set_up, g, trace, hangs, ordinary: next.is_none() }));
             }
             (None, Some(next)) => find_case(next, None, case, missing),
             (None, None) => {
@@ -85,31 +106,203 @@ fn find_case(
 }
 
 /// The place's own limit on the time to a rescue.
-fn own_limit(case: RwSignal<Option<Case>>) -> Option<&'static crate::rules::Limit> {
-    let id = case.with(|c| c.as_ref().map(|c| c.set_up.place.clone()))?;
-    crate::rules::place(&id)?.limit(crate::rules::LimitKind::RescueMinutes)
+fn own_limit(set_up: &Scenario) -> Option<&'static crate::rules::Limit> {
+    crate::rules::place(&set_up.place)?.limit(crate::rules::LimitKind::RescueMinutes)
 }
 
-/// Minutes since the stop, with the guidance marked.
+/// The same steps with another plan.
+fn again(taken: &[(Step, u32)], h: &Hanging, plan: RescuePlan) -> Drill {
+    let mut d = Drill::default();
+    for (step, _) in taken {
+        d.take(*step, h, plan);
+    }
+    d
+}
+
+/// Where a step is done, m.
+fn at_part(step: Step, c: &Case) -> P {
+    let g = &c.g;
+    let ring = c.trace.samples.last().map_or(g.dring, |q| q.dring);
+    let ground = |x: f64| p(g.ladder.foot.x + x, g.ground_y_m(g.ladder.foot.x + x));
+    match step {
+        Step::Straps => p(ring.x + 0.2, ring.y - 0.9),
+        Step::Climb => p(ring.x + 0.3, ring.y - 0.2),
+        Step::Ladder => p(g.ladder.foot.x + 0.2, ground(0.2).y + 0.5),
+        Step::Haul => p(g.eave.x - 1.6, g.eave.y + 2.3),
+        Step::Call => p(ground(2.6).x, ground(2.6).y + 1.75),
+        Step::Wait => p(ground(2.9).x, ground(2.9).y + 2.6),
+        Step::Lower => p(ground(3.5).x, ground(3.5).y + 0.6),
+    }
+}
+
+/// Part of a turn round a point, from a minute to another.
+fn arc(at: P, radius_m: f64, from_min: f64, to_min: f64) -> String {
+    let n = ((to_min - from_min).abs() * 2.0).ceil().max(1.0) as usize;
+    let points: Vec<P> = (0..=n)
+        .map(|i| from_min + (to_min - from_min) * i as f64 / n as f64)
+        .map(|m| core::f64::consts::TAU * m / SHOWN_MIN)
+        .map(|a| p(at.x + radius_m * libm::sin(a), at.y + radius_m * libm::cos(a)))
+        .collect();
+    if from_min >= to_min { String::new() } else { line(&points) }
+}
+
+/// Radius of the clock, m.
+const CLOCK_M: f64 = 1.3;
+
+/// Worker, people and gear as the drill stands.
+fn moving(c: &Case, d: &Drill, last: Option<Step>) -> Vec<Shape> {
+    let g = &c.g;
+    let Some(q) = at(&c.set_up, g, &c.trace, c.trace.duration_s()) else { return vec![] };
+    let ground = |x: f64| p(x, g.ground_y_m(x));
+    let foot = g.ladder.foot.x;
+    let on_roof = |back: f64| {
+        let x = g.eave.x - back;
+        p(x, g.eave.y + (g.ridge.y - g.eave.y) * (back / (g.eave.x - g.ridge.x)))
+    };
+    let down = d.down_min.is_some();
+    let body = ["limb", "boot", "face", "feature", "helmet", "strap", "hand", "dring", "hook"];
+    let mut out = figure(&q, &c.set_up, g);
+    if down {
+        out.retain(|s| !body.iter().any(|b| s.class.starts_with(b)));
+        out.extend(person(ground(foot + 0.9), 1.0, Doing::Sits));
+    } else if d.straps_min.is_some()
+        && let Some(b) = Bones::of(&q.limbs)
+    {
+        out.push(Shape::new("torn", line(&[b.belt[1], b.boots[0][1], b.belt[0]])));
+    }
+    // One goes to the worker, one to the phone.
+    let (first, doing, faces) = match last {
+        _ if down => (ground(foot + 1.95), Doing::Kneels, -1.0),
+        Some(Step::Ladder) => {
+            let top = p(q.dring.x + 0.2, q.dring.y + 0.9);
+            let low = ground(q.dring.x + 1.5);
+            if !c.hangs.ladder_stands || (low.x - foot).abs() > 0.6 {
+                out.extend(ladder(low, top));
+            }
+            (p(q.dring.x + 0.85, (q.dring.y - 1.7).max(low.y)), Doing::Reaches, -1.0)
+        }
+        Some(Step::Haul | Step::Lower) => (on_roof(0.7), Doing::Kneels, 1.0),
+        Some(Step::Straps) => (ground(foot + 0.9), Doing::Reaches, -1.0),
+        _ => (ground(foot + 1.0), Doing::Stands, -1.0),
+    };
+    out.extend(person(first, faces, doing));
+    let second = if last == Some(Step::Haul) && !down { on_roof(1.5) } else { ground(foot + 2.6) };
+    let phones = if d.called_min.is_some() { Doing::Phones } else { Doing::Stands };
+    out.extend(person(second, if second.y > g.eave.y { 1.0 } else { -1.0 }, phones));
+    // The kit is there only where it was planned.
+    if c.set_up.plan.rescue == RescuePlan::Written {
+        out.extend(bag(if last == Some(Step::Lower) && !down { on_roof(1.5) } else { ground(foot + 3.5) }));
+    }
+    out
+}
+
+/// What is shown: all of it where there is room, else the worker, and the ground once somebody is down.
+fn frame(c: &Case, d: &Drill, wide: bool) -> Frame {
+    let g = &c.g;
+    let foot = g.ladder.foot.x;
+    let ring = c.trace.samples.last().map_or(g.dring, |q| q.dring);
+    let low = g.ground_y_m(foot + 1.0) - 0.35;
+    if wide {
+        Frame {
+            left_m: g.eave.x - 2.4,
+            right_m: foot + 4.4,
+            bottom_m: low.min(g.ground_y_m(foot + 4.0) - 0.3),
+            top_m: (g.eave.y + 2.4).max(ring.y + 1.7),
+        }
+    } else if d.down_min.is_some() {
+        Frame { left_m: foot - 0.6, right_m: foot + 3.2, bottom_m: low, top_m: low + 3.0 }
+    } else {
+        Frame { left_m: ring.x - 1.7, right_m: ring.x + 1.9, bottom_m: ring.y - 1.75, top_m: ring.y + 1.65 }
+    }
+}
+
+/// The picture with what can be done on it.
 #[component]
-fn Clock(case: RwSignal<Option<Case>>, drill: RwSignal<Drill>) -> impl IntoView {
+fn Scene(
+    case: RwSignal<Option<Case>>,
+    drill: RwSignal<Drill>,
+    last: Signal<Option<Step>>,
+    minute: RwSignal<f64>,
+    size: RwSignal<(f64, f64)>,
+    pane: Memo<Option<Pane>>,
+) -> impl IntoView {
     let settings = settings();
+    let node = NodeRef::<Div>::new();
+    Effect::new(move |_| {
+        if let Some(e) = node.get() {
+            view::watch_size(&e, size);
+        }
+    });
+    let built = move || case.with(|c| c.as_ref().map(|c| still(house(&c.g, &c.set_up))));
+    let moves = move || case.with(|c| c.as_ref().map(|c| still(drill.with(|d| moving(c, d, last.get())))));
+    let clock = move || {
+        let ring = case.with(|c| c.as_ref()?.trace.samples.last().map(|q| q.dring))?;
+        let now = minute.get().min(SHOWN_MIN);
+        let six = f64::from(CONTACT_MIN);
+        drill.with(|d| d.down_min.is_none()).then(|| {
+            let tick = core::f64::consts::TAU * six / SHOWN_MIN;
+            let out = |r: f64| p(ring.x + r * libm::sin(tick), ring.y + r * libm::cos(tick));
+            view! {
+                <g class="rescue-clock" transform="scale(1,-1)">
+                    <path class="ground" d=arc(ring, CLOCK_M, 0.0, SHOWN_MIN) /><path class="rest" d=arc(ring, CLOCK_M, six.max(now), SHOWN_MIN) />
+                    <path class="left" d=arc(ring, CLOCK_M, now, six) /><path class="passed" d=arc(ring, CLOCK_M, 0.0, now) />
+                    <path class="mark" d=line(&[out(CLOCK_M - 0.1), out(CLOCK_M + 0.1)]) /></g>
+            }
+        })
+    };
+    let words = move || {
+        case.with(|c| {
+            let Some(c) = c else { return String::new() };
+            let r = settings.reader();
+            let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
+            r.f(W::RescueWhere, &[("height", &len(c.hangs.dring_m)), ("grasp", &len(c.hangs.grasp_m))])
+        })
+    };
+    let plate = move || {
+        let pane = pane.get()?;
+        let ring = case.with(|c| c.as_ref()?.trace.samples.last().map(|q| q.dring))?;
+        let a = core::f64::consts::TAU * minute.get().min(SHOWN_MIN) / SHOWN_MIN;
+        let (x, y) = pane.px(p(ring.x + CLOCK_M * libm::sin(a), ring.y + CLOCK_M * libm::cos(a)));
+        let text =
+            settings.reader().f(W::RescueMinute, &[("minute", &(minute.get().round() as u32).to_string())]);
+        drill.with(|d| d.down_min.is_none()).then(|| {
+            let left = (x + 12.0).min(pane.width_px - 112.0).max(4.0);
+            view! { <span class="minute-plate" prop:style=format!("left:{left:.0}px;top:{:.0}px", (y - 38.0).max(4.0))>{text}</span> }
+        })
+    };
+    view! {
+        <div class="room-pane" node_ref=node>
+            <svg class="drawing" viewBox=move || pane.get().map_or("0 0 100 100".to_owned(), |q| q.frame.view_box()) preserveAspectRatio="xMidYMid meet" role="img" aria-label=words>
+                {defs()}{built}{clock}{moves}</svg>
+            {plate}
+        </div>
+    }
+}
+
+/// Minutes as blocks; what failed has a cross.
+#[component]
+fn Minutes(drill: RwSignal<Drill>, told: RwSignal<Vec<Option<Hindered>>>) -> impl IntoView {
+    let settings = settings();
+    let x = |m: u32| 100.0 * f64::from(m).min(SHOWN_MIN + 6.0) / (SHOWN_MIN + 6.0);
     move || {
-        let r = settings.reader();
-        let minute = drill.with(|d| d.minute);
-        // 0 to 36 minutes, the two marks of the guidance on it.
-        let x = |m: u32| f64::from(m.min(36)) / 36.0 * 300.0;
+        let d = drill.get();
+        let mut from = 0;
+        let blocks = d
+            .taken
+            .iter()
+            .zip(told.get())
+            .map(|((step, to), failed)| {
+                let (left, wide) = (x(from), (x(*to) - x(from)).max(0.6));
+                from = *to;
+                let name = settings.t(step.short());
+                view! { <span class="block" class:failed=failed.is_some() prop:style=format!("left:{left:.2}%;width:{wide:.2}%") title=name></span> }
+            })
+            .collect_view();
         view! {
-            <p class="sentence">{r.f(W::RescueClock, &[("minute", &minute.to_string())])}</p>
-            <svg class="bar clock" viewBox="0 0 300 34" aria-hidden="true">
-                <rect class="whole" x="1" y="1" width="298" height="20" />
-                <rect class="part" x="1" y="1" width=x(minute).max(2.0) - 2.0 height="20" />
-                <path class="tick" d=format!("M{0} 0V24M{1} 0V24", x(CONTACT_MIN), x(SERIOUS_MIN[0])) />
-                <text x=x(CONTACT_MIN) y="34" text-anchor="middle">{CONTACT_MIN}</text><text x=x(SERIOUS_MIN[0]) y="34" text-anchor="middle">{SERIOUS_MIN[0]}</text>
-            </svg>
-            <p class="hint">{r.f(W::RescueGuide, &[("contact", &CONTACT_MIN.to_string()), ("plan", &SERIOUS_MIN[0].to_string()),
-                ("most", &SERIOUS_MIN[1].to_string()), ("half", &HALF_MIN.to_string())])}</p>
-            {own_limit(case).map(|l| view! { <p class="hint">{r.f(W::RescueOwn, &[("limit", &r.limit(l))])}" "<span class="source">{r.source(l)}</span></p> })}
+            <div class="minutes" aria-hidden="true">
+                <div class="line">{blocks}<i class="six" prop:style=format!("left:{:.2}%", x(CONTACT_MIN))></i><i class="now" prop:style=format!("left:{:.2}%", x(d.minute))></i></div>
+                <p><span prop:style=format!("left:{:.2}%", x(CONTACT_MIN))>{settings.s(W::RescueSix)}</span><span class="end">{SHOWN_MIN}" min"</span></p>
+            </div>
         }
     }
 }
@@ -119,112 +312,283 @@ fn Clock(case: RwSignal<Option<Case>>, drill: RwSignal<Drill>) -> impl IntoView 
 fn Down(
     case: RwSignal<Option<Case>>,
     drill: RwSignal<Drill>,
-    told: RwSignal<Option<(Step, Option<Hindered>)>>,
+    on_again: Callback<()>,
+    on_next: Callback<()>,
 ) -> impl IntoView {
     let settings = settings();
+    let bare = RwSignal::new(false);
+    let more = RwSignal::new(false);
     move || {
         let d = drill.get();
-        d.down_min.map(|down| {
-            let r = settings.reader();
-            let reached = d.reached_min.unwrap_or(down);
-            let contact = CONTACT_MIN.to_string();
-            let line = if reached <= CONTACT_MIN { W::RescueInTime } else { W::RescueLate };
-            let own = own_limit(case).map(|l| {
-                let key = if l.comparison.holds(f64::from(down), l.value) { W::RescueOwnMet } else { W::RescueOwnNot };
-                r.f(key, &[("limit", &r.limit(l)), ("down", &down.to_string())])
-            });
-            view! {
-                <section class="card" id="rescue-end" role="status">
-                    <p class="sentence"><span class=if reached <= CONTACT_MIN { "mark ok" } else { "mark caution" } aria-hidden="true">
-                        {if reached <= CONTACT_MIN { "✓" } else { "△" }}</span>
-                        {r.f(W::RescueDown, &[("down", &down.to_string()), ("reached", &reached.to_string())])}</p>
-                    <p>{r.f(line, &[("contact", &contact)])}</p>
-                    {own.map(|t| view! { <p>{t}</p> })}
-                    <p>{match d.straps_min {
+        let c = case.get()?;
+        let down = d.down_min?;
+        let r = settings.reader();
+        let reached = d.reached_min.unwrap_or(down);
+        let in_time = reached <= CONTACT_MIN;
+        let own = own_limit(&c.set_up).map(|l| {
+            let met = l.comparison.holds(f64::from(down), l.value);
+            (
+                met,
+                r.f(
+                    if met { W::RescueOwnMet } else { W::RescueOwnNot },
+                    &[("limit", &r.limit(l)), ("down", &down.to_string())],
+                ),
+            )
+        });
+        let fine = in_time && d.called_min.is_some() && own.as_ref().is_none_or(|o| o.0);
+        let contact = CONTACT_MIN.to_string();
+        let without = bare.get().then(|| {
+            let other = again(&d.taken, &c.hangs, RescuePlan::NoPlan);
+            match other.down_min {
+                Some(m) => r.f(W::RescueBareDown, &[("minute", &m.to_string())]),
+                None => r.f(W::RescueBareNot, &[("minute", &other.minute.to_string())]),
+            }
+        });
+        let has_plan = c.set_up.plan.rescue != RescuePlan::NoPlan;
+        Some(view! {
+            <div class="result" id="rescue-end" role="status">
+                <div class="head">{mark(if fine { Severity::Good } else { Severity::Major })}
+                    <div class="told-lines"><p class="sentence">{r.f(W::RescueDown, &[("down", &down.to_string()), ("reached", &reached.to_string())])}</p>
+                    <p class="figure-line">{r.f(if in_time { W::RescueInTime } else { W::RescueLate }, &[("contact", &contact)])}</p>
+                    {own.map(|(_, t)| view! { <p class="figure-line">{t}</p> })}
+                    {d.called_min.is_none().then(|| view! { <p class="compare">{r.t(W::RescueNoCall)}</p> })}
+                    {without.map(|t| view! { <p class="compare" id="bare-told">{t}</p> })}</div></div>
+                <Show when=move || more.get()><div class="principle"><p>{match d.straps_min {
                         Some(m) => r.f(W::StrapsFrom, &[("minute", &m.to_string())]),
                         None => r.t(W::StrapsNone).to_owned(),
-                    }}</p>
-                    {d.called_min.is_none().then(|| view! { <p>{r.t(W::RescueNoCall)}</p> })}
-                    <p>{r.t(W::RescueAfter)}</p>
-                    <button type="button" class="main" on:click=move |_| { drill.set(Drill::default()); told.set(None) }>{r.t(W::RescueAgain)}</button>
-                </section>
-            }
+                    }}" "{r.t(W::RescueAfter)}</p></div></Show>
+                <div class="next">
+                    <button type="button" id="rescue-why" on:click=move |_| more.update(|m| *m = !*m)>{r.t(crate::texts::Stage::Why)}</button>
+                    {if has_plan {
+                        view! { <button type="button" id="bare" on:click=move |_| bare.set(true)>{r.t(W::RescueBare)}</button> }.into_any()
+                    } else {
+                        view! { <button type="button" id="rescue-again" on:click=move |_| on_again.run(())>{r.t(W::RescueAgain)}</button> }.into_any()
+                    }}
+                    <button type="button" class="main" id="rescue-next" on:click=move |_| on_next.run(())>{r.t(W::RescueNext)}</button>
+                </div>
+            </div>
         })
     }
 }
 
+/// The room.
 #[component]
 pub fn Rescue() -> impl IntoView {
+    view::fill_the_window();
     let (visit, settings) = (visit(), settings());
     let case = RwSignal::new(None::<Case>);
     let missing = RwSignal::new(false);
     let drill = RwSignal::new(Drill::default());
-    let told = RwSignal::new(None::<(Step, Option<Hindered>)>);
-    let now = visit.set_up.get_untracked();
-    let ordinary = Scenario { place: now.place.clone(), plan: now.plan.clone(), ..Scenario::default() };
-    find_case(now, Some(ordinary), case, missing);
-    let plan = move || case.with(|c| c.as_ref().map_or(RescuePlan::NoPlan, |c| c.set_up.plan.rescue));
+    let hindered = RwSignal::new(Vec::<Option<Hindered>>::new());
+    let plan = RwSignal::new(None::<RescuePlan>);
+    let number = RwSignal::new(0_usize);
+    let minute = RwSignal::new(0.0_f64);
+    let size = RwSignal::new((0.0, 0.0));
+    let last = Signal::derive(move || drill.with(|d| d.taken.last().map(|t| t.0)));
+    let pane = Memo::new(move |_| {
+        let (width_px, height_px) = size.get();
+        if width_px < 10.0 || height_px < 10.0 {
+            return None;
+        }
+        let wide = width_px >= WIDE_PX;
+        let f = case.with(|c| c.as_ref().map(|c| drill.with(|d| frame(c, d, wide))))?;
+        Some(Pane { frame: f.fit(width_px / height_px, 0.5), width_px, height_px })
+    });
+    // The case of this number, with the plan that the crew is said to have.
+    let find = move || {
+        let now = visit.set_up.get_untracked();
+        let kind = plan.get_untracked().unwrap_or(now.plan.rescue);
+        let all = cases(&now.place, kind);
+        let n = number.get_untracked();
+        drill.set(Drill::default());
+        hindered.set(vec![]);
+        minute.set(0.0);
+        if n == 0 {
+            let mut mine = now;
+            mine.plan.rescue = kind;
+            find_case(mine, all.first().cloned(), case, missing);
+        } else if let Some(s) = all.get(n % all.len()).cloned() {
+            find_case(s.clone(), Some(s), case, missing);
+        }
+    };
+    find();
+    let choose = move |kind: RescuePlan| {
+        plan.set(Some(kind));
+        find();
+        view::to_view("rescue-ask");
+    };
     let take = move |step: Step| {
         let Some(c) = case.get_untracked() else { return };
         let mut d = drill.get_untracked();
+        if d.down_min.is_some() {
+            return;
+        }
         let h = d.take(step, &c.hangs, c.set_up.plan.rescue);
+        let to = f64::from(d.minute);
         drill.set(d.clone());
-        told.set(Some((step, h)));
+        hindered.update(|all| all.push(h));
+        pass(minute, to);
         let r = settings.reader_now();
         let done = r.f(W::StepDone, &[("minute", &d.minute.to_string())]);
-        visit.said.set(h.map_or(done, |h| why(r, h)));
+        visit.said.set(format!("{}. {}", r.t(step.label()), h.map_or(done, |h| why(r, h))));
     };
-    let scene = move || {
-        case.get().map(|c| {
-            let r = settings.reader();
-            let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
-            let where_at =
-                r.f(W::RescueWhere, &[("height", &len(c.hangs.dring_m)), ("grasp", &len(c.hangs.grasp_m))]);
-            let plan = r.f(W::RescuePlanIs, &[("plan", r.t(c.set_up.plan.rescue.label()))]);
-            view! {
-                {c.ordinary.then(|| view! { <p class="hint">{r.t(W::RescueOrdinary)}</p> })}
-                <Falls first=(c.set_up.clone(), c.trace.clone()) at_end=true />
-                <p>{where_at}</p><p>{plan}</p>
+    let told = move || {
+        let r = settings.reader();
+        let (Some(step), Some(h)) = (last.get(), hindered.with(|all| all.last().copied())) else {
+            let ordinary = number.get() == 0 && case.with(|c| c.as_ref().is_some_and(|c| c.ordinary));
+            return view! { <p class="figure-line lead-in">{r.t(if ordinary { W::RescueOrdinary } else { W::RescueLead })}</p> }.into_any();
+        };
+        let at_minute = drill.with(|d| d.minute.to_string());
+        let words = h.map_or_else(|| r.f(W::StepDone, &[("minute", &at_minute)]), |h| why(r, h));
+        let class = if h.is_some() { "step-told failed" } else { "step-told" };
+        view! { <p class=class><strong>{r.t(step.short())}</strong>{r.colon()}{words}</p> }.into_any()
+    };
+    let begun = move || plan.get().is_some();
+    let is_down = move || drill.with(|d| d.down_min.is_some());
+    let restart = Callback::new(move |()| find());
+    let next = Callback::new(move |()| {
+        number.update(|n| *n += 1);
+        find();
+        view::to_view("rescue-ask");
+    });
+    view! {
+        <main class="page rescue">
+            <RoomBar back=W::BackToList to=Callback::new(|()| view::go(View::Lessons)) title=settings.s(W::RescueName) />
+            <Show when=move || missing.get()><p class="problems" role="alert">{settings.s(Key::EngineMissing)}</p></Show>
+            <Scene case=case drill=drill last=last minute=minute size=size pane=pane />
+            <section class="strip rescue-strip">
+                <Show when=move || !begun()>
+                    <p class="rescue-caution">{settings.s(W::RescueCaution)}</p>
+                    <p class="stem"><strong>{settings.s(W::RescueWhichPlan)}</strong></p>
+                    <div class="plans">{[RescuePlan::Written, RescuePlan::Spoken, RescuePlan::NoPlan].map(|kind| view! {
+                        <button type="button" class="plan-of" on:click=move |_| choose(kind)>{settings.s(kind.label())}</button> })}</div>
+                </Show>
+                <Show when=begun>
+                    <Minutes drill=drill told=hindered />
+                    <Show when=move || !is_down()>
+                        <div class="rescue-now" id="rescue-ask" tabindex="-1"><h3>{settings.s(W::RescueAsk)}</h3>{told}</div>
+                        <Acts case=case drill=drill pane=pane take=Callback::new(take) />
+                    </Show>
+                    <Down case=case drill=drill on_again=restart on_next=next />
+                    <Guide case=case />
+                </Show>
+            </section>
+        </main>
+    }
+}
+
+/// Minutes pass in sight; at once for who asked for less motion.
+fn pass(minute: RwSignal<f64>, to: f64) {
+    if view::wants_less_motion() {
+        return minute.set(to);
+    }
+    fn frame(minute: RwSignal<f64>, to: f64, last_ms: f64) {
+        request_animation_frame(move || {
+            let now_ms = window().performance().map_or(last_ms, |p| p.now());
+            let Some(now) = minute.try_get_untracked() else { return };
+            // Begun anew, or gone on.
+            if now > to {
+                return;
             }
-        })
-    };
-    let choices = move || {
-        let p = plan();
-        Step::ALL
-            .map(|step| {
-                let took = move || drill.with(|d| d.taken.iter().any(|t| t.0 == step));
+            let next = (now + ((now_ms - last_ms) / 1e3).min(0.1) * MIN_A_SECOND).min(to);
+            minute.set(next);
+            if next < to {
+                frame(minute, to, now_ms);
+            }
+        });
+    }
+    frame(minute, to, window().performance().map_or(0.0, |p| p.now()));
+}
+
+/// What can be done: at its part on a wide picture, in two columns under a narrow one.
+#[component]
+fn Acts(
+    case: RwSignal<Option<Case>>,
+    drill: RwSignal<Drill>,
+    pane: Memo<Option<Pane>>,
+    take: Callback<Step>,
+) -> impl IntoView {
+    let settings = settings();
+    move || {
+        let c = case.get()?;
+        let r = settings.reader();
+        let plan = c.set_up.plan.rescue;
+        let pane = pane.get()?;
+        let wide = pane.width_px >= WIDE_PX;
+        let text = |step: Step| {
+            let m = minutes(step, plan);
+            let cost = if step == Step::Wait {
+                String::new()
+            } else {
+                r.f(W::CardMinutes, &[("minutes", &m.to_string())])
+            };
+            (r.t(step.short()), cost)
+        };
+        let places: Vec<Option<Area>> = if wide {
+            let ring = c.trace.samples.last().map_or(c.g.dring, |q| q.dring);
+            let half = (CLOCK_M + 0.1) * pane.px_per_m();
+            let mut avoid = vec![Area::round(pane.px(ring), (half, half))];
+            // People, and the minute over the clock.
+            for x in [1.0, 2.6] {
+                let foot = c.g.ladder.foot.x + x;
+                let y = c.g.ground_y_m(foot);
+                avoid.extend(along(&[pane.px(p(foot, y)), pane.px(p(foot, y + 1.7))], 0.5 * pane.px_per_m()));
+            }
+            avoid.push(Area::round(pane.px(p(ring.x + CLOCK_M, ring.y + CLOCK_M)), (half * 0.8, 30.0)));
+            let wanted: Vec<Wanted> = Step::ALL
+                .into_iter()
+                .map(|s| {
+                    let (name, cost) = text(s);
+                    let wide_px = 44.0 + 9.2 * (name.chars().count() + cost.chars().count()) as f64;
+                    Wanted { at: pane.px(at_part(s, &c)), size: (wide_px, 44.0), side_sign: 1.0, on: false }
+                })
+                .collect();
+            place((pane.width_px, pane.height_px), &wanted, (&avoid, &[]), &[])
+        } else {
+            vec![None; Step::ALL.len()]
+        };
+        let all = Step::ALL
+            .into_iter()
+            .zip(places)
+            .map(|(step, area)| {
+                let (name, cost) = text(step);
+                let took = drill.with(|d| d.taken.iter().any(|t| t.0 == step));
+                let label = format!("{}. {cost}", r.t(step.label()));
+                let style = area.map_or(String::new(), |a| format!("left:{:.0}px;top:{:.0}px;width:{:.0}px", a.x_px, a.y_px, a.width_px));
                 view! {
-                    <button type="button" class="step-of" on:click=move |_| take(step)>
-                        <b aria-hidden="true">{move || if took() { "•" } else { "→" }}</b>
-                        <span>{settings.s(step.label())}</span>
-                        <span class="sev">{move || (step != Step::Wait).then(|| settings.reader().f(W::RescueCost, &[("minutes", &minutes(step, p).to_string())]))}</span>
-                    </button>
+                    <button type="button" class="step-of" class:on-picture=area.is_some() data-step=format!("{step:?}") aria-label=label prop:style=style on:click=move |_| take.run(step)>
+                        <span>{took.then(|| view! { <b aria-hidden="true">"• "</b> })}{name}</span><small>{cost}</small></button>
                 }
             })
-            .into_iter()
-            .collect_view()
+            .collect_view();
+        Some(view! { <div class="acts" class:wide=wide>{all}</div> })
+    }
+}
+
+/// Where the six minutes and the others come from.
+#[component]
+fn Guide(case: RwSignal<Option<Case>>) -> impl IntoView {
+    let settings = settings();
+    let own = move || {
+        let l = case.with(|c| c.as_ref().and_then(|c| own_limit(&c.set_up)))?;
+        let r = settings.reader();
+        Some(
+            view! { <p class="hint">{r.f(W::RescueOwn, &[("limit", &r.limit(l))])}" "<span class="source">{r.source(l)}</span></p> },
+        )
     };
-    let last = move || {
-        told.get().map(|(step, h)| {
-            let r = settings.reader();
-            let minute = drill.with(|d| d.minute.to_string());
-            let line = h.map_or_else(|| r.f(W::StepDone, &[("minute", &minute)]), |h| why(r, h));
-            view! { <p class="told"><strong>{r.t(step.label())}</strong>" · "{line}</p> }
-        })
+    let words = move || {
+        settings.reader().f(
+            W::RescueGuide,
+            &[
+                ("contact", &CONTACT_MIN.to_string()),
+                ("plan", &SERIOUS_MIN[0].to_string()),
+                ("most", &SERIOUS_MIN[1].to_string()),
+                ("half", &HALF_MIN.to_string()),
+            ],
+        )
     };
     view! {
-        <main class="page rescue"><section>
-            <button type="button" class="plain" on:click=move |_| view::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
-            <h2>{settings.s(W::RescueName)}</h2>
-            <p class="lead">{settings.s(W::RescueLead)}</p>
-            <p class="problems caution">{settings.s(W::RescueCaution)}</p>
-            <Show when=move || missing.get()><p class="problems" role="alert">{settings.s(Key::EngineMissing)}</p></Show>
-            {scene}
-            <Clock case=case drill=drill />
-            {last}
-            <Show when=move || case.with(Option::is_some) && drill.with(|d| d.down_min.is_none())>
-                <h3>{settings.s(W::RescueAsk)}</h3><div class="step-list">{choices}</div></Show>
-            <Down case=case drill=drill told=told />
-        </section></main>
+        <details class="guide"><summary>{settings.s(W::RescueWhence)}</summary>
+            <p class="hint">{words}</p>{own}<p class="hint">{settings.s(W::RescueAssumed)}</p></details>
     }
 }

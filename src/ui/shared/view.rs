@@ -76,6 +76,22 @@ pub fn fill_the_window() {
     on_cleanup(move || set(false));
 }
 
+/// Tells a signal the size of an element, now and whenever it changes.
+pub fn watch_size(e: &web_sys::Element, size: RwSignal<(f64, f64)>) {
+    let measured = e.clone();
+    // Told first before the next frame is painted: by itself that keeps the picture out of the mounting's task.
+    let seen = Closure::<dyn Fn()>::new(move || {
+        let now = (f64::from(measured.client_width()), f64::from(measured.client_height()));
+        if size.get_untracked() != now {
+            size.set(now);
+        }
+    });
+    if let Ok(watch) = web_sys::ResizeObserver::new(seen.as_ref().unchecked_ref()) {
+        watch.observe(e);
+    }
+    seen.forget();
+}
+
 /// Hears an event of the window from now on.
 pub fn on_window(event: &str, hear: impl Fn() + 'static) {
     let hear = Closure::<dyn Fn()>::new(hear);

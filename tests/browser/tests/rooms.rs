@@ -229,13 +229,23 @@ async fn the_framing_found_becomes_the_next_anchor() -> Res {
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_hanging_worker_is_brought_down() -> Res {
     let page = Page::open_at(LAPTOP, "#rescue").await?;
-    page.wait(".step-of").await?;
-    let steps = page.driver.find_all(By::Css(".step-of")).await?;
-    steps[0].click().await?;
-    page.wait_text(".told", "two people manage about").await?;
-    page.driver.find_all(By::Css(".step-of")).await?[5].click().await?;
+    // The caution comes first, then the plan.
+    page.wait_text(".rescue-caution", "never with a person hanging").await?;
+    page.click(".plan-of").await?;
+    page.click("[data-step=Haul]").await?;
+    page.wait_text(".step-told", "two people manage about").await?;
+    assert_eq!(page.driver.find_all(By::Css(".minutes .failed")).await?.len(), 1);
+    page.click("[data-step=Lower]").await?;
     page.wait("#rescue-end").await?;
-    assert!(page.text("#rescue-end").await?.contains("Nobody called"));
+    let told = page.text("#rescue-end").await?;
+    // Three minutes lost, then five: later than six.
+    assert!(told.contains("Nobody called") && told.contains("Down at minute 8"), "{told}");
+    page.click("#bare").await?;
+    page.wait_text("#bare-told", "still hanging").await?;
+    // The next one's ladder has gone: climbing back fails.
+    page.click("#rescue-next").await?;
+    page.click("[data-step=Climb]").await?;
+    page.wait_text(".step-told", "The ladder is not there any more").await?;
     finish(page).await
 }
 
@@ -262,7 +272,7 @@ async fn the_rooms_are_clean_and_fit_a_small_phone() -> Res {
     let axe = axe()?;
     let phone = Window { width: 320, height: 640, ..LAPTOP };
     for (room, wait) in
-        [("lessons", "#to-day"), ("day", "#day-start"), ("framing", "#tap"), ("rescue", ".step-of")]
+        [("lessons", "#to-day"), ("day", "#day-start"), ("framing", "#tap"), ("rescue", ".plan-of")]
     {
         let page = Page::open_at(phone, &format!("#{room}")).await?;
         page.wait(wait).await?;

@@ -52,8 +52,6 @@ pub struct Job {
     pub stance: Stance,
     /// Minutes of work.
     pub minutes: u32,
-    /// The weather while it is done.
-    pub weather: Weather,
 }
 
 /// What a person does before a job.
@@ -82,6 +80,12 @@ pub struct Shift {
     pub done: usize,
     /// Minutes since the start.
     pub minute: u32,
+    /// Minute at which rain comes, as the forecast says.
+    pub rain_min: u32,
+    /// Minute at which a strong wind comes up, as the forecast says; it may be after the shift.
+    pub wind_min: u32,
+    /// Minute at which everybody goes home: what is not begun by then stays unpainted.
+    pub home_min: u32,
     /// Anchor along the wall, m.
     pub anchor_m: f64,
     /// Ladder along the wall, m.
@@ -147,10 +151,9 @@ impl Shift {
         // A shift is worked from ladder and roof of the same house.
         let eave_m = s.house.eave_height_m;
         let along_m = (s.house.half_span_m + s.house.overhang_m) / libm::cos(s.house.roof_pitch_rad);
-        let wet_from = 3 + pick.index(JOBS - 3);
         let mut at_m = 0.0;
         let jobs: Vec<Job> = (0..JOBS)
-            .map(|i| {
+            .map(|_| {
                 let task = pick.one([Task::Soffit, Task::Fascia, Task::Window, Task::Dormer]);
                 at_m += pick.one([0.6, 1.2, 1.8]);
                 let low_m = |down: f64| Stance::Ladder {
@@ -162,13 +165,7 @@ impl Shift {
                     Task::Window => low_m(2.5),
                     Task::Dormer => Stance::Roof { from_eave_m: (along_m * 0.3).clamp(0.8, 2.0) },
                 };
-                Job {
-                    task,
-                    along_m: at_m,
-                    stance,
-                    minutes: pick.one([20, 25, 30, 35]),
-                    weather: if i >= wet_from { Weather::Wet } else { Weather::Dry },
-                }
+                Job { task, along_m: at_m, stance, minutes: pick.one([20, 25, 30, 35]) }
             })
             .collect();
         let all: u32 = jobs.iter().map(|j| j.minutes).sum();
@@ -176,7 +173,14 @@ impl Shift {
         // Anywhere in the shift but its first tenth, and in one of six not at all.
         let slip_min = pick.u32(all / 10..all + all / 6);
         s.ladder.tied = true;
+        // Rain in the second half, wind sometimes, and never the time for every check before every job.
+        let rain_min = pick.u32(all / 2..all);
+        let wind_min = pick.u32(all / 2..all + all / 2);
+        let home_min = all + pick.one([35, 45, 60]);
         Shift {
+            rain_min,
+            wind_min,
+            home_min,
             set_up: s,
             done: 0,
             minute: 0,
@@ -193,7 +197,17 @@ impl Shift {
 
     /// The next job; none when the shift is over.
     pub fn next(&self) -> Option<Job> {
-        if self.slipped { None } else { self.jobs.get(self.done).copied() }
+        if self.slipped || self.minute >= self.home_min { None } else { self.jobs.get(self.done).copied() }
+    }
+
+    /// The weather at a minute of the shift.
+    pub fn weather(&self, minute: u32) -> Weather {
+        if minute >= self.rain_min { Weather::Wet } else { Weather::Dry }
+    }
+
+    /// Minutes of work in a strong wind.
+    pub fn windy_min(&self) -> u32 {
+        self.log.iter().map(|x| (x.from_min + x.minutes).saturating_sub(x.from_min.max(self.wind_min))).sum()
     }
 
     /// Furthest that a worker leans out instead of moving the ladder, m; beyond it the ladder is moved.
@@ -203,7 +217,7 @@ impl Shift {
     pub fn arrived(&self) -> Scenario {
         let Some(job) = self.next() else { return self.set_up.clone() };
         let mut s = self.set_up.clone();
-        s.weather = job.weather;
+        s.weather = self.weather(self.minute);
         s.ladder.reach_out_m = 0.0;
         match (s.stance, job.stance) {
             (Stance::Ladder { .. }, Stance::Ladder { standing_height_m }) => {
@@ -250,8 +264,12 @@ impl Shift {
         let mut left = job.minutes;
         let mut worked = 0;
         while left > 0 {
+            s.weather = self.weather(self.minute);
             // To the next thing that happens.
             let mut span = left;
+            if self.minute < self.rain_min {
+                span = span.min(self.rain_min - self.minute);
+            }
             for (loose, is) in
                 self.loose_min.iter().zip([s.grab.bolt == Bolt::Loose, s.grab.latch == Latch::Open])
             {
@@ -376,7 +394,7 @@ mod tests {
             for seed in 0..12 {
                 for how in [CAREFUL, Before::default()] {
                     let shift = whole(seed, house, how);
-                    assert!(shift.slipped || shift.done == JOBS);
+                    assert!(shift.slipped || shift.done == JOBS || shift.minute >= shift.home_min);
                     for x in &shift.log {
                         assert_eq!(x.set_up.problems(), vec![], "{house:?} {seed} {how:?} {:?}", x.set_up);
                         assert!(x.minutes > 0);
@@ -393,6 +411,41 @@ mod tests {
         assert_eq!(a, b);
         let worked = |s: &Shift| s.log.iter().map(|x| x.minutes).sum::<u32>();
         assert_eq!(worked(&a), worked(&whole(5, HouseKind::TwoStorey, Before::default())));
+    }
+
+    /// The day is long enough for the work and some checks, never for every one: a check is a decision.
+    #[test]
+    fn there_is_no_time_for_every_check() {
+        for seed in 0..40 {
+            let day = |how| {
+                let mut shift = Shift::of(seed, HouseKind::TwoStorey, "on");
+                shift.slip_min = 100_000;
+                while shift.next().is_some() {
+                    shift.work(how);
+                }
+                shift.done
+            };
+            assert!(day(CAREFUL) < JOBS, "{seed}");
+            // Looking alone, and the ladder where it has to, leaves at most one job for tomorrow.
+            assert!(day(Before { look: true, ..Before::default() }) + 1 >= JOBS, "{seed}");
+        }
+    }
+
+    /// Rain that comes in the middle of a job wets what is left of it, and only that.
+    #[test]
+    fn rain_comes_at_its_minute() {
+        let mut shift = Shift::of(1, HouseKind::TwoStorey, "on");
+        shift.slip_min = 100_000;
+        shift.rain_min = 10;
+        shift.wind_min = 15;
+        let first = shift.next().expect("a job").minutes;
+        shift.work(Before::default());
+        for x in &shift.log {
+            let wet = x.set_up.weather == Weather::Wet;
+            assert_eq!(wet, x.from_min >= 10, "{x:?}");
+            assert!(wet || x.from_min + x.minutes <= 10);
+        }
+        assert_eq!(shift.windy_min(), first - 15);
     }
 
     #[test]

@@ -16,8 +16,8 @@ use crate::scenario::{Scenario, Stance};
 use crate::studies::along_wall::Swing;
 use crate::units::G_M_S2;
 
-/// Half the house's length along the wall, m.
-const HALF_M: f64 = 6.2;
+/// Half the usual house's length along the wall, m.
+pub const HALF_M: f64 = 6.2;
 /// Width of the ladder between its rails, m (29 CFR 1926.1053(a)(4): at least 11.5 in; 16 in is common).
 const RAILS_M: f64 = 0.4;
 /// From the lean to hanging plumb under the ring, s; only of the drawing.
@@ -40,12 +40,14 @@ pub struct Front<'a> {
     pub thing_m: Option<f64>,
     /// How far along one may work, m.
     pub reach_m: Option<f64>,
+    /// Half the house's length along the wall, m.
+    pub half_m: f64,
 }
 
 impl<'a> Front<'a> {
     /// A set-up as it stands under its anchor.
     pub fn of(s: &'a Scenario, g: &'a Geometry) -> Front<'a> {
-        Front { s, g, along_m: 0.0, swing: None, moment: None, thing_m: None, reach_m: None }
+        Front { s, g, along_m: 0.0, swing: None, moment: None, thing_m: None, reach_m: None, half_m: HALF_M }
     }
 
     /// Length of the roof under the rope, m: from the anchor, over the ridge where it lies behind it.
@@ -104,7 +106,9 @@ impl<'a> Front<'a> {
 
     /// Ladder, rope and worker.
     pub fn moving(&self) -> Vec<Shape> {
-        let mut out = Vec::new();
+        let g = self.g;
+        let plumb = line(&[g_anchor(g), p(0.0, g.ground_y_m(g.ladder.foot.x))]);
+        let mut out = vec![Shape::new("plumb", plumb)];
         self.ladder(&mut out);
         self.fall(&mut out);
         out
@@ -121,12 +125,12 @@ impl<'a> Front<'a> {
         let (eave, ridge, floor) = (g.eave.y, g.ridge.y, 0.0);
         let ground = g.ground_y_m(g.ladder.foot.x);
         out.push(Shape::new("earth", rect(p(-20.0, ground), p(20.0, ground - 12.0))));
-        out.push(Shape::new("concrete", rect(p(-HALF_M, 0.2), p(HALF_M, ground))));
-        out.push(Shape::new("siding", rect(p(-HALF_M, 0.2), p(HALF_M, eave))));
+        out.push(Shape::new("concrete", rect(p(-self.half_m, 0.2), p(self.half_m, ground))));
+        out.push(Shape::new("siding", rect(p(-self.half_m, 0.2), p(self.half_m, eave))));
         let laps: String = (1..)
             .map(|i| 0.2 + 0.18 * f64::from(i))
             .take_while(|y| *y < eave)
-            .map(|y| line(&[p(-HALF_M, y), p(HALF_M, y)]))
+            .map(|y| line(&[p(-self.half_m, y), p(self.half_m, y)]))
             .collect();
         out.push(Shape::new("fine", laps));
         // Windows storey by storey, a door below, a downspout at the corner.
@@ -149,13 +153,13 @@ impl<'a> Front<'a> {
         out.push(Shape::new("grain", panes));
         out.push(Shape::new("outline", frames));
         out.push(Shape::new("timber", rect(p(1.05, 0.15), p(1.95, 2.2))));
-        out.push(Shape::new("board", rect(p(HALF_M - 0.28, floor), p(HALF_M - 0.18, eave))));
+        out.push(Shape::new("board", rect(p(self.half_m - 0.28, floor), p(self.half_m - 0.18, eave))));
         // The roof rises behind the eave; its courses lie level.
-        out.push(Shape::new("roofing", rect(p(-HALF_M - 0.35, eave), p(HALF_M + 0.35, ridge))));
+        out.push(Shape::new("roofing", rect(p(-self.half_m - 0.35, eave), p(self.half_m + 0.35, ridge))));
         let sheets: String = (1..)
             .map(|i| eave + 0.14 * (ridge - eave) / g.ridge.dist(g.eave) * 2.0 * f64::from(i))
             .take_while(|y| *y < ridge - 0.03)
-            .map(|y| line(&[p(-HALF_M - 0.35, y), p(HALF_M + 0.35, y)]))
+            .map(|y| line(&[p(-self.half_m - 0.35, y), p(self.half_m + 0.35, y)]))
             .collect();
         out.push(Shape::new("courses", sheets));
         match HouseKind::of(self.s) {
@@ -176,9 +180,11 @@ impl<'a> Front<'a> {
             }
             _ => {}
         }
-        out.push(Shape::new("gutter", rect(p(-HALF_M - 0.35, eave - 0.13), p(HALF_M + 0.35, eave))));
+        out.push(Shape::new(
+            "gutter",
+            rect(p(-self.half_m - 0.35, eave - 0.13), p(self.half_m + 0.35, eave)),
+        ));
         out.push(Shape::new("ground", line(&[p(-20.0, ground), p(20.0, ground)])));
-        out.push(Shape::new("plumb", line(&[g_anchor(g), p(0.0, ground)])));
     }
 
     /// How far one may work, and where not: a solid band on the eave, a broken one beyond.
@@ -190,7 +196,10 @@ impl<'a> Front<'a> {
             "band-end",
             line(&[p(-m, y + 0.25), p(-m, y - 0.25)]) + &line(&[p(m, y + 0.25), p(m, y - 0.25)]),
         ));
-        out.push(Shape::new("beyond", line(&[p(-HALF_M, y), p(-m, y)]) + &line(&[p(m, y), p(HALF_M, y)])));
+        out.push(Shape::new(
+            "beyond",
+            line(&[p(-self.half_m, y), p(-m, y)]) + &line(&[p(m, y), p(self.half_m, y)]),
+        ));
     }
 
     fn ladder(&self, out: &mut Vec<Shape>) {

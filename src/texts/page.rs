@@ -372,9 +372,7 @@ words! {
     RoomsComing, "One moment, this part is being loaded…", "Un instant, cette partie se charge…";
     RoomsMissing, "This part could not be loaded. It is tried again as soon as there is a network; after that it works without one.", "Cette partie n’a pas pu être chargée. La page réessaie dès qu’il y a un réseau; ensuite, elle fonctionne sans réseau.";
     NavLessons, "Lessons", "Leçons";
-    LessonPlay, "Play both, four times slower", "Lancer les deux, quatre fois plus lentement";
     LessonTime, "Time", "Temps";
-    LessonGhost, "solid: A; dashed: B", "trait plein : A; tirets : B";
     VerdictTooLow, "Too low for fall arrest: the usual sum needs {value} under the feet, there is {other}. This one run stopped; the next may not.", "Trop bas pour l’arrêt de chute : la somme usuelle demande {value} sous les pieds, il y a {other}. Cette chute-ci s’est arrêtée; la prochaine peut-être pas.";
     Quarter, "a quarter", "un quart";
     QuarterToThird, "a quarter to a third", "un quart à un tiers";

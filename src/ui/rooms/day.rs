@@ -1,365 +1,621 @@
-//! A working day: job after job, and at the end where the time at risk was.
+//! A working day on the house's front: jobs where they are, what can be done first with its minutes, and limits: paint,
+//! rain, wind, going home. The end is told in `day_end`.
 
+use super::day_end::End;
+use super::lesson::RoomBar;
 use super::visit;
+use crate::geometry::{Geometry, P, p};
 use crate::physics::trace::Trace;
-use crate::practice::day::{Before, JOBS, Risk, Shift, Stretch, TAKES_MIN};
+use crate::practice::day::{Before, JOBS, Job, Risk, Shift, TAKES_MIN, Task};
+use crate::practice::hand::Held;
 use crate::practice::houses::HouseKind;
-use crate::scenario::{Bolt, Latch, Stance, Weather};
-use crate::studies::along_wall::Swing;
-use crate::texts::Key;
+use crate::scenario::{Bolt, Latch, Scenario, Stance, Weather};
+use crate::scene::camera::{Frame, Pane};
+use crate::scene::front::{Front, HALF_M};
+use crate::scene::ink::{Shape, line, rect};
+use crate::scene::labels::{Area, Wanted, along, place};
+use crate::scene::lens;
 use crate::texts::Room as W;
 use crate::texts::say::Reader;
+use crate::texts::{Key, Lang};
 use crate::ui::shared::asking;
-use crate::ui::shared::figure::{Falls, Still};
-use crate::ui::shared::front::front;
-use crate::ui::shared::house_picture::picture;
+use crate::ui::shared::figure::{defs, still};
 use crate::ui::shared::settings::settings;
-use crate::ui::shared::view::{self, View, to_bench};
+use crate::ui::shared::view::{self, View};
 use crate::units::{Quantity, Rounding};
-use crate::worker::questions::{Fall, Shift as ShiftLog, Swings};
+use crate::worker::questions::{Fall, Shift as ShiftLog};
+use leptos::html::Div;
 use leptos::prelude::*;
 use std::sync::Arc;
 
 /// Minute of the day when the shift begins.
-const STARTS_MIN: u32 = 8 * 60;
+const STARTS_MIN: u32 = 7 * 60 + 30;
+/// From here on the actions lie on the picture.
+const WIDE_PX: f64 = 760.0;
 
-fn clock(r: Reader, minute: u32) -> String {
+/// A minute of the shift as a time of day.
+pub fn clock(r: Reader, minute: u32) -> String {
     let m = STARTS_MIN + minute;
-    let mark = if r.lang == crate::texts::Lang::Fr { " h " } else { ":" };
+    let mark = if r.lang == Lang::Fr { " h " } else { ":" };
     format!("{}{mark}{:02}", m / 60, m % 60)
 }
 
-fn risk(x: Risk) -> (W, &'static str, &'static str) {
-    match x {
-        Risk::Held => (W::RiskHeld, "held", "✓"),
-        Risk::Over => (W::RiskOver, "over", "△"),
-        Risk::Strikes => (W::RiskStrikes, "strikes", "✕"),
-        Risk::LetsGo => (W::RiskLetsGo, "lets-go", "╳"),
-        Risk::NotGraded => (W::RiskNotGraded, "none", "?"),
-    }
+/// A day and what has been worked out of it.
+#[derive(Clone, Copy)]
+pub struct Today {
+    /// The house.
+    pub house: RwSignal<HouseKind>,
+    /// The day's number.
+    pub seed: RwSignal<u64>,
+    /// The shift.
+    pub shift: RwSignal<Option<Shift>>,
+    /// It is over.
+    pub over: RwSignal<bool>,
+    /// What a slip in each stretch would have come to.
+    pub risks: RwSignal<Option<Vec<Risk>>>,
+    /// The engine cannot say.
+    pub failed: RwSignal<bool>,
+    /// The fall that came, if one did.
+    pub fall: RwSignal<Option<Arc<Trace>>>,
+    turn: StoredValue<u32>,
 }
 
-/// What stood out in a stretch.
-fn causes(r: Reader, x: &Stretch) -> String {
-    let s = &x.set_up;
-    let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
-    let mut all = Vec::new();
-    if s.grab.latch == Latch::Open {
-        all.push(r.t(W::CauseLatch).to_owned());
+impl Today {
+    fn new() -> Today {
+        Today {
+            house: RwSignal::new(HouseKind::TwoStorey),
+            seed: RwSignal::new(super::desk::fresh_seed() % 1000),
+            shift: RwSignal::new(None),
+            over: RwSignal::new(false),
+            risks: RwSignal::new(None),
+            failed: RwSignal::new(false),
+            fall: RwSignal::new(None),
+            turn: StoredValue::new(0),
+        }
     }
-    if s.grab.bolt == Bolt::Loose {
-        all.push(r.t(W::CauseBolt).to_owned());
-    }
-    if s.grab.above_dring_m < -0.05 {
-        all.push(r.t(W::CauseGrab).to_owned());
-    }
-    if x.offset_m > 0.2 {
-        all.push(r.f(W::CauseSide, &[("value", &len(x.offset_m))]));
-    }
-    if s.ladder.reach_out_m > 0.05 {
-        all.push(r.f(W::CauseLean, &[("value", &len(s.ladder.reach_out_m))]));
-    }
-    if s.weather == Weather::Wet {
-        all.push(r.t(W::CauseWet).to_owned());
-    }
-    all.join(", ")
-}
 
-#[component]
-pub fn Day() -> impl IntoView {
-    let (visit, settings) = (visit(), settings());
-    let house = RwSignal::new(HouseKind::TwoStorey);
-    let seed = RwSignal::new(super::desk::fresh_seed() % 1000);
-    let shift = RwSignal::new(None::<Shift>);
-    let over = RwSignal::new(false);
-    let risks = RwSignal::new(None::<Vec<Risk>>);
-    let fall = RwSignal::new(None::<Arc<Trace>>);
-    let failed = RwSignal::new(false);
-    let turn = StoredValue::new(0_u32);
-    let start = move || {
-        let place = visit.set_up.with_untracked(|s| s.place.clone());
-        shift.set(Some(Shift::of(seed.get_untracked(), house.get_untracked(), &place)));
-        over.set(false);
-        risks.set(None);
-        fall.set(None);
-        turn.update_value(|t| *t += 1);
-    };
-    let finish = move || {
-        let Some(s) = shift.get_untracked() else { return };
-        over.set(true);
-        failed.set(false);
-        risks.set(None);
-        fall.set(None);
-        turn.update_value(|t| *t += 1);
+    /// Begins this day, from its first minute.
+    pub fn start(self, place: &str) {
+        self.shift.set(Some(Shift::of(self.seed.get_untracked(), self.house.get_untracked(), place)));
+        self.over.set(false);
+        self.risks.set(None);
+        self.fall.set(None);
+        self.turn.update_value(|t| *t += 1);
+    }
+
+    /// Ends it: each stretch is judged.
+    pub fn finish(self) {
+        let Some(s) = self.shift.get_untracked() else { return };
+        self.over.set(true);
+        self.failed.set(false);
+        self.risks.set(None);
+        self.fall.set(None);
+        self.turn.update_value(|t| *t += 1);
         // An answer to a shift that is gone says nothing of this one.
-        let mine = turn.get_value();
-        let is_mine = move || turn.try_get_value() == Some(mine);
+        let mine = self.turn.get_value();
+        let is_mine = move || self.turn.try_get_value() == Some(mine);
         if let Some(set_up) = s.slipped.then(|| s.set_up.set_up().ok()).flatten() {
             asking::ask(Fall(set_up), move |answer| {
                 if let Some(t) = answer.ok().filter(|t| is_mine() && t.is_sound()) {
-                    let _ = fall.try_set(Some(Arc::new(t)));
+                    let _ = self.fall.try_set(Some(Arc::new(t)));
                 }
             });
         }
         asking::ask(ShiftLog(s.log), move |answer| {
             if is_mine() {
                 match answer {
-                    Ok(all) => risks.set(Some(all)),
-                    Err(_) => failed.set(true),
+                    Ok(all) => self.risks.set(Some(all)),
+                    Err(_) => self.failed.set(true),
                 }
             }
         });
+    }
+}
+
+/// The middle of the jobs along the wall, m: the house stands round it.
+fn middle_m(s: &Shift) -> f64 {
+    let all = s.jobs.iter().map(|j| j.along_m);
+    (all.clone().fold(f64::INFINITY, f64::min) + all.fold(0.0, f64::max)) / 2.0
+}
+
+/// Half of the house, m.
+fn half_m(s: &Shift) -> f64 {
+    let all = s.jobs.iter().map(|j| (j.along_m - middle_m(s)).abs());
+    (all.fold(0.0, f64::max) + 1.4).max(HALF_M)
+}
+
+/// Where a job is on the front, m.
+fn job_at(s: &Shift, g: &Geometry, j: &Job) -> P {
+    let y = match j.task {
+        Task::Soffit => g.eave.y - 0.25,
+        Task::Fascia => g.eave.y + 0.05,
+        Task::Window => g.eave.y - 1.5,
+        Task::Dormer => g.eave.y + 0.45 * (g.ridge.y - g.eave.y),
     };
+    p(j.along_m - middle_m(s), y)
+}
+
+/// A thing that can be done first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Act {
+    Grab,
+    Look,
+    LookAgain,
+    Ladder,
+    Anchor,
+}
+
+impl Act {
+    const ALL: [Act; 5] = [Act::Grab, Act::Look, Act::LookAgain, Act::Ladder, Act::Anchor];
+
+    fn name(self) -> W {
+        match self {
+            Act::Grab => W::ActGrab,
+            Act::Look => W::ActLook,
+            Act::LookAgain => W::ActLookAgain,
+            Act::Ladder => W::ActMoveLadder,
+            Act::Anchor => W::ActMoveAnchor,
+        }
+    }
+
+    /// What it does, in full.
+    fn label(self) -> W {
+        match self {
+            Act::Grab => W::DoGrab,
+            Act::Look => W::DoLook,
+            Act::LookAgain => W::DoLookAgain,
+            Act::Ladder => W::DoLadder,
+            Act::Anchor => W::DoAnchor,
+        }
+    }
+
+    fn minutes(self) -> u32 {
+        TAKES_MIN[match self {
+            Act::Grab => 0,
+            Act::Look | Act::LookAgain => 1,
+            Act::Ladder => 2,
+            Act::Anchor => 3,
+        }]
+    }
+
+    fn is_on(self, b: &Before) -> bool {
+        match self {
+            Act::Grab => b.grab,
+            Act::Look => b.look,
+            Act::LookAgain => b.look_again,
+            Act::Ladder => b.ladder,
+            Act::Anchor => b.anchor,
+        }
+    }
+
+    fn turn(self, b: &mut Before) {
+        let x = match self {
+            Act::Grab => &mut b.grab,
+            Act::Look => &mut b.look,
+            Act::LookAgain => &mut b.look_again,
+            Act::Ladder => &mut b.ladder,
+            Act::Anchor => &mut b.anchor,
+        };
+        *x = !*x;
+    }
+
+    /// Whether it makes sense before the next job.
+    fn is_there(self, s: &Shift, j: &Job) -> bool {
+        let to_ladder_m = (j.along_m - s.ladder_m).abs();
+        match self {
+            Act::Ladder => {
+                matches!(j.stance, Stance::Ladder { .. })
+                    && to_ladder_m > 0.05
+                    && to_ladder_m <= Shift::LEAN_M
+            }
+            Act::Anchor => (j.along_m - s.anchor_m).abs() > 0.05,
+            _ => true,
+        }
+    }
+}
+
+/// The room.
+#[component]
+pub fn Day() -> impl IntoView {
+    view::fill_the_window();
+    let (visit, settings) = (visit(), settings());
+    let today = Today::new();
+    let place = move || visit.set_up.with_untracked(|s| s.place.clone());
+    // Nothing is asked first: the day begins.
+    today.start(&place());
+    let start = Callback::new(move |()| today.start(&place()));
     let again = move || {
         view! {
-            <p class="problems">{settings.s(Key::EngineMissing)}" "
-                <button type="button" on:click=move |_| finish()>{settings.s(Key::TryAgain)}</button></p>
+            <section class="strip"><p class="problems">{settings.s(Key::EngineMissing)}" "
+                <button type="button" on:click=move |_| today.finish()>{settings.s(Key::TryAgain)}</button></p></section>
         }
     };
-    let body = move || match (shift.with(Option::is_some), over.get()) {
-        (true, true) if failed.get() => again().into_any(),
-        (false, _) => begin(house, seed, start).into_any(),
-        (true, false) => job(shift, finish).into_any(),
-        (true, true) => end(shift, risks, fall, start, move || shift.set(None)).into_any(),
+    let body = move || match (today.over.get(), today.failed.get()) {
+        (true, true) => again().into_any(),
+        (true, false) => view! { <End today=today start=start /> }.into_any(),
+        (false, _) => view! { <Working today=today /> }.into_any(),
     };
     view! {
-        <main class="page day"><section>
-            <button type="button" class="plain" on:click=move |_| view::go(View::Lessons)>"← "{settings.s(W::BackToList)}</button>
-            <h2>{settings.s(W::DayName)}</h2>
+        <main class="page day">
+            <RoomBar back=W::BackToList to=Callback::new(|()| view::go(View::Lessons)) title=settings.s(W::DayName) />
             {body}
-        </section></main>
+        </main>
     }
 }
 
-fn begin(
-    house: RwSignal<HouseKind>,
-    seed: RwSignal<u64>,
-    start: impl Fn() + Copy + Send + Sync + 'static,
-) -> impl IntoView {
-    let settings = settings();
-    let houses = HouseKind::ALL
-        .map(|k| {
-            view! { <label><input type="radio" name="day-house" prop:checked=move || house.get() == k on:change=move |_| house.set(k) />
-            {picture(k)}<span>{settings.s(k.label())}</span></label> }
-        })
-        .into_iter()
-        .collect_view();
-    view! {
-        <p class="lead">{settings.s(W::DayLead)}</p>
-        <fieldset class="houses"><div class="row">{houses}</div></fieldset>
-        <label class="line"><span>{settings.s(W::DaySeed)}</span><input id="day-seed" type="text" inputmode="numeric" prop:value=move || seed.get().to_string()
-            on:change=move |ev| { if let Ok(n) = event_target_value(&ev).trim().parse::<u64>() { seed.set(n % 1_000_000) } } /></label>
-        <button type="button" class="main" id="day-start" on:click=move |_| start()>{settings.s(W::DayStart)}</button>
+/// The front as the shift stands, with what would be moved where.
+fn front_shapes(
+    s: &Shift,
+    shown: &Scenario,
+    g: &Geometry,
+    before: &Before,
+) -> (Vec<Shape>, Vec<Shape>, Vec<Shape>) {
+    let f = Front { half_m: half_m(s), ..Front::of(shown, g) };
+    let mut house = f.behind();
+    let mid = middle_m(s);
+    // What is painted, under the eave or on the slope.
+    for j in s.jobs.iter().take(s.done) {
+        let at = job_at(s, g, j);
+        let (low, high) = match j.task {
+            Task::Dormer => (g.eave.y + 0.1, at.y + 0.5),
+            _ => (at.y - 0.9, g.eave.y - 0.14),
+        };
+        house.push(Shape::new("painted", rect(p(at.x - 0.6, low), p(at.x + 0.6, high.max(low + 0.2)))));
     }
+    let ladder_m = if matches!(shown.stance, Stance::Ladder { .. }) {
+        s.ladder_m
+    } else {
+        s.next().map_or(s.ladder_m, |j| j.along_m)
+    };
+    let moving = Front { along_m: ladder_m - s.anchor_m, ..f }.moving();
+    // Where ladder and anchor would go.
+    let mut would = Vec::new();
+    if let Some(j) = s.next() {
+        let x = j.along_m - mid;
+        if before.ladder
+            || (matches!(j.stance, Stance::Ladder { .. }) && (j.along_m - s.ladder_m).abs() > Shift::LEAN_M)
+        {
+            let (a, b) = (g.ladder.foot.y, g.ladder.tip.y);
+            would.push(Shape::new(
+                "would",
+                line(&[p(x - 0.2, a), p(x - 0.2, b)]) + &line(&[p(x + 0.2, a), p(x + 0.2, b)]),
+            ));
+        }
+        if before.anchor {
+            would.push(Shape::new("would", line(&[p(x, g.anchor.y), p(x, g.eave.y)])));
+        }
+    }
+    (house, moving, would)
 }
 
-fn job(shift: RwSignal<Option<Shift>>, finish: impl Fn() + Copy + Send + Sync + 'static) -> impl IntoView {
+/// A day that is being worked.
+#[component]
+fn Working(today: Today) -> impl IntoView {
     let (visit, settings) = (visit(), settings());
     let before = RwSignal::new(Before::default());
-    let looked = RwSignal::new(false);
-    let view_now = move || {
+    // Minute of the last look, if there was one.
+    let looked = RwSignal::new(None::<u32>);
+    let size = RwSignal::new((0.0, 0.0));
+    let node = NodeRef::<Div>::new();
+    Effect::new(move |_| {
+        if let Some(e) = node.get() {
+            view::watch_size(&e, size);
+        }
+    });
+    let shift = today.shift;
+    // What is seen: bolt and latch as last looked at.
+    let shown = Memo::new(move |_| {
+        shift.with(|s| {
+            let s = s.as_ref()?;
+            let mut now = s.arrived();
+            if !before.with(|b| b.look) {
+                now.grab.latch = Latch::Closed;
+                now.grab.bolt = Bolt::Tight;
+            }
+            Some(now)
+        })
+    });
+    let pane = Memo::new(move |_| {
+        let (width_px, height_px) = size.get();
+        if width_px < 10.0 || height_px < 10.0 {
+            return None;
+        }
+        let g = Geometry::of(&shown.get()?)?;
+        let (mid, half, at) = shift.with(|s| {
+            s.as_ref().map(|s| (middle_m(s), half_m(s), s.next().map_or(s.ladder_m, |j| j.along_m)))
+        })?;
+        let ground = g.ground_y_m(g.ladder.foot.x);
+        let wide = width_px >= WIDE_PX;
+        let x = at - mid;
+        let f = if wide {
+            Frame { left_m: -half - 0.9, right_m: half + 0.9, bottom_m: ground - 0.4, top_m: g.ridge.y + 0.5 }
+        } else {
+            Frame {
+                left_m: x - 2.6,
+                right_m: x + 2.6,
+                bottom_m: (g.eave.y - 3.2).max(ground - 0.4),
+                top_m: g.eave.y + 1.9,
+            }
+        };
+        Some(Pane { frame: f.fit(width_px / height_px, 0.5), width_px, height_px })
+    });
+    let shapes = Memo::new(move |_| {
+        let s = shift.get()?;
+        let now = shown.get()?;
+        let g = Geometry::of(&now)?;
+        Some((front_shapes(&s, &now, &g, &before.get()), s.anchor_m - middle_m(&s)))
+    });
+    let drawn = move || {
+        let ((house, moving, would), x) = shapes.get()?;
+        let shift_to = format!("translate({:.0} 0)", 100.0 * x);
+        Some(view! { {still(house)}{still(would)}<g transform=shift_to>{still(moving)}</g> })
+    };
+    let words = move || shift.with(|s| s.as_ref().map_or(String::new(), |s| said(settings.reader(), s)));
+    let work = move |_| {
+        let how = before.get_untracked();
+        let mut slipped = false;
+        let mut gone_on = true;
+        shift.update(|s| {
+            if let Some(s) = s {
+                if how.look || how.look_again {
+                    looked.set(Some(s.minute));
+                }
+                slipped = s.work(how);
+                gone_on = s.next().is_some();
+            }
+        });
+        before.set(Before::default());
+        if slipped || !gone_on {
+            today.finish();
+        } else if let Some(s) = shift.get_untracked() {
+            visit.said.set(said(settings.reader_now(), &s));
+        }
+    };
+    let minutes = move || shift.with(|s| s.as_ref().and_then(Shift::next).map_or(0, |j| j.minutes));
+    view! {
+        <div class="room-pane day-pane" node_ref=node>
+            <svg class="drawing front" class:rain=move || shift.with(|s| s.as_ref().is_some_and(|s| s.weather(s.minute) == Weather::Wet))
+                viewBox=move || pane.get().map_or("0 0 100 100".to_owned(), |q| q.frame.view_box()) preserveAspectRatio="xMidYMid meet" role="img" aria-label=words>
+                {defs()}{drawn}</svg>
+            <Flags shift=shift pane=pane />
+            <Facts shift=shift />
+            <LastSeen shift=shift before=before looked=looked />
+        </div>
+        <section class="strip day-strip">
+            <Line shift=shift />
+            <JobWords shift=shift />
+            <DayActs shift=shift before=before pane=pane />
+            <div class="next">
+                <button type="button" id="day-down" on:click=move |_| today.finish()>{settings.s(W::DayDown)}</button>
+                <button type="button" class="main" id="day-work" on:click=work>{move || settings.reader().f(W::DayWork, &[("minutes", &minutes().to_string())])}</button>
+            </div>
+        </section>
+    }
+}
+
+/// The state of the shift as a sentence.
+fn said(r: Reader, s: &Shift) -> String {
+    let Some(j) = s.next() else { return String::new() };
+    r.f(
+        W::DayJob,
+        &[("n", &(s.done + 1).to_string()), ("all", &JOBS.to_string()), ("task", r.t(j.task.label()))],
+    )
+}
+
+/// Which job, and how far it is.
+#[component]
+fn JobWords(shift: RwSignal<Option<Shift>>) -> impl IntoView {
+    let settings = settings();
+    move || {
         let s = shift.get()?;
         let j = s.next()?;
         let r = settings.reader();
-        let arrived = s.arrived();
         let on_ladder = matches!(j.stance, Stance::Ladder { .. });
         let (to_anchor_m, to_ladder_m) = ((j.along_m - s.anchor_m).abs(), (j.along_m - s.ladder_m).abs());
         let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
-        let weather = r.t(if j.weather == Weather::Wet { Key::WeatherWet } else { Key::WeatherDry });
-        let head = r.f(
-            W::DayJob,
-            &[("n", &(s.done + 1).to_string()), ("all", &JOBS.to_string()), ("task", r.t(j.task.label()))],
-        );
+        let grab = s.arrived().grab.above_dring_m;
         let here = to_anchor_m < 0.05 && (!on_ladder || to_ladder_m < 0.05);
         let whereat = r.f(
             if here { W::DayHere } else { W::DayWhere },
             &[
                 ("anchor", &len(to_anchor_m)),
                 ("ladder", &len(if on_ladder { to_ladder_m } else { 0.0 })),
-                ("grab", &len(arrived.grab.above_dring_m)),
+                ("grab", &len(grab)),
             ],
         );
-        let found = format!(
-            "{}, {}",
-            r.t(if arrived.grab.bolt == Bolt::Loose { Key::LooksBoltLoose } else { Key::LooksBoltTight }),
-            r.t(if arrived.grab.latch == Latch::Open { Key::LooksLatchOpen } else { Key::LooksLatchClosed })
-        );
-        let box_for = move |id: &'static str,
-                            label: W,
-                            i: usize,
-                            get: fn(&Before) -> bool,
-                            set: fn(&mut Before, bool),
-                            can: bool| {
-            can.then(|| view! {
-                <label class="pill option"><input type="checkbox" id=id prop:checked=move || before.with(get)
-                    on:change=move |ev| { let on = event_target_checked(&ev); before.update(|b| set(b, on)); if id == "do-look" && on { looked.set(true) } } />
-                    <span><b class="tick" aria-hidden="true"></b>{settings.s(label)}<small>{move || settings.reader().f(W::DoMinutes, &[("minutes", &TAKES_MIN[i].to_string())])}</small></span></label>
-            })
-        };
-        let work = move || {
-            let how = before.get_untracked();
-            let mut slipped = false;
-            let mut gone_on = true;
-            shift.update(|s| {
-                if let Some(s) = s {
-                    slipped = s.work(how);
-                    gone_on = s.next().is_some();
-                }
-            });
-            before.set(Before::default());
-            looked.set(false);
-            if slipped || !gone_on {
-                finish();
-            } else if let Some(s) = shift.get_untracked() {
-                let r = settings.reader_now();
-                visit.said.set(r.f(
-                    W::DayJob,
-                    &[
-                        ("n", &(s.done + 1).to_string()),
-                        ("all", &JOBS.to_string()),
-                        ("task", s.next().map_or("", |j| r.t(j.task.label()))),
-                    ],
-                ));
-            }
-        };
-        // The drawing does not tell what only a look would show.
-        let mut shown = arrived.clone();
-        if !looked.get() {
-            shown.grab.latch = Latch::Closed;
-        }
+        let far = (on_ladder && to_ladder_m > Shift::LEAN_M)
+            .then(|| r.f(W::LadderFar, &[("minutes", &TAKES_MIN[2].to_string())]));
         Some(view! {
-            <h3 id="day-job">{head}</h3>
-            <p>{r.f(W::DayClock, &[("time", &clock(r, s.minute)), ("weather", weather)])}</p>
-            {(j.weather == Weather::Wet).then(|| view! { <p class="problems"><b aria-hidden="true">"△ "</b>{r.t(W::DayWet)}</p> })}
-            <Still set_up=RwSignal::new(shown) />
-            <p>{whereat}</p>
-            {(on_ladder && to_ladder_m > Shift::LEAN_M).then(|| view! { <p class="hint">{r.f(W::LadderFar, &[("minutes", &TAKES_MIN[2].to_string())])}</p> })}
-            <fieldset class="options-list"><legend>{r.t(W::DayBefore)}</legend>
-                {box_for("do-grab", W::DoGrab, 0, |b| b.grab, |b, x| b.grab = x, true)}
-                {box_for("do-look", W::DoLook, 1, |b| b.look, |b, x| b.look = x, true)}
-                {box_for("do-again", W::DoLookAgain, 1, |b| b.look_again, |b, x| b.look_again = x, true)}
-                {box_for("do-ladder", W::DoLadder, 2, |b| b.ladder, |b, x| b.ladder = x, on_ladder && to_ladder_m > 0.05 && to_ladder_m <= Shift::LEAN_M)}
-                {box_for("do-anchor", W::DoAnchor, 3, |b| b.anchor, |b, x| b.anchor = x, to_anchor_m > 0.05)}
-            </fieldset>
-            {looked.get().then(|| view! { <p class="told" role="status">{r.f(W::DayLooked, &[("found", &found)])}</p> })}
-            <div class="row buttons">
-                <button type="button" class="main" id="day-work" on:click=move |_| work()>{r.f(W::DayWork, &[("minutes", &j.minutes.to_string())])}</button>
-                <button type="button" id="day-down" on:click=move |_| finish()>{r.t(W::DayDown)}</button>
-            </div>
+            <div class="job-words"><h3 id="day-job">{said(r, &s)}</h3>
+                <p class="figure-line">{whereat}" "{far}</p></div>
         })
-    };
-    view! { {view_now} }
+    }
 }
 
-fn end(
+/// Jobs as numbers where they are: done, now, to come.
+#[component]
+fn Flags(shift: RwSignal<Option<Shift>>, pane: Memo<Option<Pane>>) -> impl IntoView {
+    move || {
+        let (s, pane) = (shift.get()?, pane.get()?);
+        let g = Geometry::of(&s.set_up)?;
+        let all = s
+            .jobs
+            .iter()
+            .enumerate()
+            .filter_map(|(i, j)| {
+                let (x, y) = pane.px(job_at(&s, &g, j));
+                if x < 14.0 || y < 14.0 || x > pane.width_px - 14.0 || y > pane.height_px - 14.0 {
+                    return None;
+                }
+                let class = match i.cmp(&s.done) {
+                    core::cmp::Ordering::Less => "job-flag done",
+                    core::cmp::Ordering::Equal => "job-flag now",
+                    core::cmp::Ordering::Greater => "job-flag",
+                };
+                let text = if i < s.done { "✓".to_owned() } else { (i + 1).to_string() };
+                Some(view! { <b class=class aria-hidden="true" prop:style=format!("left:{x:.0}px;top:{y:.0}px")>{text}</b> })
+            })
+            .collect_view();
+        Some(all)
+    }
+}
+
+/// Time, weather, what is painted, when it ends.
+#[component]
+fn Facts(shift: RwSignal<Option<Shift>>) -> impl IntoView {
+    let settings = settings();
+    move || {
+        let s = shift.get()?;
+        let r = settings.reader();
+        let at = |m: u32| clock(r, m);
+        let rain = if s.minute >= s.rain_min {
+            r.t(W::DayRainNow).to_owned()
+        } else {
+            format!("{}, {}", r.t(W::DayDryNow), r.f(W::DayRainAt, &[("time", &at(s.rain_min))]))
+        };
+        let wind = if s.minute >= s.wind_min {
+            Some(r.t(W::DayWindNow).to_owned())
+        } else {
+            (s.wind_min < s.home_min).then(|| r.f(W::DayWindAt, &[("time", &at(s.wind_min))]))
+        };
+        let painted = r.f(W::DayPainted, &[("n", &s.done.to_string()), ("all", &JOBS.to_string())]);
+        let home = r.f(W::DayHome, &[("time", &at(s.home_min))]);
+        Some(
+            view! { <div class="day-facts"><strong>{at(s.minute)}</strong><span>{rain}</span>{wind.map(|w| view! { <span>{w}</span> })}<span>{painted}</span><span>{home}</span></div> },
+        )
+    }
+}
+
+/// Bolt and latch as they were last seen; how they are now is known only after a look.
+#[component]
+fn LastSeen(
     shift: RwSignal<Option<Shift>>,
-    risks: RwSignal<Option<Vec<Risk>>>,
-    fall: RwSignal<Option<Arc<Trace>>>,
-    again: impl Fn() + Copy + Send + Sync + 'static,
-    other: impl Fn() + Copy + Send + Sync + 'static,
+    before: RwSignal<Before>,
+    looked: RwSignal<Option<u32>>,
 ) -> impl IntoView {
     let settings = settings();
-    let head = move || {
+    move || {
         let s = shift.get()?;
         let r = settings.reader();
-        let line = if s.slipped {
-            r.f(W::DaySlip, &[("time", &clock(r, s.minute))])
-        } else if s.done == JOBS {
-            r.t(W::DayOver).to_owned()
+        let mut now = s.arrived();
+        let fresh = before.with(|b| b.look);
+        if !fresh {
+            now.grab.latch = Latch::Closed;
+            now.grab.bolt = Bolt::Tight;
+        }
+        let paths = lens::of(Held::Grab, &now)
+            .into_iter()
+            .map(|(c, d)| view! { <path class=c d=d /> })
+            .collect_view();
+        let words = if fresh {
+            let bolt = r.t(if now.grab.bolt == Bolt::Loose { Key::BoltLoose } else { Key::BoltTight });
+            let latch = r.t(if now.grab.latch == Latch::Open { Key::LatchOpen } else { Key::LatchClosed });
+            let found = r.f(W::DayFound, &[("bolt", bolt), ("latch", latch)]);
+            view! { <span id="looked" role="status">{r.f(W::DayLooked, &[("found", &found)])}</span> }
+                .into_any()
         } else {
-            r.f(W::DayCame, &[("n", &s.done.to_string())])
+            let text = match looked.get() {
+                Some(m) => r.f(W::DaySeen, &[("minutes", &s.minute.saturating_sub(m).to_string())]),
+                None => r.t(W::DayNotSeen).to_owned(),
+            };
+            view! { <span>{text}</span> }.into_any()
         };
-        let what = s.slipped.then(|| s.log.last().map(|x| causes(r, x))).flatten().filter(|c| !c.is_empty());
-        Some(view! { <p class="sentence" id="day-end">{line}</p>{what.map(|w| view! { <p>{w}</p> })} })
-    };
-    // To the side of the anchor: the fall along the wall, from the front.
-    let swung = RwSignal::new(None::<Swing>);
-    if let Some(x) = shift.get_untracked().filter(|s| s.slipped).and_then(|s| s.log.last().cloned())
-        && x.offset_m > 0.2
-        && let Ok(set_up) = x.set_up.set_up()
-    {
-        asking::ask(Swings(set_up), move |answer| {
-            let near = answer
-                .unwrap_or_default()
-                .into_iter()
-                .min_by(|a, b| (a.offset_m - x.offset_m).abs().total_cmp(&(b.offset_m - x.offset_m).abs()));
-            let _ = swung.try_set(near);
-        });
-    }
-    let swing = move || {
-        let w = swung.get()?;
-        let last = *risks.get()?.last()?;
-        let r = settings.reader();
-        let told = r.f(
-            W::DaySwing,
-            &[
-                (
-                    "offset",
-                    &r.q(Quantity::Length, shift.get_untracked()?.log.last()?.offset_m, Rounding::Nearest),
-                ),
-                ("risk", r.t(risk(last).0)),
-            ],
-        );
-        let set_up = shift.get_untracked().map(|s| s.set_up)?;
-        Some(
-            view! { <p>{told.clone()}</p>{front(&set_up, w.offset_m, Some(&w), (None, None), told)}<p class="hint">{r.t(Key::FrontLegend)}</p> },
-        )
-    };
-    let played = move || {
-        let (s, t) = (shift.get_untracked()?, fall.get()?);
-        let set_up = s.set_up.clone();
-        let outcome = t.outcome;
-        let aside_m = s.log.last().map_or(0.0, |x| x.offset_m);
         Some(view! {
-            {(aside_m <= 0.2).then(|| view! { <p>{move || settings.t(outcome.label())}</p> })}
-            <Falls first=(s.set_up.clone(), t) />
-            <button type="button" on:click=move |_| to_bench(&set_up)>{settings.s(W::SeeFall)}</button>
+            <div class="last-seen"><svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}
+                {(!fresh).then(|| view! { <path class="unknown" d="M18 60a15 15 0 1 0 .1 0ZM84 40a20 20 0 1 0 .1 0Z" /> })}</svg>{words}</div>
         })
-    };
-    let line = move || {
+    }
+}
+
+/// The shift as a line of minutes: work, what else was done, rain to come, going home. No colour of risk yet.
+#[component]
+fn Line(shift: RwSignal<Option<Shift>>) -> impl IntoView {
+    let settings = settings();
+    move || {
         let s = shift.get()?;
         let r = settings.reader();
-        let Some(all) = risks.get() else {
-            return Some(view! { <p role="status">{r.t(W::RiskWaiting)}</p> }.into_any());
-        };
-        let whole = f64::from(s.minute.max(1));
-        let minutes = |bad: bool| {
-            s.log.iter().zip(&all).filter(|(_, k)| !bad || k.is_bad()).map(|(x, _)| x.minutes).sum::<u32>()
-        };
-        let total =
-            r.f(W::RiskTotal, &[("bad", &minutes(true).to_string()), ("all", &minutes(false).to_string())]);
-        let rects = s.log.iter().zip(&all).map(|(x, k)| {
-            let (_, class, shape) = risk(*k);
-            let (at, wide) = (f64::from(x.from_min) / whole * 600.0, f64::from(x.minutes) / whole * 600.0);
-            view! { <rect class=class x=at y="4" width=wide height="40" />
-                {(wide > 16.0).then(|| view! { <text x=at + wide / 2.0 y="62" text-anchor="middle">{shape}</text> })} }
-        }).collect_view();
-        let rows = s.log.iter().zip(&all).map(|(x, k)| {
-            let (w, _, shape) = risk(*k);
-            let told = r.f(W::RiskRow, &[("n", &(x.job + 1).to_string()), ("from", &clock(r, x.from_min)), ("minutes", &x.minutes.to_string()), ("risk", r.t(w))]);
-            let why = causes(r, x);
-            let set_up = x.set_up.clone();
-            view! { <li><span><b aria-hidden="true">{shape}" "</b>{told}{(!why.is_empty()).then(|| format!(" ({why})"))}</span>
-                <button type="button" aria-label=r.t(W::SeeFall) on:click=move |_| to_bench(&set_up)>"→"</button></li> }
-        }).collect_view();
+        let whole = f64::from(s.home_min.max(s.minute)) + 10.0;
+        let x = |m: u32| 100.0 * f64::from(m) / whole;
+        let blocks = s
+            .log
+            .iter()
+            .map(|b| view! { <span class="block" prop:style=format!("left:{:.2}%;width:{:.2}%", x(b.from_min), x(b.minutes))></span> })
+            .collect_view();
         Some(view! {
-            <h3>{r.t(W::RiskHeading)}</h3>
-            <p class="sentence">{total.clone()}</p>
-            <svg class="shiftline" viewBox="0 0 600 68" role="img" aria-label=total>
-                <defs>
-                    <pattern id="d-over" width="8" height="8" patternUnits="userSpaceOnUse"><rect class="back over" width="8" height="8" /><circle cx="4" cy="4" r="1.6" /></pattern>
-                    <pattern id="d-strikes" width="8" height="8" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><rect class="back strikes" width="8" height="8" /><path d="M0 0V8" /></pattern>
-                    <pattern id="d-go" width="8" height="8" patternUnits="userSpaceOnUse"><rect class="back strikes" width="8" height="8" /><path d="M0 0L8 8M8 0L0 8" /></pattern>
-                </defs>
-                <path class="axis" d="M0 44H600" />{rects}</svg>
-            <ul class="shift-rows">{rows}</ul>
-        }.into_any())
+            <div class="minutes day-line" aria-hidden="true">
+                <div class="line"><span class="rain" prop:style=format!("left:{:.2}%;right:0", x(s.rain_min))></span>{blocks}
+                    <i class="home" prop:style=format!("left:{:.2}%", x(s.home_min))></i><i class="now" prop:style=format!("left:{:.2}%", x(s.minute))></i></div>
+                <p><span class="from">{clock(r, 0)}</span><span class="end">{clock(r, s.home_min)}</span></p>
+            </div>
+        })
+    }
+}
+
+/// What can be done first: at its part on a wide picture, in two columns under a narrow one.
+#[component]
+fn DayActs(
+    shift: RwSignal<Option<Shift>>,
+    before: RwSignal<Before>,
+    pane: Memo<Option<Pane>>,
+) -> impl IntoView {
+    let (visit, settings) = (visit(), settings());
+    let toggle = move |a: Act| {
+        before.update(|b| a.turn(b));
+        let r = settings.reader_now();
+        let on = before.with_untracked(|b| a.is_on(b));
+        let word = r.t(if on { W::LessonDone } else { W::DayTap });
+        visit.said.set(format!("{}: {word}", r.t(a.label())));
     };
-    view! {
-        {head}{played}{swing}{line}
-        <div class="row buttons">
-            <button type="button" class="main" id="day-same" on:click=move |_| again()>{settings.s(W::DaySame)}</button>
-            <button type="button" on:click=move |_| other()>{settings.s(W::DayAgain)}</button>
-        </div>
+    move || {
+        let (s, pane) = (shift.get()?, pane.get()?);
+        let j = s.next()?;
+        let r = settings.reader();
+        let g = Geometry::of(&s.arrived())?;
+        let wide = pane.width_px >= WIDE_PX;
+        let acts: Vec<Act> = Act::ALL.into_iter().filter(|a| a.is_there(&s, &j)).collect();
+        let text = |a: Act| (r.t(a.name()), r.f(W::CardMinutes, &[("minutes", &a.minutes().to_string())]));
+        let mid = middle_m(&s);
+        let (ladder, anchor, job) = (s.ladder_m - mid, s.anchor_m - mid, j.along_m - mid);
+        let places: Vec<Option<Area>> = if wide {
+            let mut body = along(&[pane.px(p(ladder, g.dring.y + 0.6)), pane.px(p(ladder, g.soles.y))], 60.0);
+            body.extend(along(&[pane.px(p(anchor, g.anchor.y)), pane.px(p(ladder, g.dring.y + 0.6))], 24.0));
+            body.extend(s.jobs.iter().map(|j| Area::round(pane.px(job_at(&s, &g, j)), (20.0, 20.0))));
+            let wanted: Vec<Wanted> = acts
+                .iter()
+                .map(|a| {
+                    let at = match a {
+                        Act::Grab => p(ladder + 0.3, g.grab.y + 0.2),
+                        Act::Look => p(ladder - 0.4, g.dring.y),
+                        Act::LookAgain => p(ladder - 0.4, g.dring.y - 1.0),
+                        Act::Ladder => p(job, g.ladder.foot.y + 0.6),
+                        Act::Anchor => p((anchor + job) / 2.0, g.anchor.y - 0.2),
+                    };
+                    let (name, cost) = text(*a);
+                    let wide_px = 48.0 + 9.2 * (name.chars().count() + cost.chars().count()) as f64;
+                    let side = if matches!(a, Act::Look | Act::LookAgain) { -1.0 } else { 1.0 };
+                    Wanted { at: pane.px(at), size: (wide_px, 44.0), side_sign: side, on: false }
+                })
+                .collect();
+            // The facts, and the lens below them, keep their corner.
+            let corner = Area { x_px: 0.0, y_px: 0.0, width_px: 220.0, height_px: pane.height_px };
+            place((pane.width_px, pane.height_px), &wanted, (&body, &[]), &[corner])
+        } else {
+            vec![None; acts.len()]
+        };
+        let all = acts
+            .into_iter()
+            .zip(places)
+            .map(|(a, area)| {
+                let (name, cost) = text(a);
+                let on = before.with(|b| a.is_on(b));
+                let label = format!("{name} {cost}. {}", r.t(a.label()));
+                let style = area.map_or(String::new(), |q| format!("left:{:.0}px;top:{:.0}px;width:{:.0}px", q.x_px, q.y_px, q.width_px));
+                view! {
+                    <button type="button" class="step-of" data-act=format!("{a:?}") aria-pressed=on.to_string() aria-label=label prop:style=style on:click=move |_| toggle(a)>
+                        <span>{on.then(|| view! { <b aria-hidden="true">"✓ "</b> })}{name}</span><small>{cost}</small></button>
+                }
+            })
+            .collect_view();
+        Some(view! { <div class="acts" class:wide=wide>{all}</div> })
     }
 }

@@ -2,6 +2,7 @@
 
 mod crew;
 mod day;
+mod day_end;
 mod desk;
 mod framing;
 mod keep;

@@ -553,7 +553,7 @@ fn Acts(
             .map(|(step, area)| {
                 let (name, cost) = text(step);
                 let took = drill.with(|d| d.taken.iter().any(|t| t.0 == step));
-                let label = format!("{}. {cost}", r.t(step.label()));
+                let label = format!("{name} {cost}. {}", r.t(step.label()));
                 let style = area.map_or(String::new(), |a| format!("left:{:.0}px;top:{:.0}px;width:{:.0}px", a.x_px, a.y_px, a.width_px));
                 view! {
                     <button type="button" class="step-of" class:on-picture=area.is_some() data-step=format!("{step:?}") aria-label=label prop:style=style on:click=move |_| take.run(step)>

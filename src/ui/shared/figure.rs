@@ -6,15 +6,11 @@ use crate::geometry::Geometry;
 use crate::physics::trace::{EventKind, Trace};
 use crate::scenario::Scenario;
 use crate::scene::camera::whole;
-use crate::scene::figure::{figure, ghost};
+use crate::scene::figure::figure;
 use crate::scene::house::house;
 use crate::scene::ink::Shape;
-use crate::scene::{at, standing_scene};
-use crate::texts::Key;
-use crate::texts::Room as W;
-use crate::units::{Quantity, Rounding};
+use crate::scene::standing_scene;
 use leptos::prelude::*;
-use std::sync::Arc;
 
 /// So long after an anchor let go it is seen on its way, s.
 const SEEN_AFTER_S: f64 = 0.3;
@@ -101,92 +97,5 @@ pub fn Still(set_up: RwSignal<Scenario>) -> impl IntoView {
             {built}
             <Moving shapes=shapes.into() class="figure" />
         </svg>
-    }
-}
-
-/// A finished fall of a set-up.
-pub type Fallen = (Scenario, Arc<Trace>);
-
-/// A fall, or two over each other on one clock: the first solid, the second dashed. It begins where
-/// the falls are decided, so that the difference shows without playing; or at the end.
-#[component]
-pub fn Falls(
-    first: Fallen,
-    #[prop(optional)] second: Option<Fallen>,
-    #[prop(optional)] at_end: bool,
-) -> impl IntoView {
-    let settings = settings();
-    let both = || core::iter::once(&first).chain(&second);
-    let end_s = if at_end {
-        first.1.duration_s()
-    } else {
-        both().fold(0.0_f64, |e, (_, t)| e.max(decisive_s(t) + 0.4))
-    };
-    let clock =
-        RwSignal::new(if at_end { end_s } else { both().fold(0.0_f64, |e, (_, t)| e.max(decisive_s(t))) });
-    let is_pair = second.is_some();
-    let words = move || match (is_pair, at_end) {
-        (true, _) => settings.t(Key::LessonGhost),
-        (false, false) => settings.t(W::OneFall),
-        (false, true) => settings.t(W::HangsStill),
-    };
-    let a = first.0.clone();
-    let turn = StoredValue::new(0_u32);
-    on_cleanup(move || {
-        turn.try_update_value(|t| *t += 1);
-    });
-    let drawn = |s: &Scenario, t: Arc<Trace>, bones: bool| {
-        let s = s.clone();
-        let g = Geometry::of(&s);
-        Memo::new(move |_| {
-            let now = g.as_ref().and_then(|g| Some((g, at(&s, g, &t, clock.get())?)));
-            now.map_or(vec![], |(g, q)| if bones { ghost(&q, g) } else { figure(&q, &s, g) })
-        })
-    };
-    let first = drawn(&a, first.1, false);
-    let other = second.map(|(b, t)| {
-        let shapes = drawn(&b, t, true);
-        view! { <Moving shapes=shapes.into() class="ghost" /> }
-    });
-    let g = Geometry::of(&a);
-    let shown = g.as_ref().map_or(String::new(), |g| whole(g, &a).view_box());
-    fn frame(clock: RwSignal<f64>, end_s: f64, turn: StoredValue<u32>, mine: u32, last_ms: f64) {
-        request_animation_frame(move || {
-            if turn.try_get_value() != Some(mine) {
-                return;
-            }
-            let now_ms = window().performance().map_or(last_ms, |p| p.now());
-            let next_s = clock.get_untracked() + ((now_ms - last_ms) / 1e3).min(0.1) / 4.0;
-            clock.set(next_s.min(end_s));
-            if next_s < end_s {
-                frame(clock, end_s, turn, mine, now_ms);
-            }
-        });
-    }
-    let play = move |_| {
-        turn.update_value(|t| *t += 1);
-        clock.set(0.0);
-        let now_ms = window().performance().map_or(0.0, |p| p.now());
-        frame(clock, end_s, turn, turn.get_value(), now_ms);
-    };
-    let time = move || settings.reader().q(Quantity::Time, clock.get(), Rounding::Nearest);
-    view! {
-        <div class="pair">
-            <svg class="drawing still-drawing" viewBox=shown preserveAspectRatio="xMidYMid meet" role="img"
-                aria-label=words>
-                {defs()}
-                {g.map(|g| still(house(&g, &a)))}
-                {other}
-                <Moving shapes=first.into() class="figure" />
-            </svg>
-            <p class="hint">{words}</p>
-            <div class="row buttons">
-                <button type="button" id="play-both" on:click=play><b aria-hidden="true">"▶ "</b>{move || if is_pair { settings.t(Key::LessonPlay) } else { settings.t(W::PlayOne) }}</button>
-            </div>
-            <div class="number"><label for="pair-time">{settings.s(Key::LessonTime)}{move || settings.reader().colon()}{time}</label>
-                <input id="pair-time" type="range" min="0" max=end_s step="0.0125" aria-valuetext=time
-                    prop:value=move || clock.get().to_string()
-                    on:input=move |ev| { turn.update_value(|t| *t += 1); if let Ok(t) = event_target_value(&ev).parse() { clock.set(t) } } /></div>
-        </div>
     }
 }

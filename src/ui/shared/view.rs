@@ -82,7 +82,8 @@ pub fn watch_size(e: &web_sys::Element, size: RwSignal<(f64, f64)>) {
     // Told first before the next frame is painted: by itself that keeps the picture out of the mounting's task.
     let seen = Closure::<dyn Fn()>::new(move || {
         let now = (f64::from(measured.client_width()), f64::from(measured.client_height()));
-        if size.get_untracked() != now {
+        // What was measured may be gone.
+        if size.try_get_untracked().is_some_and(|old| old != now) {
             size.set(now);
         }
     });

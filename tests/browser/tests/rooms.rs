@@ -155,29 +155,48 @@ async fn a_house_is_chosen_by_picture() -> Res {
 
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_day_is_worked_and_its_minutes_are_told() -> Res {
+    // Nothing is asked before the day begins.
     let page = Page::open_at(LAPTOP, "#day").await?;
-    page.wait("#day-start").await?;
+    page.wait("#day-job").await?;
+    assert!(page.text(".day-facts").await?.starts_with("7:30"));
+    assert!(page.text(".last-seen").await?.contains("not looked at yet"));
+    page.click("[data-act=Look]").await?;
+    assert!(page.text("#looked").await?.contains("You looked: bolt tight, latch closed"));
+    // Again is undo.
+    page.click("[data-act=Look]").await?;
+    assert!(page.text(".last-seen").await?.contains("not looked at yet"));
+    for _ in 0..8 {
+        if page.driver.find_all(By::Css("#day-work")).await?.is_empty() {
+            break;
+        }
+        page.js("document.querySelector('#day-work')?.click()").await?;
+    }
+    page.wait_text("#day-end", "a slip would have ended badly").await?;
+    let blocks = page.driver.find_all(By::Css(".hero .risk")).await?.len();
+    assert!(blocks >= 3, "{blocks}");
+    page.wait(".day-still .drawing").await?;
+    // Minute by minute, by button and by key.
+    let first = page.text(".picked").await?;
+    page.click(".hero-row > .step").await?;
+    page.js("document.querySelector('.hero').dispatchEvent(new KeyboardEvent('keydown', {key: 'ArrowLeft', bubbles: true}))").await?;
+    assert_ne!(page.text(".picked").await?, first);
+    // A day by its number is the same day; one of its minutes goes to the bench.
+    page.click(".guide summary").await?;
     page.js(
         "const s = document.querySelector('#day-seed'); s.value = '12'; s.dispatchEvent(new Event('change'))",
     )
     .await?;
     page.click("#day-start").await?;
     page.wait("#day-job").await?;
-    page.click("#do-look").await?;
-    assert!(page.text(".told").await?.contains("You looked"));
-    for _ in 0..8 {
-        if page.driver.find_all(By::Css("#day-work")).await?.is_empty() {
-            break;
-        }
-        page.click("#day-work").await?;
-    }
-    page.wait("#day-end").await?;
-    page.wait(".shiftline").await?;
-    assert!(page.text(".day").await?.contains("minutes of work at risk"));
-    let rows = page.driver.find_all(By::Css(".shift-rows li")).await?.len();
-    assert!(rows >= 3, "{rows}");
-    // One of them on the bench.
-    page.click(".shift-rows button").await?;
+    let (job, facts) = (page.text("#day-job").await?, page.text(".day-facts").await?);
+    page.click("#day-down").await?;
+    page.click("#day-same").await?;
+    page.wait("#day-job").await?;
+    assert_eq!((page.text("#day-job").await?, page.text(".day-facts").await?), (job, facts));
+    page.click("#day-work").await?;
+    page.click("#day-down").await?;
+    page.wait(".hero .risk").await?;
+    page.click("#day-see").await?;
     page.wait("#play").await?;
     assert!(page.wait("#scene").await?.is_displayed().await?);
     finish(page).await
@@ -272,16 +291,12 @@ async fn the_rooms_are_clean_and_fit_a_small_phone() -> Res {
     let axe = axe()?;
     let phone = Window { width: 320, height: 640, ..LAPTOP };
     for (room, wait) in
-        [("lessons", "#to-day"), ("day", "#day-start"), ("framing", "#tap"), ("rescue", ".plan-of")]
+        [("lessons", "#to-day"), ("day", "#day-work"), ("framing", "#tap"), ("rescue", ".plan-of")]
     {
         let page = Page::open_at(phone, &format!("#{room}")).await?;
         page.wait(wait).await?;
         axe_clean(&page, &axe, room).await?;
         page.click(".langs [lang=fr]").await?;
-        if room == "day" {
-            page.click("#day-start").await?;
-            page.wait("#day-job").await?;
-        }
         let over = page
             .js("return document.documentElement.scrollWidth - document.documentElement.clientWidth")
             .await?;

@@ -216,9 +216,14 @@ pub fn why(r: Reader, q: &Item, g: &Given) -> Option<String> {
     let because: Vec<&str> = q.because.iter().map(|c| r.t(c.title())).collect();
     let because = because.join("; ");
     Some(match (&q.ask, g) {
-        (Ask::Order { .. }, _) => {
-            let share = r.percent((credit * 100.0).floor() / 100.0);
-            return Some(r.f(Room::WhySteps, &[("share", &share), ("steps", &right(r, q))]));
+        (Ask::Order { shown }, _) => {
+            // Of n steps, n (n - 1) / 2 pairs.
+            let n = shown.len() as u32;
+            let all = n * n.saturating_sub(1) / 2;
+            let right_pairs = (credit * f64::from(all)).round() as u32;
+            let words =
+                [("right", right_pairs.to_string()), ("all", all.to_string()), ("steps", right(r, q))];
+            return Some(r.f(Room::WhySteps, &words.each_ref().map(|(k, v)| (*k, v.as_str()))));
         }
         (Ask::Height { grid, .. }, Given::Height(n)) => {
             let h = grid.get(usize::from(*n))?;

@@ -191,7 +191,9 @@ words! {
     WhyFaultMissed, "One of them is not fit: {part}.", "L’une d’elles ne peut pas servir : {part}.";
     WhyFaultNone, "What you picked is as it should be; so are the others.", "Ce que vous avez choisi est en ordre; les autres aussi.";
     WhyFaultOther, "What you picked is as it should be. The fault is elsewhere: {part}.", "Ce que vous avez choisi est en ordre. Le défaut est ailleurs : {part}.";
-    WhySteps, "{share} of the pairs were in the right order. The right order: {steps}.", "{share} des paires étaient en ordre. Dans l’ordre : {steps}.";
+    WhySteps, "{right} of {all} pairs in the right order. The right order: {steps}.", "{right} paires sur {all} en ordre. Dans l’ordre : {steps}.";
+    FactsUsual, "As usual: {n} more", "Comme d’habitude : {n} autres";
+    QuizNobodyTimes, "Nobody is timing you.", "Personne ne vous chronomètre.";
     WhyAnchorNone, "That was never made to bear a load.", "Cela n’a jamais été fait pour porter une charge.";
     WhyAnchorWeak, "It holds something, but less than this place asks for.", "Cela tient un peu, mais moins que ce que cet endroit demande.";
     WhyRoom, "Count free fall, tear, stretch and swing, then what stands below. Watch this fall.", "Comptez la chute libre, le déploiement, l’allongement et le balancement, puis ce qui est dessous. Regardez cette chute.";
@@ -262,6 +264,11 @@ words! {
     SheetNotPassed, "not passed", "non réussi";
     SheetVersions, "Versions", "Versions";
     SheetLaw, "A record of training is asked for by", "Un registre de formation est exigé par";
+    SheetSignWorker, "Worker’s signature and date", "Signature de la personne formée, et date";
+    SheetNoMiss, "No miss.", "Aucune erreur.";
+    CrewTopics, "{right} of {all} topics right", "{right} sujets réussis sur {all}";
+    CrewMore, "More", "Plus";
+    CrewFew, "From five people on: which questions the crew has not understood.", "À partir de cinq personnes : les questions que l’équipe n’a pas comprises.";
     SheetSign, "Trainer’s signature and date", "Signature de la personne qui forme, et date";
     SheetChain, "This number changes when the record is edited, but anybody who wants to can make a new one. It is no proof of who answered.", "Ce nombre change si la fiche est modifiée, mais qui le veut peut en faire un nouveau. Il ne prouve pas qui a répondu.";
     NoteNotKept, "This device does not keep what you make (private browsing, or its storage is full). Save a file before you leave.", "Cet appareil ne garde pas ce que vous faites (navigation privée, ou mémoire pleine). Enregistrez un fichier avant de quitter.";

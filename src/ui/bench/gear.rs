@@ -5,10 +5,8 @@
 
 use super::state::bench;
 use crate::practice::inspection::{GearPart, Look, from_the_shed};
-use crate::scenario::{
-    Arrow, Bolt, ConnectorState, LabelState, Latch, MOST_FASTENERS_PER_SIDE, PackState, RopeState,
-    WebbingState,
-};
+use crate::scenario::MOST_FASTENERS_PER_SIDE;
+use crate::scene::lens;
 use crate::texts::{Key, say};
 use crate::ui::shared::settings::settings;
 use leptos::prelude::*;
@@ -68,105 +66,11 @@ pub fn AnchorSection() -> impl IntoView {
     }
 }
 
-/// A part as it looks, 96 by 72.
+/// A part as it looks.
 fn picture(look: Look) -> impl IntoView {
-    let rope = "M48 2V70";
-    let paths: Vec<(&'static str, &'static str)> = match look {
-        Look::Fasteners(missed) => vec![
-            ("thin", "M6 16H90M6 24H90"),
-            ("fill", "M30 24H66V68H30Z"),
-            ("line", "M40 8V50M56 8V50"),
-            ("line", if missed > 0 { "M14 8V34M80 8V34" } else { "M48 8V54" }),
-        ],
-        Look::Rope(RopeState::Sound) => {
-            vec![("rope wide", rope), ("thin", "M42 8L54 14M42 20L54 26M42 32L54 38M42 44L54 50M42 56L54 62")]
-        }
-        Look::Rope(RopeState::Frayed) => vec![
-            ("rope wide", "M48 2V24M48 50V70"),
-            (
-                "thin",
-                "M46 24C40 32 44 42 46 50M48 24C50 34 48 40 48 50M50 24C58 32 52 44 50 50M45 26L32 34M51 46L64 40M46 38L30 46M50 30L66 28",
-            ),
-        ],
-        Look::Rope(RopeState::Knotted) => {
-            vec![("rope wide", "M48 2V22C48 34 30 30 32 40C34 50 62 46 62 38C62 28 38 30 44 44L48 52V70")]
-        }
-        Look::Arrow(a) => vec![
-            ("thin rope", rope),
-            ("fill", "M34 18H62V56H34Z"),
-            (
-                "line",
-                if a == Arrow::Up { "M48 50V26M40 34L48 24L56 34" } else { "M48 24V48M40 40L48 50L56 40" },
-            ),
-        ],
-        Look::Bolt(b) => vec![
-            ("fill", "M22 20H60V54H22Z"),
-            (
-                "line",
-                if b == Bolt::Tight {
-                    "M60 30H70V44H60ZM70 33H76V41H70Z"
-                } else {
-                    "M60 35H76M60 39H76M76 28L86 33V43L76 48ZM66 22C72 14 82 14 86 20M86 20L79 20M86 20L87 13"
-                },
-            ),
-        ],
-        Look::Latch(l) => vec![
-            ("thin rope", rope),
-            ("fill", "M30 18H46V56H30Z"),
-            (
-                "line",
-                if l == Latch::Closed { "M46 20H64V54H46M56 34H62M56 40H62" } else { "M46 20L78 8V40L46 54" },
-            ),
-        ],
-        Look::Connector(c) => vec![
-            ("line", "M34 60C22 56 22 16 40 10C58 6 70 16 68 30"),
-            ("line", "M34 60C48 66 64 60 68 50"),
-            ("line", if c == ConnectorState::Unlocked { "M68 50L52 34" } else { "M68 50V30" }),
-            (
-                "thin",
-                match c {
-                    ConnectorState::Sound => "M63 36H73V44H63Z",
-                    ConnectorState::Unlocked => "M70 52L78 58L72 64L64 58Z",
-                    ConnectorState::Corroded => {
-                        "M63 36H73V44H63ZM26 30L30 32M27 38L24 42M30 48L34 46M40 12L42 16M50 10L50 14M36 56L40 54M28 24L33 22M25 36L30 35"
-                    }
-                },
-            ),
-        ],
-        Look::Pack(p) => vec![
-            ("fill", "M30 14H66V54H30Z"),
-            ("thin", "M34 20H62M34 26H62M34 32H62M34 38H62M34 44H62"),
-            (
-                "line",
-                if p == PackState::Sound {
-                    "M48 2V14M48 54V70"
-                } else {
-                    "M48 2V14M48 54V60M56 54C62 60 54 64 60 70M62 54L70 66M60 58L52 68M66 50L76 58"
-                },
-            ),
-        ],
-        Look::Webbing(w) => vec![
-            (
-                "fill",
-                if w == WebbingState::Sound { "M34 4H62V68H34Z" } else { "M34 4H62V30L46 36L62 41V68H34Z" },
-            ),
-            ("thin", "M40 6V66M56 6V28M56 44V66"),
-        ],
-        Look::Label(l) => vec![
-            ("fill", "M22 4H74V68H22Z"),
-            (
-                "line",
-                if l == LabelState::Legible {
-                    "M32 20H64V52H32ZM36 28H60M36 35H54M36 42H58"
-                } else {
-                    "M32 20L36 24M64 20L60 25M32 52L37 49M63 53L60 48"
-                },
-            ),
-        ],
-    };
     view! {
         <svg class="close" viewBox="0 0 96 72" aria-hidden="true">
-            {paths.into_iter().map(|(class, d)| view! { <path class=class d=d /> }).collect_view()}
+            {lens::look(look).into_iter().map(|(class, d)| view! { <path class=class d=d /> }).collect_view()}
         </svg>
     }
 }

@@ -4,6 +4,7 @@ use super::desk::{Desk, Note, desk, today};
 use super::quiz::Notes;
 use super::sheet::{Sheet, Write};
 use crate::quiz::export::{LARGEST_IMPORT_BYTES, Refused};
+use crate::quiz::questions::{Item, ItemKind};
 use crate::quiz::record::{Doubt, Record};
 use crate::quiz::roster::{DueKind, analysis, next_due};
 use crate::texts::Key;
@@ -48,6 +49,8 @@ fn decoded(bytes: Vec<u8>) -> Option<String> {
         .ok()
 }
 
+/// People from whom on questions are looked at.
+const FEWEST: usize = 5;
 /// People shown before the rest is asked for.
 const SHOWN_AT_FIRST: usize = 100;
 
@@ -193,11 +196,57 @@ fn reopen(desk: Desk, told: Told, r: Record) {
     });
 }
 
+/// Prints a record on one page, with its questions drawn again.
+fn print(told: Told, sheet: RwSignal<Option<(Record, Vec<Item>)>>, r: Record) {
+    asking::ask(Reopen(r.clone()), move |answer| {
+        let Ok(Reopened { form, .. }) = answer else { return told.missing() };
+        let _ = sheet.try_set(Some((r, form.items)));
+        request_animation_frame(|| {
+            let _ = window().print();
+        });
+    });
+}
+
+/// The topics of a form as dots: right, partly or not, and those that were not asked.
+fn dots(r: Reader, q: &Record) -> impl IntoView + use<> {
+    let mut right = 0;
+    let mut asked = 0;
+    let all = ItemKind::ALL
+        .iter()
+        .map(|kind| {
+            let mine: Vec<f64> =
+                q.answers.iter().filter(|a| a.kind == *kind).map(|a| a.credit_share).collect();
+            let class = if mine.is_empty() {
+                "dot none"
+            } else if mine.iter().all(|c| *c >= 1.0) {
+                asked += 1;
+                right += 1;
+                "dot right"
+            } else {
+                asked += 1;
+                "dot miss"
+            };
+            view! { <i class=class title=r.t(kind.label())></i> }
+        })
+        .collect_view();
+    let words = r.f(W::CrewTopics, &[("right", &right.to_string()), ("all", &asked.to_string())]);
+    view! { <p class="topics"><span class="dots" aria-hidden="true">{all}</span><span class="sev">{words}</span></p> }
+}
+
+/// When somebody is due: at once, on a day, or not at all; who is due first comes first.
+fn due_key(mine: &[&Record], mid: Option<time::Date>, now: Option<time::Date>) -> (u8, Option<time::Date>) {
+    match now.and_then(|now| next_due(mine, mid, now)) {
+        Some((d, true)) => (0, d.on),
+        Some((d, false)) => (1, d.on),
+        None => (2, None),
+    }
+}
+
 /// One of the crew, with the records of that name, the last one last.
 fn person(
     desk: Desk,
     told: Told,
-    sheet: RwSignal<Option<Record>>,
+    sheet: RwSignal<Option<(Record, Vec<Item>)>>,
     who: String,
     mine: &[&Record],
     (mid, now): (Option<time::Date>, Option<time::Date>),
@@ -234,16 +283,13 @@ fn person(
     });
     let (show, name) = (last.clone(), who.clone());
     view! {
-        <li><p><strong>{if who.is_empty() { "—".to_owned() } else { who.clone() }}</strong></p>
-            <p>{sentence}</p><p class="sev">{due}</p>
+        <li><p class="who"><strong>{if who.is_empty() { "—".to_owned() } else { who.clone() }}</strong></p>
+            <p class="due">{due}</p><div class="last"><p>{sentence}</p>{last.as_ref().map(|q| dots(r, q))}</div>
             {mark.map(|(shape, words)| view! { <p class="sev mark-of"><b aria-hidden="true">{shape}</b>{words}</p> })}
             <div class="row buttons">
             {last.map(|q| { let again = q.clone(); view! {
                 <button type="button" class="reopen" on:click=move |_| reopen(desk, told, again.clone())>{r.t(W::CrewOpen)}</button>
-                <button type="button" class="sheet-of" on:click=move |_| {
-                    sheet.set(show.clone());
-                    request_animation_frame(|| { let _ = window().print(); });
-                }>{r.t(W::Print)}</button>
+                <button type="button" class="sheet-of" on:click=move |_| if let Some(q) = show.clone() { print(told, sheet, q) }>{r.t(W::Print)}</button>
             } })}
             {mine.is_empty().then(|| view! {
                 <button type="button" aria-label=format!("{}{}{}", r.t(W::CrewRemove), r.colon(), name)
@@ -280,6 +326,11 @@ fn AddPeople(told: Told) -> impl IntoView {
 #[component]
 fn Analysis() -> impl IntoView {
     let (desk, settings) = (desk(), settings());
+    // Of fewer people it says more about them than about the questions.
+    let few = Memo::new(move |_| {
+        desk.records.with(|all| all.iter().map(|q| q.header.who.as_str()).collect::<HashSet<_>>().len())
+            < FEWEST
+    });
     let kinds = move || {
         let r = settings.reader();
         desk.records.with(|records| {
@@ -297,10 +348,11 @@ fn Analysis() -> impl IntoView {
     };
     view! {
         <h3>{settings.s(W::CrewAnalysis)}</h3>
+        <Show when=move || !few.get() fallback=move || view! { <p class="hint" id="few">{settings.s(W::CrewFew)}</p> }>
         <p class="hint">{settings.s(W::CrewAnalysisHint)}</p>
         <div class="scroll" tabindex="0" role="group" aria-label=settings.s(W::CrewAnalysis)><table class="analysis"><thead><tr><th scope="col">{settings.s(W::ColKind)}</th>
             <th scope="col">{settings.s(W::ColAnswered)}</th><th scope="col">{settings.s(W::ColRight)}</th>
-            <th scope="col">{settings.s(W::ColApart)}</th></tr></thead><tbody>{kinds}</tbody></table></div>
+            <th scope="col">{settings.s(W::ColApart)}</th></tr></thead><tbody>{kinds}</tbody></table></div></Show>
     }
 }
 
@@ -348,7 +400,7 @@ fn ClearCard() -> impl IntoView {
 pub fn Crew() -> impl IntoView {
     let (desk, settings) = (desk(), settings());
     let said = RwSignal::new(String::new());
-    let sheet = RwSignal::new(None::<Record>);
+    let sheet = RwSignal::new(None::<(Record, Vec<Item>)>);
     let told = Told { said, settings };
     let names = Memo::new(move |_| {
         let mut all = desk.crew.get();
@@ -368,12 +420,19 @@ pub fn Crew() -> impl IntoView {
             of.entry(q.header.who.as_str()).or_default().push(q);
         }
         let most = if whole_list.get() { usize::MAX } else { SHOWN_AT_FIRST };
-        let shown = names.get().into_iter().take(most);
-        shown
+        let mut shown: Vec<(String, Vec<&Record>)> = names
+            .get()
+            .into_iter()
             .map(|who| {
                 let mine = of.remove(who.as_str()).unwrap_or_default();
-                person(desk, told, sheet, who, &mine, (mid, now))
+                (who, mine)
             })
+            .collect();
+        shown.sort_by_cached_key(|(who, mine)| (due_key(mine, mid, now), who.to_lowercase()));
+        shown
+            .into_iter()
+            .take(most)
+            .map(|(who, mine)| person(desk, told, sheet, who, &mine, (mid, now)))
             .collect_view()
     };
     let some = move || desk.records.with(|r| !r.is_empty());
@@ -400,7 +459,7 @@ pub fn Crew() -> impl IntoView {
                 <FilesCard told=told />
                 <ClearCard />
             </section>
-            {move || sheet.get().map(|r| view! { <Sheet record=r /> })}
+            {move || sheet.get().map(|(r, items)| view! { <Sheet record=r items=items /> })}
         </main>
     }
 }

@@ -3,13 +3,17 @@
 use super::desk::{Desk, Note, Sitting, desk, fresh_seed};
 use super::sheet::{Sheet, Write};
 use super::visit;
-use crate::quiz::questions::{Ask, Given, Item};
+use crate::quiz::questions::{Ask, Choice, Given, Item, ItemKind};
 use crate::quiz::{Answered, CUT_SHARE, CUTS, Mode};
+use crate::rules::Severity;
 use crate::scenario::Scenario;
+use crate::scene::lens::{self, Lens};
 use crate::texts::Room as W;
 use crate::texts::{Key, ask};
 use crate::ui::shared::figure::Still;
+use crate::ui::shared::front::front;
 use crate::ui::shared::settings::settings;
+use crate::ui::shared::signs::mark as sign_of;
 use crate::ui::shared::view;
 use crate::units::{Quantity, Rounding};
 use crate::worker::questions::Writing;
@@ -162,30 +166,73 @@ fn Begin() -> impl IntoView {
     }
 }
 
-/// The facts of a set-up as a list.
+fn rows_of(list: Vec<(String, String)>) -> impl IntoView {
+    let rows = list.into_iter().map(|(k, v)| view! { <div><dt>{k}</dt><dd>{v}</dd></div> }).collect_view();
+    view! { <dl class="facts">{rows}</dl> }
+}
+
+/// The facts of a set-up: of several, what differs; of one, what is out of the ordinary, the rest a tap away.
 fn facts(q: &Item, n: usize) -> AnyView {
     let settings = settings();
     let (kind, all) = (q.kind, q.set_ups.clone());
     (move || {
         let r = settings.reader();
         let mine = ask::facts(r, kind, &all[n]);
-        // Among several, only what differs; the rest is the same for all.
-        let others: Vec<_> = all.iter().map(|s| ask::facts(r, kind, s)).collect();
-        let differs = |f: &(String, String)| all.len() == 1 || others.iter().any(|o| !o.contains(f));
-        let list: Vec<_> = mine.into_iter().filter(differs).collect();
-        (!list.is_empty()).then(|| {
-            let rows =
-                list.into_iter().map(|(k, v)| view! { <div><dt>{k}</dt><dd>{v}</dd></div> }).collect_view();
-            view! { <dl class="facts">{rows}</dl> }
-        })
+        if all.len() > 1 {
+            let others: Vec<_> = all.iter().map(|s| ask::facts(r, kind, s)).collect();
+            let list: Vec<_> = mine.into_iter().filter(|f| others.iter().any(|o| !o.contains(f))).collect();
+            return (!list.is_empty()).then(|| rows_of(list).into_any());
+        }
+        let usual = ask::facts(r, kind, &Scenario { place: all[n].place.clone(), ..Scenario::default() });
+        let (same, own): (Vec<_>, Vec<_>) = mine.into_iter().partition(|f| usual.contains(f));
+        let more = (!same.is_empty()).then(|| {
+            let words = r.f(W::FactsUsual, &[("n", &same.len().to_string())]);
+            view! { <details class="guide usual"><summary>{words}</summary>{rows_of(same)}</details> }
+        });
+        Some(view! { {(!own.is_empty()).then(|| rows_of(own))}{more} }.into_any())
     })
     .into_any()
 }
 
+/// What an answer is about, from near.
+fn close_up(q: &Item, c: Choice) -> Option<AnyView> {
+    let draw = |all: Lens, class: &'static str, frame: &'static str| {
+        let paths = all.into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
+        view! { <svg class=class viewBox=frame aria-hidden="true">{paths}</svg> }.into_any()
+    };
+    match c {
+        Choice::SetUp(n) if q.kind == ItemKind::PickAnchor => {
+            Some(draw(lens::anchor(q.set_ups.get(usize::from(n))?.anchor.kind), "lens", "0 0 120 120"))
+        }
+        Choice::Part(p) => Some(draw(lens::look(p.look(q.set_ups.first()?)), "close", "0 0 96 72")),
+        _ => None,
+    }
+}
+
+/// Whether the answers themselves are the pictures.
+fn by_picture(q: &Item) -> bool {
+    matches!(q.kind, ItemKind::PickAnchor | ItemKind::Fault)
+}
+
 /// Set-ups of a question, drawn and told.
 #[component]
-fn SetUps(q: Item, #[prop(optional)] shown: Option<RwSignal<Scenario>>) -> impl IntoView {
+fn SetUps(
+    q: Item,
+    #[prop(optional)] shown: Option<RwSignal<Scenario>>,
+    /// Where along the wall the worker is shown, m.
+    #[prop(optional)]
+    along: Option<RwSignal<f64>>,
+) -> impl IntoView {
     let settings = settings();
+    if by_picture(&q) {
+        return ().into_any();
+    }
+    if q.kind == ItemKind::Along {
+        let s = q.set_ups[0].clone();
+        let picture = move || front(&s, along.map_or(0.0, |a| a.get()), None, (None, None), String::new());
+        return view! { <div class="setups"><div class="setupcard">{picture}{facts(&q, 0)}</div></div> }
+            .into_any();
+    }
     let several = q.set_ups.len() > 1;
     let cards = (0..q.set_ups.len())
         .map(|n| {
@@ -196,11 +243,35 @@ fn SetUps(q: Item, #[prop(optional)] shown: Option<RwSignal<Scenario>>) -> impl 
             view! { <div class="setupcard">{name}<Still set_up=set_up />{facts(&q, n)}</div> }
         })
         .collect_view();
-    view! { <div class="setups" class:several=several>{cards}</div> }
+    view! { <div class="setups" class:several=several>{cards}</div> }.into_any()
+}
+
+/// The choices after the answer: the right one with a tick, yours with a cross where it is another.
+fn chosen(q: &Item, given: &Given) -> AnyView {
+    let (Ask::One { choices, key }, Given::One(mine)) = (q.ask.clone(), given.clone()) else {
+        return ().into_any();
+    };
+    let settings = settings();
+    let rows = choices
+        .into_iter()
+        .enumerate()
+        .map(|(n, c)| {
+            let (right, yours) = (n as u8 == key, n as u8 == mine);
+            let (class, sign) = match (right, yours) {
+                (true, _) => ("card-told right", Some(Severity::Good)),
+                (false, true) => ("card-told yours", Some(Severity::Critical)),
+                _ => ("card-told", None),
+            };
+            let q2 = q.clone();
+            view! { <li class=class>{close_up(q, c)}<span>{move || ask::choice(settings.reader(), &q2, c)}</span>{sign.map(sign_of)}</li> }
+        })
+        .collect_view();
+    view! { <ul class="options-told" aria-hidden="true">{rows}</ul> }.into_any()
 }
 
 #[component]
 fn Question() -> impl IntoView {
+    view::fill_the_window();
     let (desk, settings) = (desk(), settings());
     let now = Memo::new(move |_| desk.open_item());
     let body = move || {
@@ -213,25 +284,30 @@ fn Question() -> impl IntoView {
         let progress = move || {
             settings.reader().f(W::QuizProgress, &[("n", &(n + 1).to_string()), ("all", &count.to_string())])
         };
+        let boxes = (0..count).map(|i| view! { <i class:full=i < n class:now=i == n></i> }).collect_view();
         let given = desk.sitting.with_untracked(|s| s.as_ref().and_then(|s| s.answers.last().cloned()));
         let q2 = q.clone();
+        // Each question from its top.
+        view::to_view(if told { "told" } else { "stem" });
         Some(view! {
             <section class="question">
-                <p class="sev" id="progress">{progress}</p>
-                <progress max=count value=n aria-hidden="true"></progress>
-                <h2 id="stem" tabindex="-1">{move || ask::stem(settings.reader(), &q2)}</h2>
+                <div class="progress"><span aria-hidden="true">{boxes}</span><p class="sev" id="progress">{progress}</p></div>
                 {if told {
                     let given = given.map(|a| a.given);
+                    let fall = q.fall().cloned().map(|s| view! {
+                        <button type="button" class="see" on:click=move |_| view::to_bench(&s)>{settings.s(W::QuizSee)}</button> });
                     view! {
-                        {(!q.set_ups.is_empty()).then(|| view! { <SetUps q=q.clone() /> })}
-                        {given.map(|g| view! { <Told q=q.clone() given=g /> })}
-                        <button type="button" class="main" id="on" on:click=move |_| desk.next()>{settings.s(W::QuizOn)}</button>
+                        <div class="question-body">
+                            <h2 id="stem">{move || ask::stem(settings.reader(), &q2)}</h2>
+                            {given.clone().map(|g| view! { <Told q=q.clone() given=g in_place=true /> })}
+                            {given.map(|g| chosen(&q, &g))}
+                            {(!q.set_ups.is_empty()).then(|| view! { <SetUps q=q.clone() /> })}
+                        </div>
+                        <div class="question-foot">{fall}<button type="button" class="main" id="on" on:click=move |_| desk.next()>{settings.s(W::QuizOn)}</button></div>
                     }.into_any()
                 } else {
                     view! { <Answering q=q /> }.into_any()
                 }}
-                <button type="button" class="plain" id="leave" on:click=move |_| desk.leave(Note::None)>
-                    {settings.s(W::QuizLeave)}</button>
             </section>
         }
         .into_any())
@@ -243,6 +319,7 @@ fn Question() -> impl IntoView {
 fn Answering(q: Item) -> impl IntoView {
     let (desk, settings) = (desk(), settings());
     let picked = RwSignal::new(None::<Given>);
+    let along = RwSignal::new(0.0_f64);
     let shown = (q.set_ups.len() == 1).then(|| RwSignal::new(q.set_ups[0].clone()));
     let controls = match q.ask.clone() {
         Ask::One { choices, .. } => {
@@ -252,11 +329,17 @@ fn Answering(q: Item) -> impl IntoView {
                 .enumerate()
                 .map(|(n, c)| {
                     let (n, q) = (n as u8, q.clone());
+                    let close = close_up(&q, c);
+                    let pick = move |_| {
+                        picked.set(Some(Given::One(n)));
+                        if let Choice::Offset(m) = c {
+                            along.set(m);
+                        }
+                    };
                     view! {
                         <label class="pill option"><input type="radio" name="option"
-                            prop:checked=move || picked.get() == Some(Given::One(n))
-                            on:change=move |_| picked.set(Some(Given::One(n))) />
-                            <span>{move || ask::choice(settings.reader(), &q, c)}</span></label>
+                            prop:checked=move || picked.get() == Some(Given::One(n)) on:change=pick />
+                            <span>{close}{move || ask::choice(settings.reader(), &q, c)}</span></label>
                     }
                 })
                 .collect_view();
@@ -328,7 +411,7 @@ fn Answering(q: Item) -> impl IntoView {
         }
     };
     let drawn = (!q.set_ups.is_empty()).then(|| match shown {
-        Some(s) => view! { <SetUps q=q.clone() shown=s /> },
+        Some(s) => view! { <SetUps q=q.clone() shown=s along=along /> },
         None => view! { <SetUps q=q.clone() /> },
     });
     let lock = move |ev: web_sys::SubmitEvent| {
@@ -337,19 +420,31 @@ fn Answering(q: Item) -> impl IntoView {
             desk.answer(g);
         }
     };
+    let stem = q.clone();
+    let pictures = by_picture(&q);
     view! {
-        {drawn}
-        <form on:submit=lock>
-            {controls}
+        <form class="question-form" on:submit=lock>
+            <div class="question-body" class:pictures=pictures>
+                <h2 id="stem" tabindex="-1">{move || ask::stem(settings.reader(), &stem)}</h2>
+                {drawn}{controls}
+            </div>
+            <div class="question-foot">
+            <button type="button" class="plain" id="leave" on:click=move |_| desk.leave(Note::None)>{settings.s(W::QuizLeave)}</button>
             <button type="submit" class="main" id="lock" aria-disabled=move || picked.with(Option::is_none).to_string()>
-                {move || settings.t(if picked.with(Option::is_some) { W::QuizLock } else { W::QuizPickFirst })}</button>
+                {move || settings.t(if picked.with(Option::is_some) { W::QuizLock } else { W::QuizPickFirst })}</button></div>
         </form>
     }
 }
 
 /// Right or not, why, and the fall to see.
 #[component]
-fn Told(q: Item, given: Given) -> impl IntoView {
+fn Told(
+    q: Item,
+    given: Given,
+    /// Under its question: the choices stand below with their marks, and the fall is one of the room's buttons.
+    #[prop(optional)]
+    in_place: bool,
+) -> impl IntoView {
     let settings = settings();
     let credit = q.credit(&given);
     let critical = q.is_critical_miss(&given);
@@ -367,7 +462,7 @@ fn Told(q: Item, given: Given) -> impl IntoView {
     } else {
         "✕"
     };
-    let fall = q.fall().cloned().map(|s| {
+    let fall = q.fall().cloned().filter(|_| !in_place).map(|s| {
         view! {
             <button type="button" class="see" on:click=move |_| view::to_bench(&s)>{settings.s(W::QuizSee)}</button>
         }
@@ -386,7 +481,7 @@ fn Told(q: Item, given: Given) -> impl IntoView {
         }
     };
     view! {
-        <div class="told" role="status">
+        <div class="told" id=in_place.then_some("told") tabindex=in_place.then_some("-1") role="status">
             <p class="sentence"><span class=mark aria-hidden="true">{shape}</span>{settings.s(name)}
                 {critical.then(|| view! { " "<span class="sev">{settings.s(W::QuizCritical)}</span> })}</p>
             {words}
@@ -450,7 +545,7 @@ fn Result() -> impl IntoView {
                                 <Write how=Writing::Archive records=Signal::derive(move || vec![one.clone()]) name=super::sheet::ONE_RECORD label=W::WriteRecord />
                                 <button type="button" id="print" on:click=move |_| { let _ = window().print(); }>{settings.s(W::Print)}</button>
                             </div></section>
-                        <Sheet record=record.clone() />
+                        <Sheet record=record.clone() items=form.items.clone() />
                     }.into_any()
                 }}
                 <h3>{settings.s(W::QuizAnswers)}</h3>

@@ -177,6 +177,20 @@ impl Page {
             .await?)
     }
 
+    /// Waits for an element that need not be seen.
+    ///
+    /// # Errors
+    /// When it does not come.
+    pub async fn wait_in_page(&self, css: &str) -> Res {
+        for _ in 0..100 {
+            if !self.driver.find_all(By::Css(css)).await?.is_empty() {
+                return Ok(());
+            }
+            tokio::time::sleep(Duration::from_millis(50)).await;
+        }
+        Err(format!("{css} did not come").into())
+    }
+
     /// Waits until the text of an element holds these words; the text it stood at when not.
     ///
     /// # Errors

@@ -67,7 +67,19 @@ async fn a_quiz_by_mouse_ends_in_a_record_that_prints_and_replays() -> Res {
     page.driver.refresh().await?;
     page.click(".views button:nth-child(4)").await?;
     page.wait_text(".people", "Noor Field").await?;
-    assert!(page.text(".analysis").await?.contains("Power lines"));
+    // Of one person it says nothing of the questions yet; the topics stand as dots.
+    assert!(page.text("#few").await?.contains("From five people on"));
+    assert!(page.text(".topics").await?.contains("topics right"));
+    // The printed page: a line for each miss, both signatures.
+    page.js("window.print = () => {}").await?;
+    page.click(".sheet-of").await?;
+    page.wait_in_page(".sheet .misses li").await?;
+    let sheet = page.js("return document.querySelector('.sheet').textContent").await?;
+    let sheet = sheet.as_str().unwrap_or_default();
+    for words in ["Your answer:", "Right:", "Worker’s signature and date", "Trainer’s signature and date"]
+    {
+        assert!(sheet.contains(words), "{words} in {sheet}");
+    }
     finish(page).await
 }
 

@@ -24,6 +24,12 @@ pub const FACE_M: f64 = 0.006;
 pub const SOUNDS_M: [f64; 2] = [0.03, 0.07];
 /// Usual spacings, m: 16 and 24 in.
 pub const SPACINGS_M: [f64; 2] = [0.406_4, 0.609_6];
+/// How far up the slope it can be reached, m.
+pub const HEIGHT_M: f64 = 1.6;
+/// Nearest that two fasteners may stand, in any direction, m (assumed; wood splits between nails that are closer).
+pub const APART_M: f64 = 0.02;
+/// A blow this near to a fastener goes on with it, m.
+pub const SAME_M: f64 = 0.004;
 /// Fasteners that the plate takes on a slope.
 pub const PLATE_HOLES: usize = 6;
 
@@ -85,12 +91,43 @@ impl Roof {
 pub struct Driven {
     /// Where, m from the left end.
     pub x_m: f64,
+    /// How far up the slope, m.
+    pub y_m: f64,
     /// Share of its length that is in.
     pub in_share: f64,
     /// Pulled again.
     pub pulled: bool,
     /// Its hole is sealed.
     pub sealed: bool,
+}
+
+/// What a blow at a place would do.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Blow {
+    /// Go on with the fastener of this number.
+    On(usize),
+    /// Start a new one.
+    New,
+    /// Too near to another fastener, or to a hole: this far, m.
+    TooNear(f64),
+    /// The plate has no hole left.
+    Full,
+}
+
+/// What a blow does: one fastener has one place, in both directions.
+pub fn blow(work: &[Driven], x_m: f64, y_m: f64) -> Blow {
+    let far = |d: &Driven| libm::hypot(d.x_m - x_m, d.y_m - y_m);
+    if let Some(i) = work.iter().rposition(|d| !d.pulled && d.in_share < 0.99 && far(d) <= SAME_M) {
+        return Blow::On(i);
+    }
+    let near = work.iter().map(far).fold(f64::INFINITY, f64::min);
+    if near < APART_M - 1e-9 {
+        Blow::TooNear(near)
+    } else if work.iter().filter(|d| !d.pulled).count() >= PLATE_HOLES {
+        Blow::Full
+    } else {
+        Blow::New
+    }
 }
 
 /// Length of a fastener in sheathing and framing when it is in to `in_share`, m.
@@ -187,11 +224,29 @@ mod tests {
         assert!(at(r, 1.0) > 2.5 * at(miss, 1.0), "{} {}", at(r, 1.0), at(miss, 1.0));
     }
 
+    /// A bug: nails of one x were stacked on one point. Each has a place of its own, 2 cm from the next, and a sixth
+    /// is the last.
+    #[test]
+    fn one_fastener_has_one_place_in_two_directions() {
+        let at = |x_m, y_m, in_share| Driven { x_m, y_m, in_share, pulled: false, sealed: false };
+        let begun = [at(0.5, 0.8, 0.34)];
+        assert_eq!(blow(&begun, 0.5, 0.8), Blow::On(0));
+        let home = [at(0.5, 0.8, 1.0)];
+        assert!(matches!(blow(&home, 0.5, 0.8), Blow::TooNear(_)));
+        // 12 mm aside and 16 mm up is 20 mm away; 12 and 12 is 17.
+        assert_eq!(blow(&home, 0.512, 0.816), Blow::New);
+        assert!(matches!(blow(&home, 0.512, 0.812), Blow::TooNear(m) if (m - 0.016_97).abs() < 1e-4));
+        // A hole counts as well as a nail.
+        assert!(matches!(blow(&[Driven { pulled: true, ..home[0] }], 0.5, 0.81), Blow::TooNear(_)));
+        let six: Vec<Driven> = (0..6).map(|i| at(0.5, 0.1 * f64::from(i), 1.0)).collect();
+        assert_eq!(blow(&six, 0.5, 1.0), Blow::Full);
+    }
+
     #[test]
     fn what_was_built_is_the_next_falls_anchor() {
         let (s, roof) = (Scenario::default(), Roof::of(9));
         let r = roof.rafters_m()[1];
-        let home = |x_m| Driven { x_m, in_share: 1.0, pulled: false, sealed: false };
+        let home = |x_m| Driven { x_m, y_m: 0.5, in_share: 1.0, pulled: false, sealed: false };
         assert_eq!(build(&s, &roof, &[]), None);
         let good = build(&s, &roof, &[home(r); 6]).expect("built");
         let poor = build(&s, &roof, &[home(r), home(r + 0.1), home(r + 0.1), home(r + 0.1)]).expect("built");

@@ -44,11 +44,11 @@ words! {
     HangsStill, "The worker at the end of the fall, hanging.", "La personne à la fin de la chute, suspendue.";
 
     FramingLead, "Under the shingles stand rafters 1½ in (38 mm) thick, 16 or 24 in (406 or 610 mm) apart. Tap to hear where, mark them, then drive the plate’s six fasteners.", "Sous les bardeaux, des chevrons de 38 mm (1½ po) d’épaisseur, à 406 ou 610 mm (16 ou 24 po). Tapez pour entendre où, marquez-les, puis clouez les six attaches de la plaque.";
-    FramingRoof, "Stretch of roof seen from above, {width} wide. Hammer at {at}.", "Bande de toit vue de dessus, large de {width}. Marteau à {at}.";
+    FramingRoof, "Stretch of roof seen from its lower edge, {width} wide. Hammer at {at}.", "Bande de toit vue d’en bas, large de {width}. Marteau à {at}.";
     FramingAt, "Hammer, from the left edge", "Marteau, depuis le bord gauche";
     FramingTap, "Tap", "Taper";
-    FramingMark, "Chalk mark", "Marque à la craie";
-    FramingStrike, "Strike the fastener", "Frapper l’attache";
+    FramingMark, "Chalk", "Craie";
+    FramingStrike, "Strike the nail", "Frapper le clou";
     FramingPull, "Pull it out", "L’arracher";
     FramingSeal, "Seal the hole", "Boucher le trou";
     FramingSound, "Sound", "Son";
@@ -56,8 +56,8 @@ words! {
     SoundBetween, "in between", "entre les deux";
     SoundHollow, "hollow", "creux";
     TapTold, "At {at}: {sound}.", "À {at} : {sound}.";
-    DriveTold, "Fastener {n}, {done} of 3 blows: holds {force} against being pulled out (on average).", "Attache {n}, {done} coup(s) sur 3 : tient {force} à l’arrachement (moyenne).";
-    DriveNone, "No fastener started.", "Aucune attache commencée.";
+    DriveTold, "Nail {n}, {done} of 3 blows: holds {force} against being pulled out (on average).", "Clou {n}, {done} coup(s) sur 3 : tient {force} à l’arrachement (moyenne).";
+    DriveNone, "No nail started.", "Aucun clou commencé.";
     HomeTold, "Driven all the way in: {n} of 6.", "Enfoncées : {n} sur 6.";
     PulledTold, "Pulled. The hole at {at} is open to the rain.", "Arrachée. Le trou à {at} reste ouvert à la pluie.";
     SealedTold, "Hole sealed (common practice).", "Trou bouché (pratique courante).";
@@ -68,7 +68,11 @@ words! {
     FramingFall, "Try a fall on this anchor", "Essayer une chute sur cet ancrage";
     FramingAgain, "Another roof", "Un autre toit";
     FramingNothing, "No fastener is all the way in, so there is no anchor.", "Rien n’est enfoncé : il n’y a pas d’ancrage.";
-    FramingKey, "● solid, ◉ in between, ○ hollow, | chalk, ▼ fastener, ✕ open hole", "● plein, ◉ entre les deux, ○ creux, | craie, ▼ attache, ✕ trou ouvert";
+    FramingTooNear, "Too near the last one: {value}. Move 2 cm at least (assumed).", "Trop près du dernier : {value}. Écartez d’au moins 2 cm (supposé).";
+    GaugeRafter, "rafter", "chevron";
+    GaugeBoards, "boards", "panneau";
+    HammerUp, "Hammer up the slope", "Marteau vers le haut de la pente";
+    HammerDown, "Hammer down the slope", "Marteau vers le bas de la pente";
 
     RescueLead, "The fall was stopped. Now somebody has to get the worker down, with what the crew planned.", "La chute est arrêtée. Il faut maintenant descendre la personne, avec ce que l’équipe a prévu.";
     RescueOrdinary, "Nobody is left hanging in your set-up, so here is the standard one.", "Dans votre montage, personne ne reste suspendu; voici donc le montage ordinaire.";
@@ -193,7 +197,6 @@ words! {
     WhyFaultOther, "What you picked is as it should be. The fault is elsewhere: {part}.", "Ce que vous avez choisi est en ordre. Le défaut est ailleurs : {part}.";
     WhySteps, "{right} of {all} pairs in the right order. The right order: {steps}.", "{right} paires sur {all} en ordre. Dans l’ordre : {steps}.";
     FactsUsual, "As usual: {n} more", "Comme d’habitude : {n} autres";
-    QuizNobodyTimes, "Nobody is timing you.", "Personne ne vous chronomètre.";
     WhyAnchorNone, "That was never made to bear a load.", "Cela n’a jamais été fait pour porter une charge.";
     WhyAnchorWeak, "It holds something, but less than this place asks for.", "Cela tient un peu, mais moins que ce que cet endroit demande.";
     WhyRoom, "Count free fall, tear, stretch and swing, then what stands below. Watch this fall.", "Comptez la chute libre, le déploiement, l’allongement et le balancement, puis ce qui est dessous. Regardez cette chute.";
@@ -267,7 +270,6 @@ words! {
     SheetSignWorker, "Worker’s signature and date", "Signature de la personne formée, et date";
     SheetNoMiss, "No miss.", "Aucune erreur.";
     CrewTopics, "{right} of {all} topics right", "{right} sujets réussis sur {all}";
-    CrewMore, "More", "Plus";
     CrewFew, "From five people on: which questions the crew has not understood.", "À partir de cinq personnes : les questions que l’équipe n’a pas comprises.";
     SheetSign, "Trainer’s signature and date", "Signature de la personne qui forme, et date";
     SheetChain, "This number changes when the record is edited, but anybody who wants to can make a new one. It is no proof of who answered.", "Ce nombre change si la fiche est modifiée, mais qui le veut peut en faire un nouveau. Il ne prouve pas qui a répondu.";

@@ -612,7 +612,7 @@ fn DayActs(
                 let style = area.map_or(String::new(), |q| format!("left:{:.0}px;top:{:.0}px;width:{:.0}px", q.x_px, q.y_px, q.width_px));
                 view! {
                     <button type="button" class="step-of" data-act=format!("{a:?}") aria-pressed=on.to_string() aria-label=label prop:style=style on:click=move |_| toggle(a)>
-                        <span>{on.then(|| view! { <b aria-hidden="true">"✓ "</b> })}{name}</span><small>{cost}</small></button>
+                        <span>{on.then(|| view! { <b aria-hidden="true">"✓ "</b> })}{name}</span>" "<small>{cost}</small></button>
                 }
             })
             .collect_view();

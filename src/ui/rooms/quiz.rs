@@ -9,7 +9,7 @@ use crate::rules::Severity;
 use crate::scenario::Scenario;
 use crate::scene::lens::{self, Lens};
 use crate::texts::Room as W;
-use crate::texts::{Key, ask};
+use crate::texts::{Key, ask, say};
 use crate::ui::shared::figure::Still;
 use crate::ui::shared::front::front;
 use crate::ui::shared::settings::settings;
@@ -229,7 +229,10 @@ fn SetUps(
     }
     if q.kind == ItemKind::Along {
         let s = q.set_ups[0].clone();
-        let picture = move || front(&s, along.map_or(0.0, |a| a.get()), None, (None, None), String::new());
+        let picture = move || {
+            let words = say::state(settings.reader(), &s).join(" ");
+            front(&s, along.map_or(0.0, |a| a.get()), None, (None, None), words)
+        };
         return view! { <div class="setups"><div class="setupcard">{picture}{facts(&q, 0)}</div></div> }
             .into_any();
     }

@@ -557,7 +557,7 @@ fn Acts(
                 let style = area.map_or(String::new(), |a| format!("left:{:.0}px;top:{:.0}px;width:{:.0}px", a.x_px, a.y_px, a.width_px));
                 view! {
                     <button type="button" class="step-of" class:on-picture=area.is_some() data-step=format!("{step:?}") aria-label=label prop:style=style on:click=move |_| take.run(step)>
-                        <span>{took.then(|| view! { <b aria-hidden="true">"• "</b> })}{name}</span><small>{cost}</small></button>
+                        <span>{took.then(|| view! { <b aria-hidden="true">"• "</b> })}{name}</span>" "<small>{cost}</small></button>
                 }
             })
             .collect_view();

@@ -205,6 +205,8 @@ async fn a_day_is_worked_and_its_minutes_are_told() -> Res {
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn the_framing_found_becomes_the_next_anchor() -> Res {
     let page = Page::open_at(LAPTOP, "#framing").await?;
+    page.wait_text(".rescue-caution", "another way").await?;
+    page.click("#framing-begin").await?;
     page.wait("#tap").await?;
     // Tap along until it sounds solid, as the live words say it.
     let mut solid = false;
@@ -228,8 +230,14 @@ async fn the_framing_found_becomes_the_next_anchor() -> Res {
     page.wait_text("#drive-told", "3 of 3 blows").await?;
     page.click("#pull").await?;
     page.click("#seal").await?;
-    for _ in 0..6 {
-        page.click("#strike").await?;
+    // One fastener, one place: a hole is no place for the next.
+    page.click("#strike").await?;
+    page.wait_text("#drive-told", "Too near the last one").await?;
+    for _ in 0..2 {
+        page.click("#hammer-up").await?;
+        for _ in 0..3 {
+            page.click("#strike").await?;
+        }
     }
     page.click("#look-under").await?;
     assert!(page.text("#under-roof").await?.contains("Open holes: 0"));
@@ -291,7 +299,7 @@ async fn the_rooms_are_clean_and_fit_a_small_phone() -> Res {
     let axe = axe()?;
     let phone = Window { width: 320, height: 640, ..LAPTOP };
     for (room, wait) in
-        [("lessons", "#to-day"), ("day", "#day-work"), ("framing", "#tap"), ("rescue", ".plan-of")]
+        [("lessons", "#to-day"), ("day", "#day-work"), ("framing", "#framing-begin"), ("rescue", ".plan-of")]
     {
         let page = Page::open_at(phone, &format!("#{room}")).await?;
         page.wait(wait).await?;

@@ -218,7 +218,7 @@ fn HowWeKnow() -> impl IntoView {
 /// The endings found so far as figures; of the others there is a hint.
 #[component]
 fn Endings() -> impl IntoView {
-    let settings = settings();
+    let (visit, settings) = (visit(), settings());
     let found = StoredValue::new(store::load_endings());
     let n = found.with_value(Vec::len);
     let hint = RwSignal::new(None::<Ending>);
@@ -228,7 +228,12 @@ fn Endings() -> impl IntoView {
             let known = found.with_value(|f| f.contains(&e));
             let picture = view! { <svg class="way" viewBox="0 0 88 92" aria-hidden="true">{paths(lens::ending(e))}</svg> };
             if known {
-                view! { <li class="known">{picture}<span>{settings.s(e.label())}</span></li> }.into_any()
+                // Found ones can be seen again on the bench.
+                let again = move |_| {
+                    let place = visit.set_up.with_untracked(|s| s.place.clone());
+                    view::to_bench(&e.example(&place));
+                };
+                view! { <li class="known"><button type="button" on:click=again>{picture}<span>{settings.s(e.label())}</span></button></li> }.into_any()
             } else {
                 let label = move || settings.reader().f(W::WayHint, &[("hint", settings.t(e.hint()))]);
                 view! { <li><button type="button" aria-label=label aria-pressed=move || (hint.get() == Some(e)).to_string() on:click=move |_| hint.set(Some(e))>{picture}<b aria-hidden="true">"?"</b></button></li> }.into_any()

@@ -11,11 +11,6 @@ use crate::ui::shared::view;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
-/// The harness's card, as counted in the form.
-pub const HARNESS_CARD: usize = 5;
-/// The gear's.
-pub const GEAR_CARD: usize = 6;
-
 /// Opens a card and brings it into view.
 pub fn open_card(number: usize) {
     let all = if number == 0 { ".options" } else { ".layer .part" };

@@ -1,8 +1,9 @@
 //! The parts as lenses: while a set-up is chosen each shows what is seen, never whether it is right; while a part is
 //! in hand it is shown from near on the other side of the picture, with what stops it.
 
-use super::drawer::{GEAR_CARD, HARNESS_CARD, open_card};
+use super::drawer::open_card;
 use super::hand::{lens_words, part_name};
+use super::sentence::{GEAR_CARD, HARNESS_CARD};
 use super::stage::{Layer, WIDE_PX, letters_px, stage, style_of};
 use super::state::{Phase, bench};
 use crate::geometry::{Geometry, P, p};

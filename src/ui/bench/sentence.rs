@@ -1,11 +1,15 @@
 //! Today's set-up as words, each with the card that it opens.
 
-use super::drawer::HARNESS_CARD;
 use crate::rules::place;
 use crate::scenario::{HarnessFit, Scenario};
 use crate::texts::say::Reader;
 use crate::texts::{Key, Stage as S};
 use crate::units::{Quantity, Rounding};
+
+/// The harness's card, as counted in the form.
+pub const HARNESS_CARD: usize = 5;
+/// The gear's.
+pub const GEAR_CARD: usize = 6;
 
 /// The words of the sentence and the number of the card that each opens; 0 is the page's own settings.
 pub fn words(r: Reader, s: &Scenario) -> Vec<(String, usize)> {

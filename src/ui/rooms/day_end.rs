@@ -1,7 +1,7 @@
 //! How a working day ends: its minutes as the picture's hero, each with what a slip in it would have come to.
 
-use super::day::{Today, clock};
 use super::pair::{Clock, Panel, frame};
+use super::today::{Today, clock};
 use super::visit;
 use crate::physics::trace::{Outcome, Trace};
 use crate::practice::day::{JOBS, Risk, Shift, Stretch};

@@ -2,7 +2,7 @@
 //!
 //! A tap is heard, drawn and told in words: none of the three is needed for the others.
 
-use super::lesson::RoomBar;
+use super::bar::RoomBar;
 use super::{Visit, visit};
 use crate::geometry::{P, p};
 use crate::practice::framing::{

@@ -1,6 +1,7 @@
 //! One lesson: two set-ups that differ in one thing. Say where the boots of each stop, see both fall at a quarter of
 //! true speed, then the sentence by cause, the guess beside it and the two rows that differ most.
 
+use super::bar::RoomBar;
 use super::pair::{Clock, FlagField, Panel, boots_m, film_s, frame, moments};
 use super::visit;
 use crate::grade::report::Report;
@@ -43,18 +44,6 @@ fn close_up(l: Lesson, s: &Scenario) -> Option<Lens> {
         Lesson::AnchorGround | Lesson::AnchorChimney => Some(lens::of(Held::Anchor, s)),
         Lesson::AbsorberOrNot => Some(lens::link(s.lanyard.absorber.is_some())),
         _ => None,
-    }
-}
-
-/// The room's own bar: back, and what it is.
-#[component]
-pub fn RoomBar(back: W, to: Callback<()>, #[prop(into)] title: Signal<&'static str>) -> impl IntoView {
-    let settings = settings();
-    view! {
-        <div class="room-bar">
-            <button type="button" class="back" aria-label=settings.s(back) on:click=move |_| to.run(())><b aria-hidden="true" class="chevron"></b></button>
-            <h2 id="room-h" tabindex="-1">{title}</h2>
-        </div>
     }
 }
 

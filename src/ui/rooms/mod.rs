@@ -1,5 +1,6 @@
 //! The second module of the page: the rooms beside the bench. It is fetched when one is first opened.
 
+mod bar;
 mod crew;
 mod day;
 mod day_end;
@@ -12,6 +13,7 @@ mod pair;
 mod quiz;
 mod rescue;
 mod sheet;
+mod today;
 
 use self::crew::Crew;
 use self::day::Day;

@@ -1,7 +1,7 @@
 //! After the stop: the same hanging worker, people and gear that go where they work, and minutes that pass with the
 //! steps. What each step needs is the core's (`practice::rescue`); here it is seen.
 
-use super::lesson::RoomBar;
+use super::bar::RoomBar;
 use super::visit;
 use crate::geometry::{Geometry, P, p};
 use crate::physics::trace::Trace;

@@ -1,0 +1,17 @@
+//! The bar of a room that fills the window.
+
+use crate::texts::Room as W;
+use crate::ui::shared::settings::settings;
+use leptos::prelude::*;
+
+/// The room's own bar: back, and what it is.
+#[component]
+pub fn RoomBar(back: W, to: Callback<()>, #[prop(into)] title: Signal<&'static str>) -> impl IntoView {
+    let settings = settings();
+    view! {
+        <div class="room-bar">
+            <button type="button" class="back" aria-label=settings.s(back) on:click=move |_| to.run(())><b aria-hidden="true" class="chevron"></b></button>
+            <h2 id="room-h" tabindex="-1">{title}</h2>
+        </div>
+    }
+}

@@ -12,7 +12,7 @@ use super::{Gone, Scene};
 use crate::geometry::{DRING_SHARE, Geometry, P, p, taut_path};
 use crate::physics::ladder::{Footing, TIPS_RAD_S, stand};
 use crate::practice::houses::HouseKind;
-use crate::scenario::{Scenario, Stance};
+use crate::scenario::{Arrow, Scenario, Stance};
 use crate::studies::along_wall::Swing;
 use crate::units::G_M_S2;
 
@@ -338,6 +338,17 @@ impl<'a> Front<'a> {
             "case",
             closed(&case.all(&[(-0.08, -0.13), (0.08, -0.13), (0.08, 0.13), (-0.08, 0.13)])),
         ));
+        let up = if self.s.grab.arrow == Arrow::Up { 1.0 } else { -1.0 };
+        let arrow = [
+            (0.0, 0.09),
+            (0.05, 0.02),
+            (0.018, 0.02),
+            (0.018, -0.09),
+            (-0.018, -0.09),
+            (-0.018, 0.02),
+            (-0.05, 0.02),
+        ];
+        out.push(Shape::new("arrow", closed(&case.all(&arrow.map(|(x, y)| (x, y * up))))));
         out.push(Shape::new("dring", circle(ring, 0.055)));
     }
 }

@@ -31,7 +31,7 @@ words! {
     Lettering, "Text size", "Taille du texte";
     LetteringPage, "normal", "normale";
     LetteringRoom, "for a projector", "projecteur";
-    Options, "Rules, units", "Règles, unités";
+    Options, "Menu: pages, rules, units", "Menu : pages, règles, unités";
     SetUpHeading, "The set-up, from the anchor down", "Le montage, en partant de l’ancrage";
     SceneHeading, "The scene", "La scène";
     SceneRegion, "Drawing of the house in section", "Dessin de la maison en coupe";

@@ -84,14 +84,14 @@ words! {
     RescueCaution, "CAUTION: practise a rescue with a weight, never with a person hanging. This drill is only words and times. Your rescue plan and trained people say who may rescue, and how.", "ATTENTION : exercez un sauvetage avec un poids, jamais avec une personne suspendue. Cet exercice ne montre que des mots et des durées; le plan et des personnes formées disent qui peut sauver, et comment.";
     FramingCaution, "WARNING: this is a drawing of a site-nailed plate. Its maker and a competent person say whether one may be used, by whom and with which fasteners. Whoever sets it is protected another way: a lift, a scaffold, or a line over the ridge tied on the far side. When you step from ladder to roof, stay clipped to something the whole way: a second lanyard, or the grab moved over the eave before you let go.", "AVERTISSEMENT : ceci est un dessin d’une plaque clouée sur place. Sa notice et une personne compétente disent si elle peut servir, qui peut s’en servir et avec quelles attaches. La personne qui la pose est protégée autrement : nacelle, échafaudage, ou corde par-dessus le faîte attachée de l’autre côté. Quand vous passez de l’échelle au toit, restez accroché tout du long : un deuxième cordon, ou le coulisseau passé par-dessus l’avant-toit avant de lâcher.";
     ActCall, "Call for help", "Appeler les secours";
-    ActStraps, "Straps", "Sangles";
-    ActClimb, "Climb back", "Remonter seul";
-    ActLadder, "Ladder", "Échelle";
+    ActStraps, "Feet in straps", "Pieds aux sangles";
+    ActClimb, "Climbs back", "Remonte seul";
+    ActLadder, "Bring a ladder", "Dresser une échelle";
     ActLower, "Rescue kit", "Trousse de sauvetage";
-    ActHaul, "Pull up", "Hisser";
+    ActHaul, "Two pull up", "Hisser à deux";
     ActWait, "Wait for help", "Attendre les secours";
     RescueMinute, "minute {minute}", "minute {minute}";
-    RescueSix, "6: somebody there", "6 : quelqu’un là";
+    RescueSix, "aim: somebody there by 6", "but : quelqu’un là avant 6";
     RescueWhichPlan, "What plan does the crew have?", "Quel plan l’équipe a-t-elle?";
     RescueBare, "Without a plan?", "Et sans plan?";
     RescueBareDown, "The same steps without a plan: down at minute {minute}.", "Les mêmes gestes sans plan : en bas à la minute {minute}.";
@@ -119,6 +119,7 @@ words! {
     StepDone, "Done at minute {minute}.", "Fait à la minute {minute}.";
     RescueDown, "Down at minute {down}; somebody was there at minute {reached}.", "En bas à la minute {down}; quelqu’un était là à la minute {reached}.";
     RescueInTime, "Reached within the {contact} minutes.", "Auprès de la personne dans les {contact} minutes.";
+    RescueLateOnly, "Later than the {contact} minutes. What does not work costs its time.", "Plus tard que les {contact} minutes : ce qui ne marche pas prend aussi du temps.";
     RescueLate, "Later than the {contact} minutes. A plan read before the climb has the kit at hand, and what does not work costs time.", "Plus tard que les {contact} minutes : ce qui ne marche pas prend aussi du temps. Avec un plan lu avant de monter, la corde est sous la main.";
     RescueNoCall, "Nobody called the emergency services. Anyone who hung needs to be looked at.", "Personne n’a appelé les secours. Une personne qui est restée suspendue doit être examinée.";
     StrapsFrom, "Feet in the relief straps from minute {minute}: moving the legs keeps the blood going (common practice).", "Pieds dans les sangles dès la minute {minute} : les jambes font circuler le sang (pratique courante).";
@@ -133,7 +134,8 @@ words! {
     TaskFascia, "the fascia board", "la bordure de toit";
     TaskWindow, "a high window", "une fenêtre haute";
     TaskDormer, "a dormer’s side, from the roof", "la joue d’une lucarne, depuis le toit";
-    DayWhere, "The work is {anchor} along the wall from the anchor and {ladder} from the ladder. The grab is {grab} above the D-ring.", "Le travail est à {anchor} de l’ancrage le long du mur et à {ladder} de l’échelle. Le coulisseau est à {grab} au-dessus de l’anneau en D.";
+    DayWhere, "The work is {anchor} along the wall from the anchor and {ladder} from the ladder.", "Le travail est à {anchor} de l’ancrage le long du mur et à {ladder} de l’échelle.";
+    DayGrab, "Grab {offset} the D-ring.", "Coulisseau {offset} l’anneau en D.";
     LadderFar, "Too far to lean: the ladder is moved, {minutes} min.", "Trop loin pour se pencher : l’échelle est déplacée, {minutes} min.";
     DoGrab, "Move the grab up", "Monter le coulisseau";
     DoLook, "Look at bolt and latch", "Vérifier boulon et loquet";
@@ -145,7 +147,7 @@ words! {
     DayFound, "bolt {bolt}, latch {latch}", "boulon {bolt}, loquet {latch}";
     DayLooked, "You looked: {found}.", "Vous avez vérifié : {found}.";
     DaySlip, "{time}: a slip. This is the set-up that fell.", "{time} : une glissade. Voici le montage qui est tombé.";
-    DayHere, "The work is straight under the anchor, at the ladder. The grab is {grab} above the D-ring.", "Le travail est juste sous l’ancrage, à l’échelle. Le coulisseau est à {grab} au-dessus de l’anneau en D.";
+    DayHere, "The work is straight under the anchor, at the ladder.", "Le travail est juste sous l’ancrage, à l’échelle.";
     DayOver, "The shift is over, no slip came.", "La journée est finie, aucune glissade n’est venue.";
     DayCame, "You came down after {n} jobs.", "Vous êtes descendu après {n} tâches.";
     RiskHeld, "stopped, nothing critical", "arrêtée, rien de critique";

@@ -39,7 +39,7 @@ words! {
     Slow, "Slowly", "Au ralenti";
     Why, "Why?", "Pourquoi?";
     ChangeOne, "Change one", "Changer un point";
-    NothingHelps, "This gear cannot do it here: stop and ask.", "Ce montage ne suffit pas ici : arrêter et demander.";
+    NothingHelps, "No single change is enough here: stop and ask.", "Aucun changement seul ne suffit ici : arrêter et demander.";
     SetUpTab, "Set-up", "Montage";
     WallTab, "Along the wall", "Le long du mur";
     FrontTab, "From in front", "De face";

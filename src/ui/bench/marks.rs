@@ -230,7 +230,7 @@ impl Moment<'_> {
         } else if self.pane.width_px < 360.0 {
             String::new()
         } else {
-            self.r.f(S::FreeOfIt, &[("value", &self.len(t.free_fall_m, Rounding::Up))])
+            self.r.f(S::FreeOfIt, &[("value", &self.len(t.free_fall_m.min(drop_m), Rounding::Up))])
         };
         let line = self.r.f(S::Fell, &[("value", &self.len(drop_m, Rounding::Up))]);
         let at = self.pane.px(p(beside, (top + now.dring.y) / 2.0));

@@ -16,7 +16,7 @@ use crate::scene::labels::{Area, Wanted, along, place};
 use crate::scene::lens;
 use crate::texts::Key;
 use crate::texts::Room as W;
-use crate::texts::say::Reader;
+use crate::texts::say::{self, Reader};
 use crate::ui::shared::figure::{defs, still};
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::view::{self, View};
@@ -245,12 +245,8 @@ fn Working(today: Today) -> impl IntoView {
         let f = if wide {
             Frame { left_m: -half - 0.9, right_m: half + 0.9, bottom_m: ground - 0.4, top_m: g.ridge.y + 0.5 }
         } else {
-            Frame {
-                left_m: x - 2.6,
-                right_m: x + 2.6,
-                bottom_m: (g.eave.y - 3.2).max(ground - 0.4),
-                top_m: g.eave.y + 1.9,
-            }
+            let (low, high) = (g.soles.y.min(g.eave.y - 2.2) - 0.6, (g.dring.y + 1.4).max(g.eave.y + 1.9));
+            Frame { left_m: x - 2.6, right_m: x + 2.6, bottom_m: low.max(ground - 0.4), top_m: high }
         };
         Some(Pane { frame: f.fit(width_px / height_px, 0.5), width_px, height_px })
     });
@@ -272,10 +268,13 @@ fn Working(today: Today) -> impl IntoView {
         let mut gone_on = true;
         shift.update(|s| {
             if let Some(s) = s {
-                if how.look || how.look_again {
-                    looked.set(Some(s.minute));
-                }
+                let begun = s.minute;
                 slipped = s.work(how);
+                if how.look_again {
+                    looked.set(Some(s.minute.saturating_sub(s.log.last().map_or(0, |x| x.minutes))));
+                } else if how.look {
+                    looked.set(Some(begun));
+                }
                 gone_on = s.next().is_some();
             }
         });
@@ -328,21 +327,17 @@ fn JobWords(shift: RwSignal<Option<Shift>>) -> impl IntoView {
         let on_ladder = matches!(j.stance, Stance::Ladder { .. });
         let (to_anchor_m, to_ladder_m) = ((j.along_m - s.anchor_m).abs(), (j.along_m - s.ladder_m).abs());
         let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
-        let grab = s.arrived().grab.above_dring_m;
+        let grab = r.f(W::DayGrab, &[("offset", &say::offset(r, s.arrived().grab.above_dring_m))]);
         let here = to_anchor_m < 0.05 && (!on_ladder || to_ladder_m < 0.05);
         let whereat = r.f(
             if here { W::DayHere } else { W::DayWhere },
-            &[
-                ("anchor", &len(to_anchor_m)),
-                ("ladder", &len(if on_ladder { to_ladder_m } else { 0.0 })),
-                ("grab", &len(grab)),
-            ],
+            &[("anchor", &len(to_anchor_m)), ("ladder", &len(if on_ladder { to_ladder_m } else { 0.0 }))],
         );
         let far = (on_ladder && to_ladder_m > Shift::LEAN_M)
             .then(|| r.f(W::LadderFar, &[("minutes", &TAKES_MIN[2].to_string())]));
         Some(view! {
             <div class="job-words"><h3 id="day-job">{said(r, &s)}</h3>
-                <p class="figure-line">{whereat}" "{far}</p></div>
+                <p class="figure-line">{whereat}" "{grab}" "{far}</p></div>
         })
     }
 }

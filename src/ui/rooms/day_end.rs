@@ -3,6 +3,7 @@
 use super::pair::{Clock, Panel, frame};
 use super::today::{Today, clock};
 use super::visit;
+use crate::grade::report::Report;
 use crate::physics::trace::{Outcome, Trace};
 use crate::practice::day::{JOBS, Risk, Shift, Stretch};
 use crate::practice::houses::HouseKind;
@@ -10,7 +11,7 @@ use crate::rules::Severity;
 use crate::scenario::{Bolt, Latch, Weather};
 use crate::studies::along_wall::Swing;
 use crate::texts::Room as W;
-use crate::texts::say::Reader;
+use crate::texts::say::{self, Reader};
 use crate::ui::shared::asking;
 use crate::ui::shared::figure::decisive_s;
 use crate::ui::shared::front::front;
@@ -88,6 +89,8 @@ pub fn End(today: Today, start: Callback<()>) -> impl IntoView {
     let at = RwSignal::new(0_usize);
     let seen = RwSignal::new(None::<(usize, Seen)>);
     let clock_now = Clock::new();
+    // What the fall of the minute that is looked at would have been told by.
+    let why = RwSignal::new(None::<(usize, String)>);
     Effect::new(move |_| {
         if let (Some(s), Some(all)) = (today.shift.get(), today.risks.get()) {
             at.set(first_shown(&s, &all));
@@ -106,6 +109,8 @@ pub fn End(today: Today, start: Callback<()>) -> impl IntoView {
         // What lets go, or lands, does so in the section; what holds beside the anchor swings.
         asking::ask(Fall(set_up.clone()), move |answer| {
             let Some(t) = answer.ok().filter(|t| t.is_sound() && still_here()) else { return };
+            let told = Report::of(set_up.clone(), t.clone());
+            why.set(told.map(|rep| (i, say::headline(settings.reader_now(), &rep).sentence)));
             if x.offset_m <= ASIDE_M || t.outcome != Outcome::Stopped {
                 clock_now.stop();
                 clock_now.end_s.set(decisive_s(&t) + 0.25);
@@ -162,7 +167,7 @@ pub fn End(today: Today, start: Callback<()>) -> impl IntoView {
         <section class="strip day-strip end">
             <Head today=today />
             <Hero today=today at=at />
-            <Picked today=today at=at />
+            <Picked today=today at=at why=why />
             <div class="next">
                 <Show when=can_play><button type="button" id="day-play" on:click=move |_| if clock_now.runs.get_untracked() { clock_now.stop() } else { clock_now.play() }>{play_words}</button></Show>
                 <button type="button" id="day-see" on:click=to_bench>{settings.s(W::SeeFall)}</button>
@@ -183,7 +188,9 @@ fn Head(today: Today) -> impl IntoView {
         let r = settings.reader();
         let n = s.done.to_string();
         let line = if s.slipped {
-            r.f(W::DaySlip, &[("time", &clock(r, s.minute))])
+            let came = today.risks.with(|all| all.as_ref().and_then(|all| all.last().copied()));
+            let came = came.map_or(String::new(), |k| format!(" {}.", r.t(risk(k).0)));
+            format!("{}{came}", r.f(W::DaySlip, &[("time", &clock(r, s.minute))]))
         } else if s.done == JOBS {
             r.t(W::DayOver).to_owned()
         } else if s.minute >= s.home_min {
@@ -201,7 +208,12 @@ fn Head(today: Today) -> impl IntoView {
             r.f(W::DayBad, &[("bad", &minutes(true).to_string()), ("all", &minutes(false).to_string())]);
         let windy = s.windy_min();
         let wind = (windy > 0).then(|| r.f(W::DayWindy, &[("minutes", &windy.to_string())]));
-        let severity = if minutes(true) == 0 && windy == 0 { Severity::Good } else { Severity::Major };
+        let ended_badly = s.slipped && all.last().is_some_and(|k| k.is_bad());
+        let severity = match (ended_badly, minutes(true) == 0 && windy == 0) {
+            (true, _) => Severity::Critical,
+            (_, true) => Severity::Good,
+            _ => Severity::Major,
+        };
         Some(view! {
             <div class="head">{mark(severity)}<div class="told-lines"><p class="sentence" id="day-end" tabindex="-1">{total}</p>
                 <p class="figure-line">{line}" "{wind}</p></div></div>
@@ -269,7 +281,7 @@ fn Hero(today: Today, at: RwSignal<usize>) -> impl IntoView {
 
 /// The stretch that is looked at, in words.
 #[component]
-fn Picked(today: Today, at: RwSignal<usize>) -> impl IntoView {
+fn Picked(today: Today, at: RwSignal<usize>, why: RwSignal<Option<(usize, String)>>) -> impl IntoView {
     let settings = settings();
     move || {
         let (s, all) = (today.shift.get()?, today.risks.get()?);
@@ -284,9 +296,11 @@ fn Picked(today: Today, at: RwSignal<usize>) -> impl IntoView {
                 ("risk", r.t(risk(k).0)),
             ],
         );
-        let why = causes(r, &x).join(", ");
-        let why = if why.is_empty() { String::new() } else { format!(" ({why})") };
-        Some(view! { <p class="picked" role="status">{told}{why}</p> })
+        let seen = causes(r, &x).join(", ");
+        let seen = if seen.is_empty() { String::new() } else { format!(" ({seen})") };
+        // Which rule it was, where it was a rule.
+        let rule = why.get().filter(|w| w.0 == at.get() && k != Risk::Held).map(|w| format!(" {}", w.1));
+        Some(view! { <p class="picked" role="status">{told}{seen}"."{rule}</p> })
     }
 }
 

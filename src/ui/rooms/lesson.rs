@@ -27,6 +27,8 @@ use std::sync::Arc;
 
 /// One of the three answers where heights are not asked.
 const ANSWERS: [Better; 3] = [Better::First, Better::Second, Better::Alike];
+/// So long an event's word stands, s.
+const WORD_S: f64 = 0.3;
 const LETTERS: [&str; 2] = ["A", "B"];
 
 fn name(b: Better, r: say::Reader) -> String {
@@ -266,7 +268,7 @@ fn Told(
             .filter_map(|(t, letter)| {
                 let (k, _) = moments(t)
                     .into_iter()
-                    .filter(|(_, at_s)| *at_s <= now_s + 1e-9)
+                    .filter(|(_, at_s)| *at_s <= now_s + 1e-9 && *at_s > now_s - WORD_S)
                     .max_by(|a, b| a.1.total_cmp(&b.1))?;
                 Some(format!("{letter}{}{}", r.colon(), r.t(k.label())))
             })
@@ -401,7 +403,7 @@ pub fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> imp
         let (line, words) = swings_told(settings, &straight, &w, said.get_untracked()?);
         Some(view! {
             <div class="result"><div class="told-lines"><p class="sentence" id="lesson-told" tabindex="-1">{line}</p><p class="compare">{words}</p></div>
-                <p>{settings.s(Lesson::AlongTheWall.principle())}</p><p class="source">{settings.s(Lesson::AlongTheWall.principle_source())}</p>
+                <p class="hint">{settings.s(Key::FrontLegend)}</p><p>{settings.s(Lesson::AlongTheWall.principle())}</p><p class="source">{settings.s(Lesson::AlongTheWall.principle_source())}</p>
                 <div class="next"><button type="button" class="main" id="all-lessons" on:click=move |_| open.set(None)>{settings.s(W::LessonsHeading)}</button></div></div>
         })
     };

@@ -88,15 +88,16 @@ impl Clock {
     }
 }
 
-/// So long both falls are looked at: a little past what decides the later one, s.
+/// So long both falls are looked at: until just past what decides the later one, s.
 pub fn film_s(falls: &Fallen) -> f64 {
-    decisive_s(&falls.0).max(decisive_s(&falls.1)) + 0.25
+    decisive_s(&falls.0).max(decisive_s(&falls.1)) + 0.05
 }
 
 /// Named moments of a fall that matter for comparing, and when, s.
 pub fn moments(t: &Trace) -> Vec<(EventKind, f64)> {
     use EventKind as E;
     [
+        E::Lowest,
         E::Taut,
         E::GrabRuns,
         E::OffRope,
@@ -104,7 +105,6 @@ pub fn moments(t: &Trace) -> Vec<(EventKind, f64)> {
         E::RopeBreaks,
         E::LinkBreaks,
         E::StrikesGround,
-        E::Lowest,
     ]
     .into_iter()
     .filter_map(|k| t.time_of(k).map(|at_s| (k, at_s)))
@@ -171,8 +171,15 @@ pub fn Panel(
     let words = move || set_up.with_value(|s| say::state(settings.reader(), s).join(" "));
     let dashes = move || {
         let y = other_low.get()?;
-        let d = line(&[p(frame.left_m - 3.0, y), p(frame.right_m + 3.0, y)]);
-        Some(view! { <path class="other-low" d=d /> })
+        let own = fall.get().map(|t| t.lowest_point_m)?;
+        let at = |y: f64| line(&[p(frame.left_m - 3.0, y), p(frame.right_m + 3.0, y)]);
+        let other = if letter == "A" { "B" } else { "A" };
+        // Two names on one line would hide each other.
+        let apart = (y - own).abs() > 0.35;
+        let name = |y: f64, text: &'static str| view! { <text class="low-name" transform="scale(1,-1)" x=cm(frame.left_m + 0.06) y=cm(-y - 0.06)>{text}</text> };
+        Some(
+            view! { <path class="other-low" d=at(y) /><path class="own-low" d=at(own) />{name(own, letter)}{apart.then(|| name(y, other))} },
+        )
     };
     let lens = lens.map(|all| {
         let paths = all.into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
@@ -206,14 +213,14 @@ pub fn Panel(
         let f = flag?;
         let y = f.get();
         let value = settings.reader().q(Quantity::Length, y, Rounding::Nearest);
-        // Once it is locked it steps back from the body.
+        // Once it is locked it steps back from the body: a stump on the right.
         let right = frame.right_m;
-        let from = if open.get() { frame.left_m + 0.5 } else { right - 0.45 };
+        let from = if open.get() { frame.left_m + 0.5 } else { right - 0.22 };
         let d = line(&[p(from, y), p(right, y)]);
         Some(view! {
             <g class="pair-flag" class:open=move || open.get()>
                 <path class="pole" d=d transform="scale(1,-1)" />
-                <text x=cm(right - 0.06) y=cm(-y + 0.3) text-anchor="end">{value}</text>
+                {open.get().then(|| view! { <text x=cm(right - 0.06) y=cm(-y + 0.3) text-anchor="end">{value}</text> })}
             </g>
         })
     };

@@ -110,6 +110,15 @@ fn own_limit(set_up: &Scenario) -> Option<&'static crate::rules::Limit> {
     crate::rules::place(&set_up.place)?.limit(crate::rules::LimitKind::RescueMinutes)
 }
 
+/// In time or late; of a plan that was read nobody is told that it should have been.
+fn late_words(in_time: bool, plan: RescuePlan) -> W {
+    match (in_time, plan) {
+        (true, _) => W::RescueInTime,
+        (false, RescuePlan::Written) => W::RescueLateOnly,
+        (false, _) => W::RescueLate,
+    }
+}
+
 /// The same steps with another plan.
 fn again(taken: &[(Step, u32)], h: &Hanging, plan: RescuePlan) -> Drill {
     let mut d = Drill::default();
@@ -162,6 +171,13 @@ fn moving(c: &Case, d: &Drill, last: Option<Step>) -> Vec<Shape> {
     let down = d.down_min.is_some();
     let body = ["limb", "boot", "face", "feature", "helmet", "strap", "hand", "dring", "hook"];
     let mut out = figure(&q, &c.set_up, g);
+    // A ladder that slid or tipped lies on the grass.
+    if !c.hangs.ladder_stands {
+        out.retain(|s| !s.class.starts_with("rail") && s.class != "rung" && s.class != "shoe");
+        let long_m = g.ladder.foot.dist(g.ladder.tip);
+        let (a, b) = (ground(foot + 0.6), ground(foot + 0.6 + long_m));
+        out.extend(ladder(p(a.x, a.y + 0.05), p(b.x, b.y + 0.05)));
+    }
     if down {
         out.retain(|s| !body.iter().any(|b| s.class.starts_with(b)));
         out.extend(person(ground(foot + 0.9), 1.0, Doing::Sits));
@@ -349,7 +365,7 @@ fn Down(
             <div class="result" id="rescue-end" role="status">
                 <div class="head">{mark(if fine { Severity::Good } else { Severity::Major })}
                     <div class="told-lines"><p class="sentence">{r.f(W::RescueDown, &[("down", &down.to_string()), ("reached", &reached.to_string())])}</p>
-                    <p class="figure-line">{r.f(if in_time { W::RescueInTime } else { W::RescueLate }, &[("contact", &contact)])}</p>
+                    <p class="figure-line">{r.f(late_words(in_time, c.set_up.plan.rescue), &[("contact", &contact)])}</p>
                     {own.map(|(_, t)| view! { <p class="figure-line">{t}</p> })}
                     {d.called_min.is_none().then(|| view! { <p class="compare">{r.t(W::RescueNoCall)}</p> })}
                     {without.map(|t| view! { <p class="compare" id="bare-told">{t}</p> })}</div></div>
@@ -383,6 +399,7 @@ pub fn Rescue() -> impl IntoView {
     let plan = RwSignal::new(None::<RescuePlan>);
     let number = RwSignal::new(0_usize);
     let minute = RwSignal::new(0.0_f64);
+    let turn = StoredValue::new(0_u32);
     let size = RwSignal::new((0.0, 0.0));
     let last = Signal::derive(move || drill.with(|d| d.taken.last().map(|t| t.0)));
     let pane = Memo::new(move |_| {
@@ -402,6 +419,7 @@ pub fn Rescue() -> impl IntoView {
         let n = number.get_untracked();
         drill.set(Drill::default());
         hindered.set(vec![]);
+        turn.update_value(|t| *t += 1);
         minute.set(0.0);
         if n == 0 {
             let mut mine = now;
@@ -427,7 +445,7 @@ pub fn Rescue() -> impl IntoView {
         let to = f64::from(d.minute);
         drill.set(d.clone());
         hindered.update(|all| all.push(h));
-        pass(minute, to);
+        pass(minute, turn, to);
         let r = settings.reader_now();
         let done = r.f(W::StepDone, &[("minute", &d.minute.to_string())]);
         visit.said.set(format!("{}. {}", r.t(step.label()), h.map_or(done, |h| why(r, h))));
@@ -477,27 +495,27 @@ pub fn Rescue() -> impl IntoView {
     }
 }
 
-/// Minutes pass in sight; at once for who asked for less motion.
-fn pass(minute: RwSignal<f64>, to: f64) {
+/// Minutes pass in sight; at once for who asked for less motion. A later call, or a new drill, ends an earlier one.
+fn pass(minute: RwSignal<f64>, turn: StoredValue<u32>, to: f64) {
+    turn.update_value(|t| *t += 1);
     if view::wants_less_motion() {
         return minute.set(to);
     }
-    fn frame(minute: RwSignal<f64>, to: f64, last_ms: f64) {
+    fn frame(minute: RwSignal<f64>, (turn, mine): (StoredValue<u32>, u32), to: f64, last_ms: f64) {
         request_animation_frame(move || {
             let now_ms = window().performance().map_or(last_ms, |p| p.now());
-            let Some(now) = minute.try_get_untracked() else { return };
-            // Begun anew, or gone on.
-            if now > to {
+            let Some(now) = minute.try_get_untracked().filter(|_| turn.try_get_value() == Some(mine)) else {
                 return;
-            }
+            };
             let next = (now + ((now_ms - last_ms) / 1e3).min(0.1) * MIN_A_SECOND).min(to);
             minute.set(next);
             if next < to {
-                frame(minute, to, now_ms);
+                frame(minute, (turn, mine), to, now_ms);
             }
         });
     }
-    frame(minute, to, window().performance().map_or(0.0, |p| p.now()));
+    let now_ms = window().performance().map_or(0.0, |p| p.now());
+    frame(minute, (turn, turn.get_value()), to, now_ms);
 }
 
 /// What can be done: at its part on a wide picture, in two columns under a narrow one.

@@ -6,7 +6,7 @@
   const allowed = (e) => e.getClientRects().length && !e.disabled && e.type !== "file"
     && !e.matches("#clear-sure, #print, .sheet-of, .write, .skip, a[download], a[href^=http]");
   setInterval(() => {
-    const all = [...document.querySelectorAll("button, input, select, summary, textarea, .drawing, svg.map, svg.roofstrip")].filter(allowed);
+    const all = [...document.querySelectorAll("button, input, select, summary, textarea, .drawing, svg.map, svg.roof-view, .pair-pane, [role=spinbutton]")].filter(allowed);
     if (!all.length) return;
     const e = all[pick(all.length)];
     window.randomSteps += 1;
@@ -19,9 +19,12 @@
       e.value = ["", "2026-05-01", "2031-12-31"][pick(3)]; say("input"); say("change");
     } else if (e.matches("input[type=text], textarea")) {
       e.value = ["", "7", "-1e9", "abc", "3,5", "99999999999", "=1+1", "0.0001"][pick(8)]; say("input"); say("change");
-    } else if (e.matches("svg")) {
+    } else if (e.matches("[role=spinbutton]")) {
+      e.dispatchEvent(new KeyboardEvent("keydown", { bubbles: true, key: ["ArrowUp", "PageDown", "PageUp", "Home"][pick(4)] }));
+    } else if (e.matches("svg, .pair-pane")) {
       const b = e.getBoundingClientRect();
       const at = { bubbles: true, clientX: b.left + pick(1000) / 1000 * b.width, clientY: b.top + pick(1000) / 1000 * b.height };
+      for (const k of ["pointerdown", "pointermove", "pointerup"]) if (!e.matches(".drawing")) e.dispatchEvent(new PointerEvent(k, { ...at, pointerId: 1 }));
       e.dispatchEvent(new MouseEvent("click", at));
       e.dispatchEvent(new KeyboardEvent("keydown", { bubbles: true, key: ["ArrowLeft", "PageDown", "Home", " "][pick(4)] }));
     } else {

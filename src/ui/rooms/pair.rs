@@ -46,10 +46,10 @@ impl Clock {
         Clock { now_s: RwSignal::new(0.0), end_s: RwSignal::new(1.0), runs: RwSignal::new(false), turn }
     }
 
-    /// Stops where it is.
+    /// Stops where it is. Whoever was waiting for it may be gone, and then it does nothing.
     pub fn stop(self) {
-        self.turn.update_value(|t| *t += 1);
-        self.runs.set(false);
+        self.turn.try_update_value(|t| *t += 1);
+        let _ = self.runs.try_set(false);
     }
 
     /// Goes to a time, s, and stays.
@@ -61,13 +61,15 @@ impl Clock {
     /// Runs from the slip at a quarter of true speed; for who asked for less motion it goes to the end.
     pub fn play(self) {
         self.stop();
+        let (Some(mine), Some(end_s)) = (self.turn.try_get_value(), self.end_s.try_get_untracked()) else {
+            return;
+        };
         if view::wants_less_motion() {
-            return self.now_s.set(self.end_s.get_untracked());
+            return self.now_s.set(end_s);
         }
         self.now_s.set(0.0);
         self.runs.set(true);
-        let now_ms = window().performance().map_or(0.0, |p| p.now());
-        self.frame(self.turn.get_value(), now_ms);
+        self.frame(mine, window().performance().map_or(0.0, |p| p.now()));
     }
 
     fn frame(self, mine: u32, last_ms: f64) {

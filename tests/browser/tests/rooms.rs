@@ -294,6 +294,29 @@ async fn along_the_wall_is_a_lesson_and_progress_can_be_cleared() -> Res {
     finish(page).await
 }
 
+/// A bug: a lesson locked and left at once ended the rooms when its falls came.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_lesson_left_before_its_falls_come_ends_nothing() -> Res {
+    let page = Page::open_at(LAPTOP, "#lessons").await?;
+    for room in ["#quiz", "#day", ""] {
+        page.js("location.hash = '#lessons'").await?;
+        page.click("#lesson-8").await?;
+        page.click(".flag-field .step").await?;
+        page.js(&format!("document.querySelector('#lock').click(); location.hash = '{room}'")).await?;
+        tokio::time::sleep(std::time::Duration::from_millis(1500)).await;
+        assert!(page.driver.find_all(By::Css("#ended")).await?.is_empty(), "ended on the way to {room}");
+    }
+    // Another fall while the minutes of the last still pass begins at nought.
+    page.js("location.hash = '#rescue'").await?;
+    page.click(".plan-of").await?;
+    page.click("[data-step=Call]").await?;
+    page.click("[data-step=Wait]").await?;
+    page.click("#rescue-next").await?;
+    tokio::time::sleep(std::time::Duration::from_millis(1200)).await;
+    assert_eq!(page.text(".minute-plate").await?, "minute 0");
+    finish(page).await
+}
+
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn the_rooms_are_clean_and_fit_a_small_phone() -> Res {
     let axe = axe()?;

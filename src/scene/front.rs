@@ -180,6 +180,15 @@ impl<'a> Front<'a> {
             }
             _ => {}
         }
+        // A deck before the wall, where there is one.
+        if let Some((_, _, top)) = g.obstacle {
+            out.push(Shape::new("timber", rect(p(-self.half_m, top), p(self.half_m, top - 0.14))));
+            let posts: String = (0..=6)
+                .map(|i| self.half_m * (f64::from(i) / 3.0 - 1.0))
+                .map(|x| rect(p(x - 0.05, top - 0.14), p(x + 0.05, ground)))
+                .collect();
+            out.push(Shape::new("timber", posts));
+        }
         out.push(Shape::new(
             "gutter",
             rect(p(-self.half_m - 0.35, eave - 0.13), p(self.half_m + 0.35, eave)),

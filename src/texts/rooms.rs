@@ -117,6 +117,7 @@ words! {
     HinderReach, "Nothing to hold: the nearest rung or eave is {value} away.", "Rien à saisir : le barreau ou l’avant-toit le plus proche est à {value}.";
     HinderNobody, "Nobody was called. Five minutes are gone.", "Personne n’a été appelé. Cinq minutes de perdues.";
     StepDone, "Done at minute {minute}.", "Fait à la minute {minute}.";
+    RescueSelf, "Back on ladder or roof alone at minute {down}.", "De retour seul sur l’échelle ou le toit à la minute {down}.";
     RescueDown, "Down at minute {down}; somebody was there at minute {reached}.", "En bas à la minute {down}; quelqu’un était là à la minute {reached}.";
     RescueInTime, "Reached within the {contact} minutes.", "Auprès de la personne dans les {contact} minutes.";
     RescueLateOnly, "Later than the {contact} minutes. What does not work costs its time.", "Plus tard que les {contact} minutes : ce qui ne marche pas prend aussi du temps.";
@@ -134,6 +135,7 @@ words! {
     TaskFascia, "the fascia board", "la bordure de toit";
     TaskWindow, "a high window", "une fenêtre haute";
     TaskDormer, "a dormer’s side, from the roof", "la joue d’une lucarne, depuis le toit";
+    DayOnRoof, "The work is on the roof, {anchor} along the wall from the anchor.", "Le travail est sur le toit, à {anchor} de l’ancrage le long du mur.";
     DayWhere, "The work is {anchor} along the wall from the anchor and {ladder} from the ladder.", "Le travail est à {anchor} de l’ancrage le long du mur et à {ladder} de l’échelle.";
     DayGrab, "Grab {offset} the D-ring.", "Coulisseau {offset} l’anneau en D.";
     LadderFar, "Too far to lean: the ladder is moved, {minutes} min.", "Trop loin pour se pencher : l’échelle est déplacée, {minutes} min.";
@@ -329,6 +331,7 @@ words! {
     LessonMoveFirst, "First move a flag", "Bougez d’abord un fanion";
     LessonGo, "Let both go", "Lâcher les deux";
     LessonRuns, "Both fall, four times slower.", "Les deux tombent, quatre fois plus lentement.";
+    LessonGapTurned, "You said {said}, the other way round. It was {real}.", "Vous disiez {said}, dans l’autre sens. C’était {real}.";
     LessonGap, "You said {said} between them. It was {real}.", "Vous disiez {said} d’écart. C’était {real}.";
     LessonNumber, "Lesson {number}", "Leçon {number}";
     CardMinutes, "{minutes} min", "{minutes} min";

@@ -12,6 +12,7 @@ use crate::texts::Room as W;
 use crate::texts::say::Reader;
 use crate::ui::shared::asking;
 use crate::ui::shared::settings::{Settings, settings};
+use crate::ui::shared::view;
 use crate::units::date;
 use crate::worker::questions::{ReadNames, Reopen, Reopened, TakeIn, Writing};
 use leptos::prelude::*;
@@ -387,8 +388,9 @@ fn ClearCard() -> impl IntoView {
                 <button type="button" id="clear" on:click=move |_| sure.set(true)>{settings.s(W::ClearDevice)}</button>
             }>
                 <div class="row buttons">
-                    <button type="button" class="main" id="clear-sure" on:click=move |_| { sure.set(false); desk.note.set(Note::None); desk.clear() }>{settings.s(W::ClearSure)}</button>
+                    // Where the first button stood, a second click does nothing.
                     <button type="button" on:click=move |_| sure.set(false)>{settings.s(W::ClearNot)}</button>
+                    <button type="button" class="main" id="clear-sure" on:click=move |ev| if !view::is_second(&ev) { sure.set(false); desk.note.set(Note::None); desk.clear() }>{settings.s(W::ClearSure)}</button>
                 </div>
             </Show>
         </section>

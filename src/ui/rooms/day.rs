@@ -262,7 +262,10 @@ fn Working(today: Today) -> impl IntoView {
         Some(view! { {still(house)}{still(would)}<g transform=shift_to>{still(moving)}</g> })
     };
     let words = move || shift.with(|s| s.as_ref().map_or(String::new(), |s| said(settings.reader(), s)));
-    let work = move |_| {
+    let work = move |ev: web_sys::MouseEvent| {
+        if view::is_second(&ev) {
+            return;
+        }
         let how = before.get_untracked();
         let mut slipped = false;
         let mut gone_on = true;
@@ -330,13 +333,17 @@ fn JobWords(shift: RwSignal<Option<Shift>>) -> impl IntoView {
         let grab = r.f(W::DayGrab, &[("offset", &say::offset(r, s.arrived().grab.above_dring_m))]);
         let here = to_anchor_m < 0.05 && (!on_ladder || to_ladder_m < 0.05);
         let whereat = r.f(
-            if here { W::DayHere } else { W::DayWhere },
+            match (on_ladder, here) {
+                (false, _) => W::DayOnRoof,
+                (true, true) => W::DayHere,
+                (true, false) => W::DayWhere,
+            },
             &[("anchor", &len(to_anchor_m)), ("ladder", &len(if on_ladder { to_ladder_m } else { 0.0 }))],
         );
         let far = (on_ladder && to_ladder_m > Shift::LEAN_M)
             .then(|| r.f(W::LadderFar, &[("minutes", &TAKES_MIN[2].to_string())]));
         Some(view! {
-            <div class="job-words"><h3 id="day-job">{said(r, &s)}</h3>
+            <div class="job-words"><h3 id="day-job" tabindex="-1">{said(r, &s)}</h3>
                 <p class="figure-line">{whereat}" "{grab}" "{far}</p></div>
         })
     }
@@ -470,6 +477,10 @@ fn DayActs(
 ) -> impl IntoView {
     let (visit, settings) = (visit(), settings());
     let toggle = move |a: Act| {
+        // What was seen cannot be unseen: the look's minute is spent.
+        if a == Act::Look && before.with_untracked(|b| b.look) {
+            return;
+        }
         before.update(|b| a.turn(b));
         let r = settings.reader_now();
         let on = before.with_untracked(|b| a.is_on(b));

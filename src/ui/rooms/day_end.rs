@@ -139,10 +139,13 @@ pub fn End(today: Today, start: Callback<()>) -> impl IntoView {
                 Some(view! { <Panel letter="" set_up=x.set_up frame=f lens=None clock=clock_now fall=fall flag=None other_low=none open=shut /> }.into_any())
             }
             Seen::Front(w) => {
+                // The offset is the work's own: the lean is in it.
+                let mut upright = x.set_up.clone();
+                upright.ladder.reach_out_m = 0.0;
                 let r = settings.reader();
                 let words =
-                    r.f(W::CauseSide, &[("value", &r.q(Quantity::Length, w.offset_m, Rounding::Nearest))]);
-                Some(view! { <div class="pair-pane">{front(&x.set_up, w.offset_m, Some(&w), (None, None), words)}</div> }.into_any())
+                    r.f(W::CauseSide, &[("value", &r.q(Quantity::Length, x.offset_m, Rounding::Nearest))]);
+                Some(view! { <div class="pair-pane">{front(&upright, x.offset_m, Some(&w), (None, None), words)}</div> }.into_any())
             }
         }
     };
@@ -170,8 +173,8 @@ pub fn End(today: Today, start: Callback<()>) -> impl IntoView {
             <Picked today=today at=at why=why />
             <div class="next">
                 <Show when=can_play><button type="button" id="day-play" on:click=move |_| if clock_now.runs.get_untracked() { clock_now.stop() } else { clock_now.play() }>{play_words}</button></Show>
-                <button type="button" id="day-see" on:click=to_bench>{settings.s(W::SeeFall)}</button>
-                <button type="button" id="day-same" on:click=move |_| start.run(())>{settings.s(W::DaySame)}</button>
+                <Show when=move || today.shift.with(|s| s.as_ref().is_some_and(|s| !s.log.is_empty()))><button type="button" id="day-see" on:click=to_bench>{settings.s(W::SeeFall)}</button></Show>
+                <button type="button" id="day-same" on:click=move |_| { today.same(); start.run(()); view::to_view("day-job") }>{settings.s(W::DaySame)}</button>
                 <button type="button" class="main" id="day-new" on:click=move |_| { today.seed.set(super::desk::fresh_seed() % 1000); start.run(()) }>{settings.s(W::DayAgain)}</button>
             </div>
             <Other today=today start=start />
@@ -206,6 +209,10 @@ fn Head(today: Today) -> impl IntoView {
         };
         let total =
             r.f(W::DayBad, &[("bad", &minutes(true).to_string()), ("all", &minutes(false).to_string())]);
+        // Nothing was worked: nothing could have ended badly.
+        if minutes(false) == 0 {
+            return Some(view! { <p class="sentence" id="day-end" tabindex="-1">{line}</p> }.into_any());
+        }
         let windy = s.windy_min();
         let wind = (windy > 0).then(|| r.f(W::DayWindy, &[("minutes", &windy.to_string())]));
         let ended_badly = s.slipped && all.last().is_some_and(|k| k.is_bad());
@@ -229,6 +236,8 @@ fn Hero(today: Today, at: RwSignal<usize>) -> impl IntoView {
         let n = today.shift.with_untracked(|s| s.as_ref().map_or(0, |s| s.log.len())) as i32;
         at.update(|i| *i = (*i as i32 + by).clamp(0, (n - 1).max(0)) as usize);
     };
+    // By key the focus goes along.
+    let follow = move || view::focus_on(format!("risk-{}", at.get_untracked()), "day-end");
     let blocks = move || {
         let (s, all) = (today.shift.get()?, today.risks.get()?);
         let r = settings.reader();
@@ -256,7 +265,7 @@ fn Hero(today: Today, at: RwSignal<usize>) -> impl IntoView {
                     );
                     let wide = f64::from(x.minutes) / whole > 0.06;
                     let on = move || (at.get() == i).to_string();
-                    view! { <button type="button" class=format!("risk {class}") aria-label=label aria-pressed=on tabindex=move || if at.get() == i { "0" } else { "-1" } prop:style=style on:click=move |_| at.set(i)>{wide.then(|| view! { <span aria-hidden="true">{x.job + 1}</span> })}</button> }
+                    view! { <button type="button" class=format!("risk {class}") id=format!("risk-{i}") aria-label=label aria-pressed=on tabindex=move || if at.get() == i { "0" } else { "-1" } prop:style=style on:click=move |_| at.set(i)>{wide.then(|| view! { <span aria-hidden="true">{x.job + 1}</span> })}</button> }
                 })
                 .collect_view(),
         )
@@ -270,8 +279,8 @@ fn Hero(today: Today, at: RwSignal<usize>) -> impl IntoView {
         <div class="hero-row">
             <button type="button" class="step" aria-label=settings.s(W::DayEarlier) on:click=move |_| step(-1)>"‹"</button>
             <div class="hero-box"><div class="hero shiftline" role="group" on:keydown=move |ev| match ev.key().as_str() {
-                "ArrowLeft" => { ev.prevent_default(); step(-1) }
-                "ArrowRight" => { ev.prevent_default(); step(1) }
+                "ArrowLeft" => { ev.prevent_default(); step(-1); follow() }
+                "ArrowRight" => { ev.prevent_default(); step(1); follow() }
                 _ => {}
             }>{blocks}</div>{ends}</div>
             <button type="button" class="step" aria-label=settings.s(W::DayLater) on:click=move |_| step(1)>"›"</button>

@@ -89,7 +89,10 @@ fn compared(r: say::Reader, said: Said, x: &Trace, y: &Trace) -> String {
     match said {
         Said::Boots(a, b) => {
             let len = |m: f64| r.q(Quantity::Length, m.abs(), Rounding::Nearest);
-            r.f(W::LessonGap, &[("said", &len(a - b)), ("real", &len(x.lowest_point_m - y.lowest_point_m))])
+            let real = x.lowest_point_m - y.lowest_point_m;
+            // The right distance the wrong way round is no near miss.
+            let key = if (a - b) * real < 0.0 { W::LessonGapTurned } else { W::LessonGap };
+            r.f(key, &[("said", &len(a - b)), ("real", &len(x.lowest_point_m - y.lowest_point_m))])
         }
         Said::Better(guess) => {
             let came = better(x, y);
@@ -140,6 +143,7 @@ pub fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Le
             Said::Better(which.get_untracked().unwrap_or(Better::Alike))
         };
         said.set(Some(guess));
+        view::to_view("skip");
         asking::ask(Fall(a), move |first| {
             asking::ask(Fall(b), move |second| match (first, second) {
                 (Ok(x), Ok(y)) if x.is_sound() && y.is_sound() => {
@@ -198,7 +202,7 @@ pub fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Le
     let pair = StoredValue::new(pair);
     view! {
         <div class="lesson-room">
-            <RoomBar back=W::LessonsHeading to=Callback::new(move |()| open.set(None)) title=settings.s(lesson.label()) />
+            <RoomBar back=W::LessonsHeading to=Callback::new(move |()| { open.set(None); view::to_view("landing-h") }) title=settings.s(lesson.label()) />
             <div class="pair-panes" class:seen=move || told.get()>{panels}</div>
             <section class="strip lesson-strip">
                 <Show when=move || said.get().is_none()>
@@ -409,7 +413,7 @@ pub fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> imp
     };
     view! {
         <div class="lesson-room">
-            <RoomBar back=W::LessonsHeading to=Callback::new(move |()| open.set(None)) title=settings.s(Lesson::AlongTheWall.label()) />
+            <RoomBar back=W::LessonsHeading to=Callback::new(move |()| { open.set(None); view::to_view("landing-h") }) title=settings.s(Lesson::AlongTheWall.label()) />
             <div class="pair-panes one">{picture}</div>
             <section class="strip lesson-strip">
                 <Show when=move || swing.with(Option::is_none)>

@@ -104,6 +104,9 @@ pub fn Lessons() -> impl IntoView {
     let open = RwSignal::new(store::noted_lesson());
     store::note_lesson(None);
     let done = RwSignal::new(store::load_lessons());
+    view::on_window(view::AGAIN, move || {
+        let _ = open.try_set(None);
+    });
     view! {
         <main class="page lessons">
             {move || match open.get() {
@@ -153,7 +156,7 @@ fn Landing(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl 
     let today = front(&Scenario::default(), 1.0, None, (None, None), String::new());
     view! {
         <div class="landing">
-            <h2 class="vh">{settings.s(W::LessonsHeading)}</h2>
+            <h2 class="vh" id="landing-h" tabindex="-1">{settings.s(W::LessonsHeading)}</h2>
             <section class="today-card"><div class="today-still" aria-hidden="true">{today}</div>
                 <div class="today-line"><p><strong>{settings.s(W::DayToday)}</strong><small>{settings.s(W::DayTodayLine)}</small></p>
                 <button type="button" class="main" id="to-day" on:click=move |_| view::go(View::Day)>{settings.s(W::DayGo)}</button></div></section>

@@ -306,7 +306,7 @@ fn Question() -> impl IntoView {
                             {given.map(|g| chosen(&q, &g))}
                             {(!q.set_ups.is_empty()).then(|| view! { <SetUps q=q.clone() /> })}
                         </div>
-                        <div class="question-foot">{fall}<button type="button" class="main" id="on" on:click=move |_| desk.next()>{settings.s(W::QuizOn)}</button></div>
+                        <div class="question-foot">{fall}<button type="button" class="main" id="on" on:click=move |ev| if !view::is_second(&ev) { desk.next() }>{settings.s(W::QuizOn)}</button></div>
                     }.into_any()
                 } else {
                     view! { <Answering q=q /> }.into_any()
@@ -433,7 +433,7 @@ fn Answering(q: Item) -> impl IntoView {
             </div>
             <div class="question-foot">
             <button type="button" class="plain" id="leave" on:click=move |_| desk.leave(Note::None)>{settings.s(W::QuizLeave)}</button>
-            <button type="submit" class="main" id="lock" aria-disabled=move || picked.with(Option::is_none).to_string()>
+            <button type="submit" class="main" id="lock" on:click=move |ev| if view::is_second(&ev) { ev.prevent_default() } aria-disabled=move || picked.with(Option::is_none).to_string()>
                 {move || settings.t(if picked.with(Option::is_some) { W::QuizLock } else { W::QuizPickFirst })}</button></div>
         </form>
     }

@@ -282,8 +282,13 @@ fn Scene(
         let text =
             settings.reader().f(W::RescueMinute, &[("minute", &(minute.get().round() as u32).to_string())]);
         drill.with(|d| d.down_min.is_none()).then(|| {
-            let left = (x + 12.0).min(pane.width_px - 112.0).max(4.0);
-            view! { <span class="minute-plate" prop:style=format!("left:{left:.0}px;top:{:.0}px", (y - 38.0).max(4.0))>{text}</span> }
+            // On the side where there is room for it.
+            let side = if x > pane.width_px * 0.55 {
+                format!("right:{:.0}px", (pane.width_px - x - 8.0).max(4.0))
+            } else {
+                format!("left:{:.0}px", (x + 12.0).max(4.0))
+            };
+            view! { <span class="minute-plate" prop:style=format!("{side};top:{:.0}px", (y - 38.0).max(4.0))>{text}</span> }
         })
     };
     view! {
@@ -341,6 +346,8 @@ fn Down(
         let r = settings.reader();
         let reached = d.reached_min.unwrap_or(down);
         let in_time = reached <= CONTACT_MIN;
+        // Who climbed back alone was with nobody.
+        let alone = d.taken.last().is_some_and(|t| t.0 == Step::Climb) && reached == down;
         let own = own_limit(&c.set_up).map(|l| {
             let met = l.comparison.holds(f64::from(down), l.value);
             (
@@ -362,10 +369,10 @@ fn Down(
         });
         let has_plan = c.set_up.plan.rescue != RescuePlan::NoPlan;
         Some(view! {
-            <div class="result" id="rescue-end" role="status">
+            <div class="result" id="rescue-end" tabindex="-1" role="status">
                 <div class="head">{mark(if fine { Severity::Good } else { Severity::Major })}
-                    <div class="told-lines"><p class="sentence">{r.f(W::RescueDown, &[("down", &down.to_string()), ("reached", &reached.to_string())])}</p>
-                    <p class="figure-line">{r.f(late_words(in_time, c.set_up.plan.rescue), &[("contact", &contact)])}</p>
+                    <div class="told-lines"><p class="sentence">{r.f(if alone { W::RescueSelf } else { W::RescueDown }, &[("down", &down.to_string()), ("reached", &reached.to_string())])}</p>
+                    <p class="figure-line">{(!alone).then(|| r.f(late_words(in_time, c.set_up.plan.rescue), &[("contact", &contact)]))}</p>
                     {own.map(|(_, t)| view! { <p class="figure-line">{t}</p> })}
                     {d.called_min.is_none().then(|| view! { <p class="compare">{r.t(W::RescueNoCall)}</p> })}
                     {without.map(|t| view! { <p class="compare" id="bare-told">{t}</p> })}</div></div>
@@ -378,9 +385,9 @@ fn Down(
                     {if has_plan {
                         view! { <button type="button" id="bare" on:click=move |_| bare.set(true)>{r.t(W::RescueBare)}</button> }.into_any()
                     } else {
-                        view! { <button type="button" id="rescue-again" on:click=move |_| on_again.run(())>{r.t(W::RescueAgain)}</button> }.into_any()
+                        view! { <button type="button" id="rescue-again" on:click=move |_| { bare.set(false); on_again.run(()) }>{r.t(W::RescueAgain)}</button> }.into_any()
                     }}
-                    <button type="button" class="main" id="rescue-next" on:click=move |_| on_next.run(())>{r.t(W::RescueNext)}</button>
+                    <button type="button" class="main" id="rescue-next" on:click=move |_| { bare.set(false); on_next.run(()) }>{r.t(W::RescueNext)}</button>
                 </div>
             </div>
         })
@@ -445,6 +452,9 @@ pub fn Rescue() -> impl IntoView {
         let to = f64::from(d.minute);
         drill.set(d.clone());
         hindered.update(|all| all.push(h));
+        if d.down_min.is_some() {
+            view::to_view("rescue-end");
+        }
         pass(minute, turn, to);
         let r = settings.reader_now();
         let done = r.f(W::StepDone, &[("minute", &d.minute.to_string())]);

@@ -36,6 +36,8 @@ pub struct Today {
     pub failed: RwSignal<bool>,
     /// The fall that came, if one did.
     pub fall: RwSignal<Option<Arc<Trace>>>,
+    /// House and number of the day that was begun last.
+    begun: StoredValue<(HouseKind, u64)>,
     turn: StoredValue<u32>,
 }
 
@@ -50,17 +52,26 @@ impl Today {
             risks: RwSignal::new(None),
             failed: RwSignal::new(false),
             fall: RwSignal::new(None),
+            begun: StoredValue::new((HouseKind::TwoStorey, 0)),
             turn: StoredValue::new(0),
         }
     }
 
     /// Begins this day, from its first minute.
     pub fn start(self, place: &str) {
+        self.begun.set_value((self.house.get_untracked(), self.seed.get_untracked()));
         self.shift.set(Some(Shift::of(self.seed.get_untracked(), self.house.get_untracked(), place)));
         self.over.set(false);
         self.risks.set(None);
         self.fall.set(None);
         self.turn.update_value(|t| *t += 1);
+    }
+
+    /// Goes back to house and number of the day that was begun last.
+    pub fn same(self) {
+        let (house, seed) = self.begun.get_value();
+        self.house.set(house);
+        self.seed.set(seed);
     }
 
     /// Ends it: each stretch is judged.

@@ -166,9 +166,16 @@ pub fn save_mine(mine: &[Scenario]) {
     }
 }
 
+/// A list that is kept, as far as this version knows its entries.
+fn list<T: serde::de::DeserializeOwned>(key: &str) -> Vec<T> {
+    let all: Vec<serde_json::Value> =
+        get(key).and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default();
+    all.into_iter().filter_map(|v| serde_json::from_value(v).ok()).collect()
+}
+
 /// The lessons done on this device.
 pub fn load_lessons() -> Vec<Lesson> {
-    get(LESSONS).and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default()
+    list(LESSONS)
 }
 
 /// Keeps them.
@@ -178,7 +185,7 @@ pub fn save_lessons(done: &[Lesson]) {
 
 /// The best guess of each lesson on this device: how far it was off, m.
 pub fn load_guesses() -> Vec<(Lesson, f64)> {
-    get(GUESSES).and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default()
+    list(GUESSES).into_iter().filter(|g: &(Lesson, f64)| (0.0..100.0).contains(&g.1)).collect()
 }
 
 /// Adds a guess; the nearer one stays.
@@ -207,7 +214,10 @@ pub fn noted_lesson() -> Option<Lesson> {
 
 /// The endings found on this device.
 pub fn load_endings() -> Vec<Ending> {
-    get(ENDINGS).and_then(|t| serde_json::from_str(&t).ok()).unwrap_or_default()
+    let mut all: Vec<Ending> = list(ENDINGS);
+    all.sort_unstable();
+    all.dedup();
+    all
 }
 
 /// Adds the endings that a fall showed.

@@ -114,8 +114,21 @@ pub fn provide_view() -> RwSignal<View> {
     view
 }
 
+/// Told on the window when somebody goes to where they are: a room goes back to its first screen.
+pub const AGAIN: &str = "shortfall-again";
+
+/// Whether a click is the second of a double one: it was meant for what stood there before.
+pub fn is_second(ev: &web_sys::MouseEvent) -> bool {
+    ev.detail() > 1
+}
+
 /// Goes to a view.
 pub fn go(view: View) {
+    if View::now() == view
+        && let Ok(e) = web_sys::Event::new(AGAIN)
+    {
+        let _ = window().dispatch_event(&e);
+    }
     let _ = window().location().set_hash(view.hash());
 }
 

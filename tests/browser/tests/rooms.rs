@@ -162,9 +162,15 @@ async fn a_day_is_worked_and_its_minutes_are_told() -> Res {
     assert!(page.text(".last-seen").await?.contains("not looked at yet"));
     page.click("[data-act=Look]").await?;
     assert!(page.text("#looked").await?.contains("You looked: bolt tight, latch closed"));
-    // Again is undo.
+    // What was seen cannot be unseen; what was only meant to be done can be taken back.
     page.click("[data-act=Look]").await?;
-    assert!(page.text(".last-seen").await?.contains("not looked at yet"));
+    assert!(page.text("#looked").await?.contains("You looked"));
+    for pressed in ["true", "false"] {
+        page.click("[data-act=Grab]").await?;
+        let is =
+            page.js("return document.querySelector('[data-act=Grab]').getAttribute('aria-pressed')").await?;
+        assert_eq!(is, pressed);
+    }
     for _ in 0..8 {
         if page.driver.find_all(By::Css("#day-work")).await?.is_empty() {
             break;

@@ -439,7 +439,15 @@ pub fn Rescue() -> impl IntoView {
     find();
     let choose = move |kind: RescuePlan| {
         plan.set(Some(kind));
-        find();
+        // The fall is the same whatever was planned.
+        case.update(|c| {
+            if let Some(c) = c {
+                c.set_up.plan.rescue = kind;
+            }
+        });
+        if case.with_untracked(Option::is_none) {
+            find();
+        }
         view::to_view("rescue-ask");
     };
     let take = move |step: Step| {

@@ -246,12 +246,14 @@ async fn a_lesson_is_predicted_seen_and_compared() -> Res {
     for _ in 0..8 {
         page.click(".flag-field .step").await?;
     }
-    page.js("document.querySelectorAll('.flag-field [role=spinbutton]')[1].dispatchEvent(new KeyboardEvent('keydown', {key: 'PageDown', bubbles: true}))").await?;
+    for _ in 0..3 {
+        page.js("document.querySelectorAll('.flag-field [role=spinbutton]')[1].dispatchEvent(new KeyboardEvent('keydown', {key: 'PageDown', bubbles: true}))").await?;
+    }
     page.click("#lock").await?;
     page.click("#skip").await?;
     page.wait("#lesson-told").await?;
-    // 3.6 m less 0.8 and less 0.5: 0.3 m between them.
-    page.wait_text(".compare", "You said 0.30 m between them").await?;
+    // 3.6 m less 0.8 and less 1.5: 0.7 m between them.
+    page.wait_text(".compare", "You said 0.70 m between them").await?;
     assert!(page.text("#lesson-told").await?.starts_with("B: held this once. But: grab below the D-ring"));
     let table = page.text(".analysis").await?;
     assert!(table.contains("Free fall") && table.contains("Whole drop"), "{table}");

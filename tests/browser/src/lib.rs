@@ -198,7 +198,8 @@ impl Page {
     pub async fn wait_text(&self, css: &str, words: &str) -> Res {
         let mut text = String::new();
         for _ in 0..200 {
-            text = self.text(css).await?;
+            // Not there yet, or drawn anew between finding and reading.
+            text = self.text(css).await.unwrap_or_default();
             if text.contains(words) {
                 return Ok(());
             }

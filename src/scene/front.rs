@@ -300,7 +300,10 @@ impl<'a> Front<'a> {
             }
         }
         self.hanging(&rope, lean, out);
-        out.push(Shape::new("anchor", circle(g_anchor(g), 0.09)));
+        // What has let go is no longer there.
+        if !self.moment.is_some_and(|(q, _)| matches!(q.gone, Gone::Anchor(_))) {
+            out.push(Shape::new("anchor", circle(g_anchor(g), 0.09)));
+        }
     }
 
     /// Rope, tail, lanyard, grab and worker: as the worker stands, or at a moment of the section's fall.
@@ -488,7 +491,6 @@ impl Back {
             "helmet",
             format!("M{} {}A{r} {r} 0 0 0 {} {}Z", cm(a.x), cm(a.y), cm(b.x), cm(b.y), r = cm(1.12 * r)),
         ));
-        out.push(Shape::new("dring", circle(ring, 0.055)));
         out
     }
 }

@@ -4,7 +4,6 @@ use super::player::player;
 use super::stage::stage;
 use super::state::{Phase, bench};
 use crate::geometry::Geometry;
-use crate::physics::trace::EventKind;
 use crate::rules::{HARD_SWING_M_S, LimitKind, Place, place, reserve};
 use crate::scenario::{AnchorKind, Scenario, Stance};
 use crate::scene::at;
@@ -130,18 +129,7 @@ pub fn FromFront() -> impl IntoView {
             Front { moment: q.as_ref().map(|q| (q, now_s)), ..*f }.moving()
         }))
     };
-    // As in the section: after a blow below the body is grey.
-    let struck = move || {
-        bench.phase.get() == Phase::Shown
-            && bench.run.with(|r| {
-                r.as_ref().is_some_and(|r| {
-                    [EventKind::StrikesGround, EventKind::StrikesObstacle]
-                        .into_iter()
-                        .filter_map(|k| r.trace.time_of(k))
-                        .any(|at_s| at_s <= player.clock.get() + 1e-9)
-                })
-            })
-    };
+    let struck = move || player.is_struck(bench);
     view! {
         <div class="from-front">
             <svg class="drawing front" class:struck=struck viewBox=frame preserveAspectRatio="xMidYMid meet" role="img" aria-label=words>{defs()}{house}{moving}</svg>

@@ -48,19 +48,7 @@ pub fn Drawing() -> impl IntoView {
     let stands = Memo::new(move |_| {
         bench.geometry.with(|g| g.as_ref().map_or(vec![], |g| bench.drawn.with(|s| house(g, s))))
     });
-    // After a blow below the body is grey: sober, not comic.
-    let struck = move || {
-        matches!(bench.phase.get(), Phase::Playing | Phase::Shown)
-            && bench.run.with(|r| {
-                r.as_ref().is_some_and(|r| {
-                    use crate::physics::trace::EventKind as E;
-                    [E::StrikesGround, E::StrikesObstacle]
-                        .into_iter()
-                        .filter_map(|k| r.trace.time_of(k))
-                        .any(|at_s| at_s <= player.clock.get() + 1e-9)
-                })
-            })
-    };
+    let struck = move || player.is_struck(bench);
     let key = move |ev: web_sys::KeyboardEvent| {
         let (phase, name) = (bench.phase.get_untracked(), ev.key().to_lowercase());
         if ev.ctrl_key() || ev.meta_key() {

@@ -60,6 +60,19 @@ fn now_ms() -> f64 {
 }
 
 impl Player {
+    /// Whether the body has come down on something by now: then it is grey, sober, not comic.
+    pub fn is_struck(self, bench: Bench) -> bool {
+        matches!(bench.phase.get(), Phase::Playing | Phase::Shown)
+            && bench.run.with(|r| {
+                r.as_ref().is_some_and(|r| {
+                    [EventKind::StrikesGround, EventKind::StrikesObstacle]
+                        .into_iter()
+                        .filter_map(|k| r.trace.time_of(k))
+                        .any(|at_s| at_s <= self.clock.get() + 1e-9)
+                })
+            })
+    }
+
     /// When the first showing ends: a little after the lowest point or the blow that decided it.
     pub fn interest_end(self, t: &Trace) -> f64 {
         let last = [

@@ -5,6 +5,9 @@ use crate::ui::shared::settings::settings;
 use crate::ui::shared::view;
 use leptos::prelude::*;
 
+/// From this width of the picture on, actions lie on it, px.
+pub const WIDE_PX: f64 = 760.0;
+
 /// The room's own bar: back, and what it is.
 #[component]
 pub fn RoomBar(back: W, to: Callback<()>, #[prop(into)] title: Signal<&'static str>) -> impl IntoView {

@@ -1,7 +1,7 @@
 //! A working day on the house's front: jobs where they are, what can be done first with its minutes, and limits: paint,
 //! rain, wind, going home. The end is told in `day_end`.
 
-use super::bar::RoomBar;
+use super::bar::{RoomBar, WIDE_PX};
 use super::day_end::End;
 use super::today::{Today, clock};
 use super::visit;
@@ -23,9 +23,6 @@ use crate::ui::shared::view::{self, View};
 use crate::units::{Quantity, Rounding};
 use leptos::html::Div;
 use leptos::prelude::*;
-
-/// From here on the actions lie on the picture.
-const WIDE_PX: f64 = 760.0;
 
 /// The middle of the jobs along the wall, m: the house stands round it.
 fn middle_m(s: &Shift) -> f64 {

@@ -1,7 +1,7 @@
 //! After the stop: the same hanging worker, people and gear that go where they work, and minutes that pass with the
 //! steps. What each step needs is the core's (`practice::rescue`); here it is seen.
 
-use super::bar::RoomBar;
+use super::bar::{RoomBar, WIDE_PX};
 use super::visit;
 use crate::geometry::{Geometry, P, p};
 use crate::physics::trace::Trace;
@@ -34,8 +34,6 @@ use std::sync::Arc;
 const SHOWN_MIN: f64 = 30.0;
 /// Minutes that pass in a second of ours.
 const MIN_A_SECOND: f64 = 4.0;
-/// From here on the actions lie on the picture.
-const WIDE_PX: f64 = 760.0;
 
 fn why(r: Reader, h: Hindered) -> String {
     let m = |mm: u32| r.q(Quantity::Length, f64::from(mm) / 1e3, Rounding::Up);

@@ -437,4 +437,12 @@ fn a_form_passes_at_the_cut_and_never_with_a_miss_that_kills() {
     }
     let s = score(&one, n, CUT_SHARE);
     assert!(!s.passes && s.critical == 1 && s.points_share > 0.9);
+    // Who would stop and ask earns nothing, and has made no mistake that kills, whatever was asked.
+    for q in &f.items {
+        assert_eq!(q.credit(&Given::Asks), 0.0);
+        assert!(!q.is_critical_miss(&Given::Asks));
+        for (lang, word) in [(Lang::En, "Stop and ask"), (Lang::Fr, "Arrêter et demander")] {
+            assert_eq!(ask::given(Reader { lang, units: Units::Metric }, q, &Given::Asks), word);
+        }
+    }
 }

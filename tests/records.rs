@@ -188,7 +188,7 @@ fn a_broken_foreign_newer_or_huge_file_is_refused() {
     assert_eq!(import("{\"hello\":1}", &[]), Err(Refused::Foreign));
     assert_eq!(import("[1,2]", &[]), Err(Refused::Foreign));
     assert_eq!(
-        import(&file.replacen("\"shortfall_records\":2", "\"shortfall_records\":3", 1), &[]),
+        import(&file.replacen("\"shortfall_records\":3", "\"shortfall_records\":4", 1), &[]),
         Err(Refused::Newer)
     );
     assert_eq!(import("{\"shortfall_records\":1,\"records\":3}", &[]), Err(Refused::Broken));

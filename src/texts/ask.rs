@@ -180,6 +180,7 @@ pub fn facts(r: Reader, kind: ItemKind, s: &Scenario) -> Vec<(String, String)> {
 /// An answer as it was given.
 pub fn given(r: Reader, q: &Item, g: &Given) -> String {
     match (&q.ask, g) {
+        (_, Given::Asks) => r.t(Room::QuizAsks).to_owned(),
         (Ask::Order { shown }, Given::Order(order)) => {
             steps(r, order.iter().filter_map(|i| shown.get(usize::from(*i))).copied().collect())
         }
@@ -209,12 +210,15 @@ fn steps(r: Reader, all: Vec<crate::quiz::questions::Step>) -> String {
 pub fn why(r: Reader, q: &Item, g: &Given) -> Option<String> {
     use crate::physics::trace::Outcome;
     let credit = q.credit(g);
-    if credit >= 1.0 {
-        return None;
-    }
     let s = q.set_ups.first();
     let because: Vec<&str> = q.because.iter().map(|c| r.t(c.title())).collect();
     let because = because.join("; ");
+    if *g == Given::Asks {
+        return Some(r.t(Room::WhyAsks).to_owned());
+    }
+    if credit >= 1.0 {
+        return (!because.is_empty()).then(|| r.f(Room::WhyRight, &[("because", &because)]));
+    }
     Some(match (&q.ask, g) {
         (Ask::Order { shown }, _) => {
             // Of n steps, n (n - 1) / 2 pairs.

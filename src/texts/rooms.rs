@@ -167,6 +167,7 @@ words! {
     CauseWet, "wet", "mouillé";
     DayAgain, "Another day", "Une autre journée";
     DaySame, "The same day again", "La même journée encore";
+    SeeAside, "On the set-up page, ‘Along the wall’ shows it beside the anchor.", "Sur la page du montage, « Le long du mur » le montre à côté de l’ancrage.";
     SeeFall, "See this on the set-up page", "Voir ce montage";
 
     AlongAsk, "Two workers with the same gear, one under the anchor, one {offset} along the wall. Both slip. What is different for the second?", "Deux personnes avec le même matériel, l’une sous l’ancrage, l’autre à {offset} le long du mur. Les deux glissent. Qu’est-ce qui change pour la seconde?";
@@ -189,6 +190,10 @@ words! {
     QWireKept, "Yes: from here it keeps the distance, now that the owner has said what the wire carries", "Oui : d’ici elle garde la distance, maintenant que l’exploitant a dit la tension";
     QWireAsk, "No: stop and ask the owner", "Non : arrêter et demander à l’exploitant";
     QWireDry, "Yes, if it is of dry wood or plastic", "Oui, si elle est en bois sec ou en plastique";
+    QuizDragAlong, "Drag the worker along the wall, or choose below.", "Faites glisser la personne le long du mur ou choisissez ci-dessous.";
+    QuizAsks, "Stop and ask", "Arrêter et demander";
+    WhyAsks, "Asking is never wrong on site. Here it earns no point, and it is no miss that could kill.", "Demander n’est jamais une faute sur le chantier. Ici, cela ne donne aucun point et ne compte pas comme une erreur qui pourrait tuer.";
+    WhyRight, "What decides it: {because}.", "Ce qui le décide : {because}.";
     WhyEndsStopped, "A rope stops a fall only if every part of the line holds and there is room below. Watch this fall.", "Une corde n’arrête la chute que si chaque maillon tient et qu’il y a de la place dessous. Regardez cette chute.";
     WhyEndsStrikes, "Add up free fall, stretch and tear: here the sum says otherwise. Watch this fall.", "La somme de la chute libre, de l’allongement et du déploiement donne autre chose ici. Regardez cette chute.";
     WhyEndsLetGo, "Nothing on this line lets go in this fall. Holding once does not prove much.", "Rien ne lâche dans cette chute. Qu’elle ait tenu une fois prouve peu.";

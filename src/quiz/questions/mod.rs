@@ -186,6 +186,8 @@ pub enum Given {
     Order(Vec<u8>),
     /// The grid height of this number.
     Height(u8),
+    /// None: the worker would stop and ask somebody. It earns nothing, and is no miss that could kill.
+    Asks,
 }
 
 /// A question.

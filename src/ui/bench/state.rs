@@ -181,6 +181,9 @@ impl Bench {
     /// step back, however much is done with the new one.
     pub fn look_at(self, fresh: Scenario) {
         self.notice.set(String::new());
+        if let Some(m) = store::take_aside() {
+            self.along.set(m);
+        }
         let before = self.drawn.get_untracked();
         if fresh == before {
             return;

@@ -133,8 +133,11 @@ pub fn Day() -> impl IntoView {
     let (visit, settings) = (visit(), settings());
     let today = Today::new();
     let place = move || visit.set_up.with_untracked(|s| s.place.clone());
-    // Nothing is asked first: the day begins.
-    today.start(&place());
+    // Nothing is asked first: the day begins, or goes on where it was left.
+    if !today.go_on() {
+        today.start(&place());
+    }
+    Effect::new(move |_| today.keep());
     let start = Callback::new(move |()| today.start(&place()));
     let again = move || {
         view! {
@@ -204,9 +207,7 @@ fn front_shapes(
 #[component]
 fn Working(today: Today) -> impl IntoView {
     let (visit, settings) = (visit(), settings());
-    let before = RwSignal::new(Before::default());
-    // Minute of the last look, if there was one.
-    let looked = RwSignal::new(None::<u32>);
+    let (before, looked) = (today.before, today.looked);
     let size = RwSignal::new((0.0, 0.0));
     let node = NodeRef::<Div>::new();
     Effect::new(move |_| {

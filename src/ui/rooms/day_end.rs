@@ -18,6 +18,7 @@ use crate::ui::shared::front::front;
 use crate::ui::shared::house_picture::picture;
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::signs::mark;
+use crate::ui::shared::store;
 use crate::ui::shared::view;
 use crate::units::{Quantity, Rounding};
 use crate::worker::questions::{Fall, Swings};
@@ -162,6 +163,7 @@ pub fn End(today: Today, start: Callback<()>) -> impl IntoView {
         if let Some(x) =
             today.shift.with_untracked(|s| s.as_ref().and_then(|s| s.log.get(at.get_untracked()).cloned()))
         {
+            store::note_aside(x.offset_m);
             view::to_bench(&x.set_up);
         }
     };
@@ -309,7 +311,9 @@ fn Picked(today: Today, at: RwSignal<usize>, why: RwSignal<Option<(usize, String
         let seen = if seen.is_empty() { String::new() } else { format!(" ({seen})") };
         // Which rule it was, where it was a rule.
         let rule = why.get().filter(|w| w.0 == at.get() && k != Risk::Held).map(|w| format!(" {}", w.1));
-        Some(view! { <p class="picked" role="status">{told}{seen}"."{rule}</p> })
+        // The set-up page begins under the anchor: how far beside it waits there in its own picture.
+        let aside = (x.offset_m > ASIDE_M).then(|| format!(" {}", r.t(W::SeeAside)));
+        Some(view! { <p class="picked" role="status">{told}{seen}"."{rule}{aside}</p> })
     }
 }
 

@@ -13,9 +13,11 @@ use crate::texts::Room as W;
 use crate::texts::say;
 use crate::ui::shared::settings::{Settings, settings};
 use crate::ui::shared::signs::mark;
+use crate::ui::shared::store;
 use crate::ui::shared::view::{self, View, to_bench};
 use crate::units::{Quantity, Rounding};
 use leptos::prelude::*;
+use serde::{Deserialize, Serialize};
 use web_sys::{AudioContext, OscillatorType};
 
 /// Blows that a fastener takes.
@@ -116,7 +118,46 @@ struct Last {
     most_n: f64,
 }
 
+/// A search as this tab keeps it.
+#[derive(Serialize, Deserialize)]
+struct Kept {
+    roof: Roof,
+    hammer_m: (f64, f64),
+    taps: Vec<(f64, f64, Sound)>,
+    chalk: Vec<f64>,
+    work: Vec<Driven>,
+    looked: bool,
+}
+
 impl Search {
+    /// Keeps what was done for this tab; reads every signal that it keeps.
+    fn keep(self, begun: bool) {
+        let kept = Kept {
+            roof: self.roof.get(),
+            hammer_m: (self.at.get(), self.up.get()),
+            taps: self.taps.get(),
+            chalk: self.chalk.get(),
+            work: self.work.get(),
+            looked: self.looked.get(),
+        };
+        if begun {
+            store::keep_here(store::FRAMING, &kept);
+        }
+    }
+
+    /// Goes on where this tab was left; false where there is nothing to go on with.
+    fn go_on(self) -> bool {
+        let Some(kept) = store::kept_here::<Kept>(store::FRAMING) else { return false };
+        self.roof.set(kept.roof);
+        self.go_to(kept.hammer_m.0);
+        self.up_to(kept.hammer_m.1);
+        self.taps.set(kept.taps);
+        self.chalk.set(kept.chalk);
+        self.work.set(kept.work);
+        self.looked.set(kept.looked);
+        true
+    }
+
     fn say(self, t: String) {
         let Search { visit, .. } = self;
         visit.said.set(t);
@@ -608,7 +649,8 @@ pub fn Framing() -> impl IntoView {
         audio: StoredValue::new_local(None),
     };
     let looked = search.looked;
-    let begun = RwSignal::new(false);
+    let begun = RwSignal::new(search.go_on());
+    Effect::new(move |_| search.keep(begun.get()));
     view! {
         <main class="page framing">
             <RoomBar back=W::BackToList to=Callback::new(|()| view::go(View::Lessons)) title=settings.s(W::FramingName) />

@@ -24,6 +24,10 @@ use wasm_bindgen::JsCast;
 /// Both falls, once they are there.
 pub type Fallen = (Arc<Trace>, Arc<Trace>);
 
+/// Stills in place of a film, for who asked for less motion, and how long each stands.
+const STILLS: u32 = 5;
+const STILL_FOR: std::time::Duration = std::time::Duration::from_millis(900);
+
 /// A clock over finished falls.
 #[derive(Clone, Copy)]
 pub struct Clock {
@@ -58,18 +62,36 @@ impl Clock {
         self.now_s.set(within(time_s, 0.0, self.end_s.get_untracked()));
     }
 
-    /// Runs from the slip at a quarter of true speed; for who asked for less motion it goes to the end.
+    /// Runs from the slip at a quarter of true speed; for who asked for less motion as five stills.
     pub fn play(self) {
         self.stop();
         let (Some(mine), Some(end_s)) = (self.turn.try_get_value(), self.end_s.try_get_untracked()) else {
             return;
         };
-        if view::wants_less_motion() {
-            return self.now_s.set(end_s);
-        }
         self.now_s.set(0.0);
         self.runs.set(true);
+        if view::wants_less_motion() {
+            return self.next_still(mine, end_s, 1);
+        }
         self.frame(mine, window().performance().map_or(0.0, |p| p.now()));
+    }
+
+    /// The stills after the first, one after the other.
+    fn next_still(self, mine: u32, end_s: f64, n: u32) {
+        set_timeout(
+            move || {
+                if self.turn.try_get_value() != Some(mine) {
+                    return;
+                }
+                self.now_s.set(end_s * f64::from(n) / f64::from(STILLS - 1));
+                if n + 1 < STILLS {
+                    self.next_still(mine, end_s, n + 1);
+                } else {
+                    self.runs.set(false);
+                }
+            },
+            STILL_FOR,
+        );
     }
 
     fn frame(self, mine: u32, last_ms: f64) {

@@ -18,6 +18,7 @@ use crate::ui::shared::view;
 use crate::units::{Quantity, Rounding};
 use crate::worker::questions::Writing;
 use leptos::prelude::*;
+use wasm_bindgen::JsCast;
 
 /// What is told about keeping, as long as it matters.
 #[component]
@@ -214,6 +215,19 @@ fn by_picture(q: &Item) -> bool {
     matches!(q.kind, ItemKind::PickAnchor | ItemKind::Fault)
 }
 
+/// Where on the front view a pointer is, m along the wall from the anchor's plumb line.
+fn along_at(ev: &web_sys::PointerEvent) -> Option<f64> {
+    let place = ev.current_target()?.dyn_into::<web_sys::Element>().ok()?;
+    let svg = place.query_selector("svg").ok()??;
+    let seen = svg.get_bounding_client_rect();
+    let shown: Vec<f64> =
+        svg.get_attribute("viewBox")?.split_whitespace().filter_map(|n| n.parse().ok()).collect();
+    let [x_cm, _, width_cm, height_cm] = shown[..] else { return None };
+    let px = (seen.width() / width_cm).min(seen.height() / height_cm).max(1e-6);
+    let left_px = seen.left() + (seen.width() - width_cm * px) / 2.0;
+    Some((x_cm + (f64::from(ev.client_x()) - left_px) / px) / 100.0)
+}
+
 /// Set-ups of a question, drawn and told.
 #[component]
 fn SetUps(
@@ -222,6 +236,9 @@ fn SetUps(
     /// Where along the wall the worker is shown, m.
     #[prop(optional)]
     along: Option<RwSignal<f64>>,
+    /// Hears how far along somebody has dragged the worker, m.
+    #[prop(optional)]
+    dragged: Option<Callback<f64>>,
 ) -> impl IntoView {
     let settings = settings();
     if by_picture(&q) {
@@ -233,7 +250,23 @@ fn SetUps(
             let words = say::state(settings.reader(), &s).join(" ");
             front(&s, along.map_or(0.0, |a| a.get()), None, (None, None), words)
         };
-        return view! { <div class="setups"><div class="setupcard">{picture}{facts(&q, 0)}</div></div> }
+        let held = StoredValue::new(false);
+        let to = move |ev: &web_sys::PointerEvent| {
+            if let (Some(then), Some(m)) = (dragged, along_at(ev)) {
+                then.run(m);
+            }
+        };
+        let take = move |ev: web_sys::PointerEvent| {
+            if dragged.is_some() {
+                ev.prevent_default();
+                held.set_value(true);
+                to(&ev);
+            }
+        };
+        let drops = move |_: web_sys::PointerEvent| held.set_value(false);
+        return view! { <div class="setups"><div class="setupcard"><div class="drag-along" class:open=dragged.is_some() on:pointerdown=take
+                on:pointermove=move |ev| if held.get_value() { to(&ev) } on:pointerup=drops on:pointercancel=drops on:pointerleave=drops>{picture}</div>
+                {dragged.is_some().then(|| view! { <p class="hint">{settings.s(W::QuizDragAlong)}</p> })}{facts(&q, 0)}</div></div> }
             .into_any();
     }
     let several = q.set_ups.len() > 1;
@@ -413,10 +446,29 @@ fn Answering(q: Item) -> impl IntoView {
             }.into_any()
         }
     };
+    // The worker dragged along the wall stops at the nearest distance that can be answered.
+    let offsets: Vec<(u8, f64)> = match &q.ask {
+        Ask::One { choices, .. } => (0_u8..)
+            .zip(choices)
+            .filter_map(|(n, c)| if let Choice::Offset(m) = c { Some((n, *m)) } else { None })
+            .collect(),
+        _ => vec![],
+    };
+    let drag = move |m: f64| {
+        let near = offsets.iter().min_by(|a, b| (a.1 - m).abs().total_cmp(&(b.1 - m).abs()));
+        if let Some((n, m)) = near.copied() {
+            picked.set(Some(Given::One(n)));
+            along.set(m);
+        }
+    };
     let drawn = (!q.set_ups.is_empty()).then(|| match shown {
-        Some(s) => view! { <SetUps q=q.clone() shown=s along=along /> },
+        Some(s) => view! { <SetUps q=q.clone() shown=s along=along dragged=Callback::new(drag) /> },
         None => view! { <SetUps q=q.clone() /> },
     });
+    // 'Stop and ask' is an answer to everything but where it is one of the choices itself.
+    let may_ask = q.kind != ItemKind::Method;
+    let asks = move |_| picked.set(Some(Given::Asks));
+    let asking = move || picked.with(|p| *p == Some(Given::Asks)).to_string();
     let lock = move |ev: web_sys::SubmitEvent| {
         ev.prevent_default();
         if let Some(g) = picked.get_untracked() {
@@ -430,6 +482,7 @@ fn Answering(q: Item) -> impl IntoView {
             <div class="question-body" class:pictures=pictures>
                 <h2 id="stem" tabindex="-1">{move || ask::stem(settings.reader(), &stem)}</h2>
                 {drawn}{controls}
+                {may_ask.then(|| view! { <button type="button" id="asks" aria-pressed=asking on:click=asks>{settings.s(W::QuizAsks)}</button> })}
             </div>
             <div class="question-foot">
             <button type="button" class="plain" id="leave" on:click=move |_| desk.leave(Note::None)>{settings.s(W::QuizLeave)}</button>

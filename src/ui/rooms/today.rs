@@ -1,13 +1,15 @@
 //! A working day and what has been worked out of it: the signals that its screens share.
 
 use crate::physics::trace::Trace;
-use crate::practice::day::{Risk, Shift};
+use crate::practice::day::{Before, Risk, Shift};
 use crate::practice::houses::HouseKind;
 use crate::texts::Lang;
 use crate::texts::say::Reader;
 use crate::ui::shared::asking;
+use crate::ui::shared::store;
 use crate::worker::questions::{Fall, Shift as ShiftLog};
 use leptos::prelude::*;
+use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 
 /// Minute of the day when the shift begins.
@@ -19,6 +21,16 @@ pub fn clock(r: Reader, minute: u32) -> String {
     format!("{}{mark}{:02}", m / 60, m % 60)
 }
 
+/// A day as this tab keeps it.
+#[derive(Serialize, Deserialize)]
+struct Kept {
+    shift: Shift,
+    before: Before,
+    looked: Option<u32>,
+    over: bool,
+    begun: (HouseKind, u64),
+}
+
 /// A day and what has been worked out of it.
 #[derive(Clone, Copy)]
 pub struct Today {
@@ -28,6 +40,10 @@ pub struct Today {
     pub seed: RwSignal<u64>,
     /// The shift.
     pub shift: RwSignal<Option<Shift>>,
+    /// What is to be done before the next job.
+    pub before: RwSignal<Before>,
+    /// Minute of the last look at bolt and latch, if there was one.
+    pub looked: RwSignal<Option<u32>>,
     /// It is over.
     pub over: RwSignal<bool>,
     /// What a slip in each stretch would have come to.
@@ -48,6 +64,8 @@ impl Today {
             house: RwSignal::new(HouseKind::TwoStorey),
             seed: RwSignal::new(super::desk::fresh_seed() % 1000),
             shift: RwSignal::new(None),
+            before: RwSignal::new(Before::default()),
+            looked: RwSignal::new(None),
             over: RwSignal::new(false),
             risks: RwSignal::new(None),
             failed: RwSignal::new(false),
@@ -61,10 +79,35 @@ impl Today {
     pub fn start(self, place: &str) {
         self.begun.set_value((self.house.get_untracked(), self.seed.get_untracked()));
         self.shift.set(Some(Shift::of(self.seed.get_untracked(), self.house.get_untracked(), place)));
+        self.before.set(Before::default());
+        self.looked.set(None);
         self.over.set(false);
         self.risks.set(None);
         self.fall.set(None);
         self.turn.update_value(|t| *t += 1);
+    }
+
+    /// Keeps the day for this tab; reads every signal that it keeps, so an effect around it runs on each change.
+    pub fn keep(self) {
+        let (before, looked, over) = (self.before.get(), self.looked.get(), self.over.get());
+        let begun = self.begun.get_value();
+        if let Some(shift) = self.shift.get() {
+            store::keep_here(store::DAY, &Kept { shift, before, looked, over, begun });
+        }
+    }
+
+    /// Goes on with the day that this tab was left in; false where there is none.
+    pub fn go_on(self) -> bool {
+        let Some(kept) = store::kept_here::<Kept>(store::DAY) else { return false };
+        self.begun.set_value(kept.begun);
+        self.same();
+        self.shift.set(Some(kept.shift));
+        self.before.set(kept.before);
+        self.looked.set(kept.looked);
+        if kept.over {
+            self.finish();
+        }
+        true
     }
 
     /// Goes back to house and number of the day that was begun last.

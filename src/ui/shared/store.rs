@@ -16,6 +16,11 @@ const ENDINGS: &str = "shortfall.endings";
 const GUESSES: &str = "shortfall.guesses";
 /// The lesson that the bench was visited from, for this tab alone.
 const FROM_LESSON: &str = "shortfall.from-lesson";
+/// How far beside its anchor the set-up that a room sends to the bench stands, for this tab alone.
+const ASIDE: &str = "shortfall.aside";
+/// The working day of this tab, the roof that is tapped.
+pub const DAY: &str = "shortfall.day";
+pub const FRAMING: &str = "shortfall.framing";
 /// The set-up that a link took the place of.
 const MINE: &str = "shortfall.mine";
 
@@ -212,6 +217,37 @@ pub fn noted_lesson() -> Option<Lesson> {
     serde_json::from_str(&tab()?.get_item(FROM_LESSON).ok().flatten()?).ok()
 }
 
+/// Notes how far beside its anchor, m, the set-up stands that is sent to the bench.
+pub fn note_aside(offset_m: f64) {
+    keep_here(ASIDE, &offset_m);
+}
+
+/// Takes that note.
+pub fn take_aside() -> Option<f64> {
+    let noted = kept_here(ASIDE);
+    drop_here(ASIDE);
+    noted.filter(|m: &f64| (0.0..=100.0).contains(m))
+}
+
+/// Keeps what a room has half done, for this tab: a reload or the browser's Back brings it back.
+pub fn keep_here<T: serde::Serialize>(key: &str, what: &T) {
+    if let (Some(tab), Ok(text)) = (tab(), serde_json::to_string(what)) {
+        let _ = tab.set_item(key, &text);
+    }
+}
+
+/// What is kept so, if this version can read it.
+pub fn kept_here<T: serde::de::DeserializeOwned>(key: &str) -> Option<T> {
+    serde_json::from_str(&tab()?.get_item(key).ok().flatten()?).ok()
+}
+
+/// Lets go of it.
+pub fn drop_here(key: &str) {
+    if let Some(tab) = tab() {
+        let _ = tab.remove_item(key);
+    }
+}
+
 /// The endings found on this device.
 pub fn load_endings() -> Vec<Ending> {
     let mut all: Vec<Ending> = list(ENDINGS);
@@ -240,7 +276,7 @@ pub fn clear_progress() {
 
 /// Lets go of settings and set-up.
 pub fn clear() {
-    for key in [SETTINGS, SCENARIO, LESSONS, ENDINGS, GUESSES, FROM_LESSON, MINE] {
+    for key in [SETTINGS, SCENARIO, LESSONS, ENDINGS, GUESSES, FROM_LESSON, MINE, ASIDE, DAY, FRAMING] {
         for s in [store(), tab()].into_iter().flatten() {
             let _ = s.remove_item(key);
         }

@@ -1,10 +1,12 @@
 //! What is practised beside the bench: lessons, a working day, framing, rescue, the gear in hand.
 
 pub mod day;
+pub mod demos;
 pub mod framing;
 pub mod hand;
 pub mod houses;
 pub mod inspection;
 pub mod lessons;
 pub mod rescue;
+pub mod showing;
 pub mod thumbs;

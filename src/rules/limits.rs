@@ -7,7 +7,7 @@ use crate::units::Quantity;
 use serde::{Deserialize, Serialize};
 
 /// A sentence in both languages.
-#[derive(Clone, Debug, PartialEq, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Bilingual {
     /// English.

@@ -13,7 +13,7 @@ use crate::geometry::{DRING_SHARE, Geometry, P, p, taut_path};
 use crate::physics::ladder::{Footing, TIPS_RAD_S, stand};
 use crate::practice::houses::HouseKind;
 use crate::scenario::{Arrow, Scenario, Stance};
-use crate::studies::along_wall::Swing;
+use crate::studies::along_wall::{Moment, Swing};
 use crate::units::G_M_S2;
 
 /// Half the usual house's length along the wall, m.
@@ -36,6 +36,8 @@ pub struct Front<'a> {
     pub swing: Option<&'a Swing>,
     /// A moment of the section's fall: the same scene, and how long after the slip, s.
     pub moment: Option<(&'a Scene, f64)>,
+    /// A moment of the swing: where the ring is. Nothing else of the swing is drawn then.
+    pub swung: Option<Moment>,
     /// Something in the way, m along the wall.
     pub thing_m: Option<f64>,
     /// How far along one may work, m.
@@ -47,7 +49,17 @@ pub struct Front<'a> {
 impl<'a> Front<'a> {
     /// A set-up as it stands under its anchor.
     pub fn of(s: &'a Scenario, g: &'a Geometry) -> Front<'a> {
-        Front { s, g, along_m: 0.0, swing: None, moment: None, thing_m: None, reach_m: None, half_m: HALF_M }
+        Front {
+            s,
+            g,
+            along_m: 0.0,
+            swing: None,
+            moment: None,
+            swung: None,
+            thing_m: None,
+            reach_m: None,
+            half_m: HALF_M,
+        }
     }
 
     /// Length of the roof under the rope, m: from the anchor, over the ridge where it lies behind it.
@@ -270,6 +282,15 @@ impl<'a> Front<'a> {
                 line(&[self.at(0.0, 0.0), self.at(x * roof / d, roof), self.at(x, d)])
             }
         };
+        if let Some(q) = self.swung {
+            let at = self.at(q.x_m, q.down_m);
+            out.push(Shape::new("casing", rope(q.x_m, q.down_m)));
+            out.push(Shape::new("rope", rope(q.x_m, q.down_m)));
+            out.extend(behind(at, self.s.worker.stature_m, false, (q.speed_m_s * 0.08).clamp(-0.5, 0.5)));
+            out.push(Shape::new("dring", circle(at, 0.055)));
+            out.push(Shape::new("anchor", circle(g_anchor(g), 0.09)));
+            return;
+        }
         if let Some(w) = self.swing {
             let end = w
                 .free

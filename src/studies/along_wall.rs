@@ -8,6 +8,7 @@
 //! ladder, a rope round a dormer's corner.
 
 use crate::geometry::{DRING_SHARE, SetUp, p, path_length, taut_path};
+use crate::physics::constants::DT_S;
 use crate::physics::equipment::{LineParams, SLIP_DOWN_ROOF_M_S};
 use crate::physics::point::{PointRun, Sheet};
 use crate::scenario::Stance;
@@ -21,6 +22,9 @@ pub const STEP_M: f64 = 0.25;
 const SWING_TIME_S: f64 = 4.0;
 /// Steps between two points of a path.
 const STEPS_PER_POINT: usize = 24;
+
+/// Time between two points of a path, s.
+const POINT_S: f64 = STEPS_PER_POINT as f64 * DT_S;
 
 /// A moment of a swing, in the unfolded plane.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
@@ -80,6 +84,31 @@ impl Swing {
 }
 
 impl Fall {
+    /// Length of the path in time, s.
+    pub fn lasts_s(&self) -> f64 {
+        POINT_S * self.path.len().saturating_sub(1) as f64
+    }
+
+    /// Where the D-ring is at a time after the slip, s: between two points of the path, in a straight line.
+    pub fn at(&self, time_s: f64) -> Option<Moment> {
+        let last = self.path.len().checked_sub(1)?;
+        let n = (time_s / POINT_S).clamp(0.0, last as f64);
+        let (a, b) = (self.path.get(n as usize)?, self.path.get((n as usize + 1).min(last))?);
+        let share = n - libm::floor(n);
+        let mix = |x: f64, y: f64| x + (y - x) * share;
+        Some(Moment {
+            x_m: mix(a.x_m, b.x_m),
+            down_m: mix(a.down_m, b.down_m),
+            speed_m_s: mix(a.speed_m_s, b.speed_m_s),
+        })
+    }
+
+    /// When the D-ring is lowest, s.
+    pub fn lowest_s(&self) -> f64 {
+        let lowest = self.path.iter().enumerate().max_by(|a, b| a.1.down_m.total_cmp(&b.1.down_m));
+        POINT_S * lowest.map_or(0, |(i, _)| i) as f64
+    }
+
     /// Speed at which the swing meets something that stands `at_m` along the wall (negative is past
     /// the anchor's plumb line), m/s; none where it does not get there. The body is [`BODY_HALF_M`] wide to
     /// either side, and its legs trail or swing ahead by as much as [`LEGS_M`].
@@ -296,6 +325,22 @@ mod tests {
 
     /// The elliptic integral, for the swing of a taut, nearly inextensible line; and at the bottom
     /// formula C, v = sqrt(2 g L (1 - cos a)).
+    /// While the rope is slack the ring falls freely: g t^2 / 2, 0.196 m after 0.2 s.
+    #[test]
+    fn a_moment_of_the_path_is_where_a_free_fall_is() {
+        let mut s = Scenario::default();
+        s.grab.above_dring_m = -0.5;
+        let w = swing(&s.set_up().expect("possible"), 0.0).expect("runs");
+        let from = w.free.path[0].down_m;
+        for t in [0.05, 0.1, 0.2, 0.21] {
+            let down = w.free.at(t).expect("is there").down_m - from;
+            assert!((down - 9.806_65 * t * t / 2.0).abs() < 2e-3, "{t} {down}");
+        }
+        // Past its end it stays where it ended.
+        assert_eq!(w.free.at(99.0), w.free.path.last().copied());
+        assert!(w.free.lowest_s() > 0.3 && w.free.lowest_s() <= w.free.lasts_s());
+    }
+
     #[test]
     fn a_taut_swing_keeps_the_time_of_the_elliptic_integral() {
         for deg in [10.0, 22.0, 45.0, 70.0] {

@@ -6,7 +6,7 @@
 use crate::grade::report::Report;
 use crate::physics::trace::Outcome;
 use crate::practice::hand::Held;
-use crate::rules::{Bilingual, FindingCode, HARD_SWING_M_S, Severity};
+use crate::rules::{Bilingual, Finding, FindingCode, HARD_SWING_M_S, Severity};
 use crate::scenario::Scenario;
 use crate::studies::along_wall::Swing;
 use include_dir::{Dir, include_dir};
@@ -156,13 +156,18 @@ impl Demo {
 const STOPS: [FindingCode; 3] =
     [FindingCode::WireUnknown, FindingCode::PowerLine, FindingCode::RescueMissing];
 
+/// What says that nobody should go up, if anything does.
+pub fn stop_of(rep: &Report) -> Option<&Finding> {
+    rep.findings.iter().find(|f| STOPS.contains(&f.code) && f.severity <= Severity::Major)
+}
+
 /// How it ended, in the room's words; none where the run failed its own check. `swing` is the one of the place
 /// along the wall, where there is one.
 pub fn ended(rep: &Report, swing: Option<&Swing>) -> Option<Ends> {
     if !rep.trace.is_sound() {
         return None;
     }
-    if rep.findings.iter().any(|f| STOPS.contains(&f.code) && f.severity <= Severity::Major) {
+    if stop_of(rep).is_some() {
         return Some(Ends::Asks);
     }
     Some(match rep.trace.outcome {

@@ -1,13 +1,15 @@
 //! What choices, parts and reasons are called: each label belongs to its choice.
 
-use super::{Bench as W, Key, Room};
+use super::{Bench as W, Key, Room, Trainer};
 use crate::grade::changes::Change;
 use crate::physics::ladder::Footing;
 use crate::practice::day::Task;
+use crate::practice::demos::{Ends, Family};
 use crate::practice::framing::Sound;
 use crate::practice::houses::HouseKind;
 use crate::practice::inspection::GearPart;
 use crate::practice::rescue::Step;
+use crate::practice::showing;
 use crate::practice::thumbs::Fares;
 use crate::quiz::export::Refused;
 use crate::rules::{DutyKind, LimitKind, Severity};
@@ -466,6 +468,50 @@ impl Fault {
             Fault::UnknownField => W::FaultUnknownField,
             Fault::WrongValue => W::FaultWrongValue,
             Fault::OutOfRange => W::FaultOutOfRange,
+        }
+    }
+}
+
+impl Family {
+    /// A family's name: what the room reads.
+    pub fn label(self) -> Trainer {
+        match self {
+            Family::Soffit => Trainer::FamilySoffit,
+            Family::Dormer => Trainer::FamilyDormer,
+            Family::Chimney => Trainer::FamilyChimney,
+            Family::Gable => Trainer::FamilyGable,
+            Family::Basement => Trainer::FamilyBasement,
+            Family::Along => Trainer::FamilyAlong,
+        }
+    }
+}
+
+impl Ends {
+    /// As a room says it.
+    pub fn label(self) -> Trainer {
+        match self {
+            Ends::Holds => Trainer::EndsHolds,
+            Ends::Down => Trainer::EndsDown,
+            Ends::Loose => Trainer::EndsLoose,
+            Ends::Swings => Trainer::EndsSwings,
+            Ends::Asks => Trainer::EndsAsks,
+        }
+    }
+}
+
+impl showing::Step {
+    /// What a step is.
+    pub fn label(self) -> Trainer {
+        use showing::Step as S;
+        match self {
+            S::Scene => Trainer::StepScene,
+            S::Ask => Trainer::StepAsk,
+            S::Locked => Trainer::StepLocked,
+            S::Play => Trainer::StepPlay,
+            S::Slow => Trainer::StepSlow,
+            S::Verdict => Trainer::StepVerdict,
+            S::Change => Trainer::StepChange,
+            S::Both => Trainer::StepBoth,
         }
     }
 }

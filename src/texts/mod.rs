@@ -15,12 +15,14 @@ mod rooms;
 pub mod say;
 mod stage;
 pub mod table;
+mod trainer;
 
 pub use bench::Bench;
 pub use page::Key;
 pub use rooms::Room;
 pub use stage::Stage;
 pub use table::{Text, Worded};
+pub use trainer::Trainer;
 
 use crate::units::{Quantity, Rounding, Units, round_to};
 

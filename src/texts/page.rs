@@ -358,6 +358,7 @@ words! {
     SideHeldShort, "With friction at the edge (0.3, assumed): {drop} down, without a swing. The rope saws {dragged} along the edge.", "Avec le frottement de l’arête (0,3, supposé) : {drop} de chute, sans balancement; la corde scie {dragged} le long de l’arête.";
     NavBench, "Set-up", "Montage";
     NavQuiz, "Quiz", "Quiz";
+    NavTrainer, "Trainer", "Formation";
     NavCrew, "Crew", "Équipe";
     QFootHolds, "It holds", "Elle tient";
     QFootSlides, "Its foot slides out", "Son pied glisse";

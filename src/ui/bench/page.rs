@@ -182,7 +182,7 @@ fn Header() -> impl IntoView {
                 <h1>{settings.s(Key::Tagline)}</h1>
             </div>
             <nav class="views" aria-label=settings.s(Key::NavLabel)>
-                {[(View::Bench, Key::NavBench), (View::Lessons, Key::NavLessons), (View::Quiz, Key::NavQuiz), (View::Crew, Key::NavCrew)].map(|(v, k)| view! {
+                {[(View::Bench, Key::NavBench), (View::Lessons, Key::NavLessons), (View::Quiz, Key::NavQuiz), (View::Crew, Key::NavCrew), (View::Trainer, Key::NavTrainer)].map(|(v, k)| view! {
                     <button type="button" class="seg bar-item" aria-current=move || is_here(v).then_some("page") tabindex=move || if is_here(v) { "0" } else { "-1" }
                         on:click=move |_| { shut_menu(); view::go(v) }>{settings.s(k)}</button>
                 }).collect_view()}

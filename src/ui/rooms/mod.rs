@@ -14,6 +14,7 @@ mod quiz;
 mod rescue;
 mod sheet;
 mod today;
+mod trainer;
 
 use self::crew::Crew;
 use self::day::Day;
@@ -66,6 +67,11 @@ pub fn Rooms() -> impl IntoView {
             View::Day => view! { <Day /> }.into_any(),
             View::Framing => view! { <Framing /> }.into_any(),
             View::Rescue => view! { <Rescue /> }.into_any(),
+            View::Wall => view! { <trainer::Wall /> }.into_any(),
+            View::Second => view! { <trainer::Second /> }.into_any(),
+            View::Trainer => view! { <trainer::Trainer /> }.into_any(),
+            View::Numbered(id) => view! { <trainer::Numbered id=id /> }.into_any(),
+            View::Handout | View::House | View::Held => ().into_any(),
         }}
         <div class="vh" role="status" aria-live="polite">{move || visit.said.get()}</div>
     }

@@ -24,6 +24,8 @@ use wasm_bindgen::JsCast;
 /// Both falls, once they are there.
 pub type Fallen = (Arc<Trace>, Arc<Trace>);
 
+/// So long the clock stands at a named moment, ms.
+const STOP_MS: f64 = 1000.0;
 /// Stills in place of a film, for who asked for less motion, and how long each stands.
 const STILLS: u32 = 5;
 const STILL_FOR: std::time::Duration = std::time::Duration::from_millis(900);
@@ -64,6 +66,11 @@ impl Clock {
 
     /// Runs from the slip at a quarter of true speed; for who asked for less motion as five stills.
     pub fn play(self) {
+        self.play_at(0.25, vec![]);
+    }
+
+    /// Runs from the slip at a speed, and stands for a second at each of these times, s.
+    pub fn play_at(self, speed: f64, stops_s: Vec<f64>) {
         self.stop();
         let (Some(mine), Some(end_s)) = (self.turn.try_get_value(), self.end_s.try_get_untracked()) else {
             return;
@@ -73,7 +80,8 @@ impl Clock {
         if view::wants_less_motion() {
             return self.next_still(mine, end_s, 1);
         }
-        self.frame(mine, window().performance().map_or(0.0, |p| p.now()));
+        let now_ms = window().performance().map_or(0.0, |p| p.now());
+        self.frame(mine, (now_ms, 0.0), speed, stops_s);
     }
 
     /// The stills after the first, one after the other.
@@ -94,17 +102,25 @@ impl Clock {
         );
     }
 
-    fn frame(self, mine: u32, last_ms: f64) {
+    fn frame(self, mine: u32, (last_ms, mut wait_ms): (f64, f64), speed: f64, stops_s: Vec<f64>) {
         request_animation_frame(move || {
             if self.turn.try_get_value() != Some(mine) {
                 return;
             }
             let now_ms = window().performance().map_or(last_ms, |p| p.now());
-            let end_s = self.end_s.get_untracked();
-            let next_s = self.now_s.get_untracked() + ((now_ms - last_ms) / 1e3).min(0.1) / 4.0;
-            self.now_s.set(next_s.min(end_s));
+            let (end_s, at_s) = (self.end_s.get_untracked(), self.now_s.get_untracked());
+            let passed_ms = (now_ms - last_ms).min(100.0);
+            if wait_ms > 0.0 {
+                wait_ms -= passed_ms;
+                return self.frame(mine, (now_ms, wait_ms), speed, stops_s);
+            }
+            let next_s = (at_s + passed_ms / 1e3 * speed).min(end_s);
+            let stop_s = stops_s.iter().copied().filter(|s| *s > at_s && *s <= next_s).reduce(f64::min);
+            let next_s = stop_s.unwrap_or(next_s);
+            self.now_s.set(next_s);
             if next_s < end_s {
-                self.frame(mine, now_ms);
+                let wait_ms = if stop_s.is_some() { STOP_MS } else { 0.0 };
+                self.frame(mine, (now_ms, wait_ms), speed, stops_s);
             } else {
                 self.runs.set(false);
             }

@@ -19,19 +19,24 @@ macro_rules! views {
     ($($name:ident, $hash:literal;)*) => {
         /// What the page shows.
         #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-        pub enum View { Bench, $($name,)* }
+        pub enum View {
+            Bench, $($name,)*
+            /// A scenario of the trainer's library by its number.
+            Numbered(u32),
+        }
         impl View {
             /// Whether it is one of the practice rooms.
             pub fn is_practice(self) -> bool {
                 matches!(self, View::Lessons | View::Day | View::Framing | View::Rescue)
             }
             fn hash(self) -> &'static str {
-                match self { View::Bench => "", $(View::$name => $hash,)* }
+                match self { View::Bench | View::Numbered(_) => "", $(View::$name => $hash,)* }
             }
             fn now() -> View {
                 match window().location().hash().unwrap_or_default().trim_start_matches('#') {
                     $($hash => View::$name,)*
-                    _ => View::Bench,
+                    // A number of the library, short enough to type; the bench's own anchors are words.
+                    n => n.parse().map_or(View::Bench, View::Numbered),
                 }
             }
         }
@@ -45,6 +50,12 @@ views! {
     Day, "day";
     Framing, "framing";
     Rescue, "rescue";
+    Trainer, "trainer";
+    Wall, "wall";
+    Second, "second";
+    Handout, "handout";
+    House, "house";
+    Held, "session";
 }
 
 /// The address of a part of the bundle. Finished, each has a hash in its name, told by the page's head.

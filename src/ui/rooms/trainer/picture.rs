@@ -1,0 +1,357 @@
+//! The wall's picture: one set-up at a step of the session, in section or from in front, with the few words that a
+//! back row can read.
+
+use super::falls::Fallen;
+use crate::geometry::{Geometry, P, p};
+use crate::physics::trace::{Outcome, Trace};
+use crate::practice::demos::Demo;
+use crate::practice::showing::Step;
+use crate::scenario::{Scenario, Stance};
+use crate::scene::camera::{self, Frame};
+use crate::scene::figure::{figure, ghost};
+use crate::scene::front::Front;
+use crate::scene::house::house;
+use crate::scene::ink::{Shape, closed, cm, line};
+use crate::scene::{at, standing_scene};
+use crate::texts::Trainer as T;
+use crate::texts::say::{self, Reader};
+use crate::ui::rooms::pair::Clock;
+use crate::ui::shared::figure::{Moving, defs, still};
+use crate::ui::shared::settings::settings;
+use crate::ui::shared::view;
+use crate::units::{Quantity, Rounding};
+use leptos::html::Div;
+use leptos::prelude::*;
+
+/// Height of a word on the wall as a share of the picture's.
+const WORD_SHARE: f64 = 0.045;
+
+/// A word on the picture.
+struct Word {
+    at: P,
+    text: String,
+    /// Where the word lies by its point: start, middle or end.
+    anchor: &'static str,
+}
+
+/// A height or a way, with its figure.
+struct Dimension {
+    x: f64,
+    from: f64,
+    to: f64,
+    text: String,
+}
+
+impl Dimension {
+    /// The line with its two arrowheads and the two ends' ticks.
+    fn shapes(&self, frame: Frame) -> Vec<Shape> {
+        let (x, a, b) = (self.x, self.from.min(self.to), self.from.max(self.to));
+        let head = (frame.height_m() * 0.022).min((b - a) / 2.5);
+        let tick = |y: f64| line(&[p(x - head * 3.0, y), p(x + head, y)]);
+        let tip = |y: f64, s: f64| {
+            closed(&[p(x, y), p(x - head / 2.5, y + s * head), p(x + head / 2.5, y + s * head)])
+        };
+        vec![
+            Shape::new("wall-dim", line(&[p(x, a), p(x, b)]) + &tick(a) + &tick(b)),
+            Shape::new("wall-tip", tip(a, 1.0) + &tip(b, -1.0)),
+        ]
+    }
+
+    fn word(&self, frame: Frame) -> Word {
+        let at = p(
+            self.x + frame.height_m() * 0.02,
+            (self.from + self.to) / 2.0 - frame.height_m() * WORD_SHARE / 3.0,
+        );
+        Word { at, text: self.text.clone(), anchor: "start" }
+    }
+}
+
+/// What a picture shows.
+#[derive(Clone)]
+pub struct Shown {
+    /// The scenario.
+    pub demo: Demo,
+    /// Its set-up under the place's rules.
+    pub s: Scenario,
+    /// Its fall, once it may be seen.
+    pub fallen: Option<Fallen>,
+    /// The step.
+    pub step: Step,
+    /// One of two: at one frame, with nothing labelled but what changed.
+    pub pair: Option<Frame>,
+}
+
+/// The frame of both pictures of a pair, before it is fitted to its pane.
+pub fn both_frame(shown: &[Shown]) -> Option<Frame> {
+    shown
+        .iter()
+        .filter_map(|q| {
+            let g = Geometry::of(&q.s)?;
+            if q.demo.is_along() {
+                return Some(front_frame(&q.demo, &q.s, &g, q.fallen.as_ref()));
+            }
+            let low = q.fallen.as_ref().map_or(g.soles.y, |f| f.report.trace.lowest_point_m);
+            Some(Frame {
+                left_m: g.soles.x.min(g.grab.x) - 1.2,
+                right_m: g.soles.x + 1.9,
+                bottom_m: g.surface_below_m(g.soles.x, 0.3).min(low) - 0.35,
+                top_m: (g.soles.y + q.s.worker.stature_m).max(g.grab.y).max(g.eave.y.min(g.dring.y + 1.5))
+                    + 0.4,
+            })
+        })
+        .reduce(Frame::with)
+}
+
+fn front_frame(d: &Demo, s: &Scenario, g: &Geometry, fallen: Option<&Fallen>) -> Frame {
+    let swing = fallen.and_then(|f| f.swing.as_deref());
+    Front { along_m: d.along_m, swing, ..Front::of(s, g) }.bounds()
+}
+
+/// The clock's end for a fall, s: a little after what decides it.
+pub fn film_s(f: &Fallen) -> f64 {
+    match &f.swing {
+        Some(w) => w.free.lasts_s(),
+        None => crate::ui::shared::figure::decisive_s(&f.report.trace) + 0.35,
+    }
+}
+
+/// When it is looked at while it is told, s.
+pub fn told_s(f: &Fallen) -> f64 {
+    match &f.swing {
+        Some(w) => w.free.lowest_s(),
+        None => crate::ui::shared::figure::decisive_s(&f.report.trace),
+    }
+}
+
+impl Shown {
+    fn trace(&self) -> Option<&Trace> {
+        self.fallen.as_ref().map(|f| &f.report.trace).filter(|t| t.is_sound())
+    }
+
+    /// Whether the fall is seen in this step.
+    fn falls(&self) -> bool {
+        matches!(self.step, Step::Play | Step::Slow | Step::Verdict | Step::Both)
+    }
+
+    fn frame(&self, g: &Geometry, (width_px, height_px): (f64, f64), now_s: f64) -> Frame {
+        let shape = width_px / height_px.max(1.0);
+        if let Some(f) = self.pair {
+            return f.fit(shape, 0.5);
+        }
+        if self.demo.is_along() {
+            return front_frame(&self.demo, &self.s, g, self.fallen.as_ref().filter(|_| self.falls()))
+                .fit(shape, 0.5);
+        }
+        let near = || camera::work(g, &self.s, (width_px, height_px), true);
+        let frame = match (self.step, self.trace()) {
+            (Step::Scene, _) => camera::whole(g, &self.s),
+            (Step::Play | Step::Slow, Some(t)) => camera::fall(g, t, now_s, near()).with(self.ground(g)),
+            (Step::Verdict, Some(t)) => camera::fall(g, t, now_s.max(0.6), near()).with(near()),
+            _ => near(),
+        };
+        frame.fit(shape, 0.5)
+    }
+
+    /// The ground under the worker: a fall is seen over it.
+    fn ground(&self, g: &Geometry) -> Frame {
+        let y = g.surface_below_m(g.soles.x, 0.3);
+        Frame { left_m: g.soles.x - 0.5, right_m: g.soles.x + 0.5, bottom_m: y - 0.3, top_m: y }
+    }
+
+    /// What moves, at a moment.
+    fn moving(&self, g: &Geometry, now_s: f64) -> Vec<Shape> {
+        if self.demo.is_along() {
+            let swing = self.fallen.as_ref().and_then(|f| f.swing.as_deref()).filter(|_| self.falls());
+            let swung = swing.and_then(|w| w.free.at(now_s));
+            return Front { along_m: self.demo.along_m, swung, ..Front::of(&self.s, g) }.moving();
+        }
+        let now = self.trace().filter(|_| self.falls()).and_then(|t| at(&self.s, g, t, now_s));
+        figure(&now.unwrap_or_else(|| standing_scene(&self.s, g)), &self.s, g)
+    }
+
+    /// Where the worker began, while the fall is seen.
+    fn began(&self, g: &Geometry) -> Vec<Shape> {
+        if !self.falls() || self.demo.is_along() {
+            return vec![];
+        }
+        let mut all = vec![Shape::new("wall-start", line(&[p(-30.0, g.soles.y), p(30.0, g.soles.y)]))];
+        if self.pair.is_none() {
+            all.extend(ghost(&standing_scene(&self.s, g), g));
+        }
+        all
+    }
+
+    fn dimensions(&self, r: Reader, g: &Geometry, frame: Frame) -> Vec<Dimension> {
+        let len = |m: f64, how| r.q(Quantity::Length, m, how);
+        let ground = g.surface_below_m(g.soles.x, 0.3);
+        let x = (g.soles.x + 1.1).min(frame.right_m - frame.width_m() * 0.12);
+        let along = self.demo.is_along();
+        match (self.step, self.trace()) {
+            (Step::Scene | Step::Ask | Step::Locked, _) if along => vec![],
+            (Step::Scene | Step::Ask | Step::Locked, _) if matches!(self.s.stance, Stance::Ladder { .. }) => {
+                let up = g.soles.y - ground;
+                vec![Dimension { x, from: ground, to: g.soles.y, text: len(up, Rounding::Nearest) }]
+            }
+            (Step::Verdict | Step::Both, Some(t)) if !along => {
+                let low = t.lowest_point_m;
+                let fell = Dimension {
+                    x,
+                    from: g.soles.y,
+                    to: low,
+                    text: r.f(T::Fell, &[("value", &len(t.total_fall_m, Rounding::Up))]),
+                };
+                let room =
+                    t.clearance_margin_m.filter(|m| *m > 0.05 && t.outcome == Outcome::Stopped).map(|m| {
+                        Dimension {
+                            x,
+                            from: ground,
+                            to: ground + m,
+                            text: r.f(T::RoomLeft, &[("value", &len(m, Rounding::Down))]),
+                        }
+                    });
+                let fell = (self.pair.is_none() && g.soles.y - low > 0.3).then_some(fell);
+                fell.into_iter().chain(room).collect()
+            }
+            _ => vec![],
+        }
+    }
+
+    fn words(&self, r: Reader, g: &Geometry, frame: Frame) -> Vec<Word> {
+        let step = frame.height_m() * 0.03;
+        match self.step {
+            Step::Scene if !self.demo.is_along() => vec![
+                Word {
+                    at: p(g.anchor.x, g.anchor.y + step * 2.0),
+                    text: r.t(T::LabelAnchor).to_owned(),
+                    anchor: "middle",
+                },
+                Word {
+                    at: p((g.anchor.x + g.eave.x) / 2.0 + step, (g.anchor.y + g.eave.y) / 2.0 + step * 2.0),
+                    text: r.t(T::LabelRope).to_owned(),
+                    anchor: "start",
+                },
+                Word {
+                    at: p(g.grab.x - step * 1.5, g.grab.y),
+                    text: r.t(T::LabelGrab).to_owned(),
+                    anchor: "end",
+                },
+            ],
+            Step::Scene => {
+                vec![Word {
+                    at: p(step, g.anchor.y + step),
+                    text: r.t(T::LabelAnchor).to_owned(),
+                    anchor: "start",
+                }]
+            }
+            Step::Play | Step::Slow if !self.demo.is_along() => vec![Word {
+                at: p(frame.right_m - step, g.soles.y + step * 0.6),
+                text: r.t(T::BootsStart).to_owned(),
+                anchor: "end",
+            }],
+            _ => vec![],
+        }
+    }
+}
+
+/// The picture.
+#[component]
+pub fn Picture(shown: Memo<Option<SameShown>>, clock: Clock) -> impl IntoView {
+    let settings = settings();
+    let size = RwSignal::new((0.0, 0.0));
+    let node = NodeRef::<Div>::new();
+    Effect::new(move |_| {
+        if let Some(e) = node.get() {
+            view::watch_size(&e, size);
+        }
+    });
+    let geometry = Memo::new(move |_| shown.with(|q| q.as_ref().and_then(|q| Geometry::of(&q.0.s))));
+    let frame = Memo::new(move |_| {
+        let now_s = clock.now_s.get();
+        let size = size.get();
+        geometry.with(|g| shown.with(|q| Some(q.as_ref()?.0.frame(g.as_ref()?, size, now_s))))
+    });
+    let moving = Memo::new(move |_| {
+        let now_s = clock.now_s.get();
+        geometry.with(|g| shown.with(|q| Some(q.as_ref()?.0.moving(g.as_ref()?, now_s)))).unwrap_or_default()
+    });
+    // How many paths there are: drawn anew where that changes.
+    let count = Memo::new(move |_| moving.with(Vec::len));
+    let stands = move || {
+        let g = geometry.get()?;
+        let q = shown.get()?.0;
+        let built = if q.demo.is_along() {
+            Front { along_m: q.demo.along_m, ..Front::of(&q.s, &g) }.behind()
+        } else {
+            house(&g, &q.s)
+        };
+        let way = q.fallen.as_ref().and_then(|f| f.swing.clone()).filter(|_| q.falls());
+        let way = way.map(|w| way_of(&q.s, &g, q.demo.along_m, &w));
+        Some(view! { {still(built)}{still(way.unwrap_or_default())}{still(q.began(&g))} })
+    };
+    let figure = move || {
+        count.get();
+        view! { <Moving shapes=moving.into() class="figure" /> }
+    };
+    let struck = move || {
+        shown.with(|q| {
+            q.as_ref().is_some_and(|q| {
+                let q = &q.0;
+                let landed = q.trace().filter(|_| q.falls() && !q.demo.is_along()).and_then(landed_s);
+                landed.is_some_and(|s| s <= clock.now_s.get() + 1e-9)
+            })
+        })
+    };
+    let told = move || {
+        let (g, q, frame) = (geometry.get()?, shown.get()?.0, frame.get()?);
+        let r = settings.reader();
+        let dims = q.dimensions(r, &g, frame);
+        let mut words = q.words(r, &g, frame);
+        words.extend(dims.iter().map(|d| d.word(frame)));
+        let lines: Vec<Shape> = dims.iter().flat_map(|d| d.shapes(frame)).collect();
+        let high = cm(frame.height_m() * WORD_SHARE);
+        let words = words
+            .into_iter()
+            .map(|w| view! { <text class="wall-word" x=cm(w.at.x) y=cm(-w.at.y) font-size=high text-anchor=w.anchor>{w.text}</text> })
+            .collect_view();
+        Some(view! { {still(lines)}{words} })
+    };
+    // What is to be seen before the fall, in words; never how it ends.
+    let label = move || {
+        shown.with(|q| q.as_ref().map_or(String::new(), |q| say::state(settings.reader(), &q.0.s).join(" ")))
+    };
+    let shape = move || frame.get().map_or("0 0 100 100".to_owned(), Frame::view_box);
+    view! {
+        <div class="wall-picture" node_ref=node>
+            <svg class="drawing" class:struck=struck class:front=move || shown.with(|q| q.as_ref().is_some_and(|q| q.0.demo.is_along()))
+                viewBox=shape preserveAspectRatio="xMidYMid meet" role="img" aria-label=label>
+                {defs()}{stands}{figure}{told}</svg>
+        </div>
+    }
+}
+
+/// The way of a swing as it is seen from in front.
+fn way_of(s: &Scenario, g: &Geometry, along_m: f64, w: &crate::studies::along_wall::Swing) -> Vec<Shape> {
+    Front { along_m, swing: Some(w), ..Front::of(s, g) }
+        .moving()
+        .into_iter()
+        .filter(|q| q.class == "swing")
+        .collect()
+}
+
+/// When a body comes down on something, s.
+fn landed_s(t: &Trace) -> Option<f64> {
+    use crate::physics::trace::EventKind as E;
+    [E::StrikesGround, E::StrikesObstacle].into_iter().filter_map(|k| t.time_of(k)).reduce(f64::min)
+}
+
+/// Shown, compared by what would be drawn otherwise: a picture is not made anew while only hands are counted.
+#[derive(Clone)]
+pub struct SameShown(pub Shown);
+
+impl PartialEq for SameShown {
+    fn eq(&self, o: &SameShown) -> bool {
+        let (a, b) = (&self.0, &o.0);
+        let fall = |q: &Shown| q.fallen.as_ref().map(|f| std::sync::Arc::as_ptr(&f.report));
+        a.demo == b.demo && a.step == b.step && a.pair == b.pair && a.s == b.s && fall(a) == fall(b)
+    }
+}

@@ -1,0 +1,154 @@
+//! What the trainer's room keeps on the device: scenarios of one's own, the plan, the session. And how the wall and
+//! the second window talk.
+
+use crate::practice::demos::{Demo, demo};
+use crate::practice::showing::{Session, Turn, Wish};
+use leptos::prelude::*;
+use serde::{Deserialize, Serialize};
+use wasm_bindgen::prelude::*;
+use web_sys::{BroadcastChannel, MessageEvent};
+
+const MINE: &str = "shortfall.scenarios";
+const PLAN: &str = "shortfall.plan";
+const SESSION: &str = "shortfall.session";
+const CHANNEL: &str = "shortfall-wall";
+/// Numbers of one's own scenarios begin here.
+pub const OWN_FROM: u32 = 1001;
+/// How long a session is planned for by itself, min.
+const SLOT_MIN: u32 = 20;
+
+fn read<T: serde::de::DeserializeOwned>(key: &str) -> Option<T> {
+    let text = window().local_storage().ok().flatten()?.get_item(key).ok().flatten()?;
+    serde_json::from_str(&text).ok()
+}
+
+fn keep<T: Serialize>(key: &str, what: &T) -> bool {
+    let (Some(store), Ok(text)) = (window().local_storage().ok().flatten(), serde_json::to_string(what))
+    else {
+        return false;
+    };
+    store.set_item(key, &text).is_ok()
+}
+
+/// A scenario of one's own, with a note that stays on the device.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Own {
+    /// The scenario.
+    pub demo: Demo,
+    /// For the second window.
+    #[serde(default)]
+    pub note: String,
+}
+
+/// Scenarios of one's own, as far as this version can read them.
+pub fn load_mine() -> Vec<Own> {
+    let all: Vec<serde_json::Value> = read(MINE).unwrap_or_default();
+    all.into_iter().filter_map(|v| serde_json::from_value(v).ok()).collect()
+}
+
+/// Keeps them; false when the device keeps nothing. What this version cannot read stays as it is.
+pub fn keep_mine(mine: &[Own]) -> bool {
+    let old: Vec<serde_json::Value> = read(MINE).unwrap_or_default();
+    let unread = old.into_iter().filter(|v| serde_json::from_value::<Own>(v.clone()).is_err());
+    let mut all: Vec<serde_json::Value> = mine.iter().filter_map(|o| serde_json::to_value(o).ok()).collect();
+    all.extend(unread);
+    keep(MINE, &all)
+}
+
+/// The plan: numbers of scenarios in their order, and the time for it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Plan {
+    /// What it is called.
+    pub name: String,
+    /// Time for it, min.
+    pub slot_min: u32,
+    /// The scenarios' numbers.
+    pub ids: Vec<u32>,
+}
+
+impl Default for Plan {
+    fn default() -> Plan {
+        Plan { name: String::new(), slot_min: SLOT_MIN, ids: vec![] }
+    }
+}
+
+pub fn load_plan() -> Plan {
+    read(PLAN).unwrap_or_default()
+}
+
+pub fn keep_plan(plan: &Plan) -> bool {
+    keep(PLAN, plan)
+}
+
+pub fn load_session() -> Option<Session> {
+    read(SESSION)
+}
+
+pub fn keep_session(session: &Session) -> bool {
+    keep(SESSION, session)
+}
+
+/// The scenario of a number, one's own among them.
+pub fn found(id: u32, mine: &[Own]) -> Option<Demo> {
+    mine.iter().find(|o| o.demo.id == id).map(|o| o.demo.clone()).or_else(|| demo(id).cloned())
+}
+
+/// A session of a plan.
+pub fn session_of(plan: &Plan, mine: &[Own]) -> Session {
+    let turn = |id: &u32| {
+        let d = found(*id, mine)?;
+        let partner = found(d.partner, mine).filter(|p| p.id != d.id);
+        Some(Turn::of(d, partner))
+    };
+    Session::of(&plan.name, plan.ids.iter().filter_map(turn).collect(), js_sys::Date::now())
+}
+
+/// What goes between the two windows.
+#[derive(Clone, Debug, Serialize, Deserialize)]
+pub enum Said {
+    /// The wall's: this is the session now.
+    Now(Box<Session>),
+    /// The second window's: somebody is here, say where you are.
+    Hello,
+    /// The second window's wish.
+    Wish(Wish),
+    /// The wall is gone.
+    Gone,
+}
+
+/// One end of the line between the windows of one browser.
+#[derive(Clone, Copy)]
+pub struct Line(StoredValue<Option<BroadcastChannel>, LocalStorage>);
+
+impl Line {
+    /// Opens it, and hears what the other end says as long as the component lives.
+    pub fn open(hear: impl Fn(Said) + 'static) -> Line {
+        let channel = BroadcastChannel::new(CHANNEL).ok();
+        if let Some(c) = &channel {
+            let ear = Closure::<dyn Fn(MessageEvent)>::new(move |ev: MessageEvent| {
+                let said = ev.data().as_string().and_then(|t| serde_json::from_str(&t).ok());
+                if let Some(said) = said {
+                    hear(said);
+                }
+            });
+            c.set_onmessage(Some(ear.as_ref().unchecked_ref()));
+            ear.forget();
+        }
+        let line = Line(StoredValue::new_local(channel));
+        on_cleanup(move || {
+            line.0.try_with_value(|c| {
+                if let Some(c) = c {
+                    c.set_onmessage(None);
+                    c.close();
+                }
+            });
+        });
+        line
+    }
+
+    /// Says something to the other end.
+    pub fn say(self, what: &Said) {
+        let Ok(text) = serde_json::to_string(what) else { return };
+        self.0.try_with_value(|c| c.as_ref().map(|c| c.post_message(&JsValue::from_str(&text))));
+    }
+}

@@ -30,7 +30,7 @@
 
   // ---- everything that is kept here, as a file that the crew's page opens again ----
   const everything = () => new Promise((done) => {
-    const out = { shortfall_records: 2, crew: [], records: [], kept: {}, set_up: {} };
+    const out = { shortfall_records: 3, crew: [], records: [], kept: {}, set_up: {} };
     for (const store of [localStorage, sessionStorage]) {
       try {
         for (let i = 0; i < store.length; i += 1) {

@@ -189,6 +189,40 @@ pub fn round_to(value: f64, decimals: usize, rounding: Rounding) -> f64 {
     r / scale + 0.0
 }
 
+/// A length as people write it, m: `5,18` or `5.18` in metric, `17'`, `17 6`, `17' 6"` or `17.5` in feet and inches.
+/// None where it is not one.
+pub fn read_length(text: &str, units: Units) -> Option<f64> {
+    let plain: String = text
+        .trim()
+        .to_lowercase()
+        .replace(',', ".")
+        .replace(['’', '′'], "'")
+        .replace(['”', '″', '“'], "\"")
+        .replace("ft", "'")
+        .replace("pi", "'")
+        .replace("in", "\"")
+        .replace("po", "\"");
+    if units == Units::Metric {
+        let metres = plain.trim_end_matches('m').trim();
+        return metres.parse().ok().filter(|x: &f64| x.is_finite());
+    }
+    let number = |t: &str| t.trim().parse::<f64>().ok().filter(|x| x.is_finite() && *x >= 0.0);
+    let (sign, plain) = match plain.strip_prefix(['-', '−']) {
+        Some(rest) => (-1.0, rest.to_owned()),
+        None => (1.0, plain),
+    };
+    let (feet, inches) = match plain.split_once('\'') {
+        Some((feet, rest)) => (number(feet)?, rest.trim().trim_end_matches('"').trim().to_owned()),
+        None if plain.trim().ends_with('"') => (0.0, plain.trim().trim_end_matches('"').trim().to_owned()),
+        None => match plain.trim().split_once(char::is_whitespace) {
+            Some((feet, rest)) => (number(feet)?, rest.trim().to_owned()),
+            None => (number(&plain)?, String::new()),
+        },
+    };
+    let inches = if inches.is_empty() { 0.0 } else { number(&inches)? };
+    Some(sign * (feet + inches / 12.0) * FT_M)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -262,7 +262,9 @@ fn check_words(q: &Item) {
                 for (i, a) in words.iter().enumerate() {
                     assert!(!a.is_empty() && !words[i + 1..].contains(a), "{words:?}");
                     let why = ask::why(r, q, &Given::One(i as u8));
-                    assert_eq!(why.is_none(), q.credit(&Given::One(i as u8)) == 1.0, "{q:?}");
+                    // A miss is explained; what was right, where the rules say what decided it.
+                    let explained = q.credit(&Given::One(i as u8)) < 1.0 || !q.because.is_empty();
+                    assert_eq!(why.is_some(), explained, "{q:?}");
                     all.extend(why);
                 }
                 all.extend(words);

@@ -307,9 +307,8 @@ impl Drill {
             Step::Haul => hindered = Some(Hindered::TooHeavyN(h.haul_n.ceil() as u32)),
             Step::Wait => match self.called_min {
                 Some(at) => {
-                    self.minute = self.minute.max(at + SERVICE_MIN[0]);
-                    self.reached_min.get_or_insert(self.minute);
-                    self.minute += SERVICE_MIN[1];
+                    self.reached_min.get_or_insert(at + SERVICE_MIN[0]);
+                    self.minute = self.minute.max(at + SERVICE_MIN[0] + SERVICE_MIN[1]);
                     down = true;
                 }
                 None => {
@@ -317,6 +316,16 @@ impl Drill {
                     hindered = Some(Hindered::NobodyCalled);
                 }
             },
+        }
+        // Who was called comes, whatever is tried meanwhile.
+        if let Some(at) = self.called_min.filter(|_| !down) {
+            let (there, done) = (at + SERVICE_MIN[0], at + SERVICE_MIN[0] + SERVICE_MIN[1]);
+            if self.minute >= there {
+                self.reached_min.get_or_insert(there);
+            }
+            if self.minute >= done {
+                (self.minute, down) = (done, true);
+            }
         }
         if down {
             self.reached_min.get_or_insert(self.minute);
@@ -375,6 +384,24 @@ mod tests {
         let before = d.clone();
         d.take(Step::Lower, &h, RescuePlan::Written);
         assert_eq!(d, before);
+    }
+
+    /// A bug: called at minute 0, the fire service came at 12, and then stood by until somebody waited for it.
+    #[test]
+    fn who_was_called_comes_whatever_is_tried_meanwhile() {
+        let h = hung(&Scenario::default());
+        let [there, done] = [SERVICE_MIN[0], SERVICE_MIN[0] + SERVICE_MIN[1]];
+        let mut d = Drill::default();
+        for step in [Step::Call, Step::Ladder, Step::Lower, Step::Lower, Step::Lower] {
+            d.take(step, &h, RescuePlan::NoPlan);
+        }
+        assert_eq!(d.down_min, Some(done));
+        assert!(d.reached_min.is_some_and(|m| m <= there + 1), "{d:?}");
+        let mut d = Drill::default();
+        for step in [Step::Call, Step::Lower, Step::Wait] {
+            d.take(step, &h, RescuePlan::NoPlan);
+        }
+        assert_eq!((d.reached_min, d.down_min), (Some(there), Some(done)));
     }
 
     #[test]

@@ -179,10 +179,10 @@ pub struct Session {
     pub dark: bool,
     /// How often the fall was asked for again: the wall plays when this changes.
     pub again: u32,
-    /// When it began, as the device's clock says, ms.
-    pub began_ms: f64,
+    /// When it began, as the device's clock says, s since 1970.
+    pub began_s: f64,
     /// When it ended; none before.
-    pub ended_ms: Option<f64>,
+    pub ended_s: Option<f64>,
     /// The hands of this step in their order, so that they can be taken back.
     undo: Vec<u8>,
 }
@@ -192,7 +192,7 @@ const MOST_HANDS: u32 = 999;
 
 impl Session {
     /// One that begins.
-    pub fn of(name: &str, turns: Vec<Turn>, began_ms: f64) -> Session {
+    pub fn of(name: &str, turns: Vec<Turn>, began_s: f64) -> Session {
         Session {
             name: name.to_owned(),
             turns,
@@ -202,8 +202,8 @@ impl Session {
             swapped: false,
             dark: false,
             again: 0,
-            began_ms,
-            ended_ms: None,
+            began_s,
+            ended_s: None,
             undo: vec![],
         }
     }
@@ -235,14 +235,14 @@ impl Session {
     }
 
     /// Does what is wished, as far as it belongs to the machine.
-    pub fn wish(&mut self, w: Wish, now_ms: f64) {
+    pub fn wish(&mut self, w: Wish, now_s: f64) {
         // Any key wakes a blank wall, and does nothing else.
         if self.blank {
             self.blank = false;
             return;
         }
         match w {
-            Wish::Next => self.next(now_ms),
+            Wish::Next => self.next(now_s),
             Wish::Back => self.back(),
             Wish::Blank => self.blank = true,
             Wish::Up(n) => {
@@ -294,14 +294,14 @@ impl Session {
         }
     }
 
-    fn next(&mut self, now_ms: f64) {
+    fn next(&mut self, now_s: f64) {
         if self.is_over() {
             return;
         }
         if self.step == self.last() {
             self.go(self.at + 1, Step::Scene);
             if self.is_over() {
-                self.ended_ms = Some(now_ms);
+                self.ended_s = Some(now_s);
             }
             return;
         }
@@ -316,7 +316,7 @@ impl Session {
                 self.at -= 1;
                 let last = self.last();
                 self.go(self.at, last);
-                self.ended_ms = None;
+                self.ended_s = None;
             }
             n => self.go(self.at, Step::ALL[n - 1]),
         }
@@ -355,13 +355,13 @@ mod tests {
         }
         let all: Vec<(usize, Step)> = (0..2).flat_map(|i| Step::ALL.map(|q| (i, q))).collect();
         assert_eq!(seen, all);
-        assert!(s.is_over() && s.ended_ms == Some(9.0) && s.now().is_none());
+        assert!(s.is_over() && s.ended_s == Some(9.0) && s.now().is_none());
         for want in all.into_iter().rev() {
             s.wish(Wish::of_key("PageUp", false).expect("a key"), 9.0);
             assert_eq!((s.at, s.step), want);
         }
         s.wish(Wish::Back, 9.0);
-        assert_eq!((s.at, s.step, s.ended_ms), (0, Step::Scene, None));
+        assert_eq!((s.at, s.step, s.ended_s), (0, Step::Scene, None));
     }
 
     #[test]

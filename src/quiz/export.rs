@@ -109,7 +109,7 @@ pub fn import(text: &str, held: &[String]) -> Result<Import, Refused> {
 
 /// A cell that no spreadsheet takes for a formula, wherever it cuts the line: an apostrophe stands
 /// before each sign that would begin one, at the start and after any separator.
-fn plain(cell: &str) -> String {
+pub(super) fn plain(cell: &str) -> String {
     let mut out = String::with_capacity(cell.len() + 2);
     let mut at_start = true;
     for c in cell.chars() {

@@ -32,8 +32,25 @@ pub fn free_fall_m(lanyard_m: f64, above_m: f64) -> f64 {
     (lanyard_m - above_m).max(0.0)
 }
 
-/// Room needed under the feet of a set-up, m, with the grab `above_m` over the D-ring.
-pub fn needed_under_feet_m(s: &SetUp, above_m: f64, reserve_m: f64) -> f64 {
+/// A term of the sum.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Term {
+    /// Slack of lanyard and line: what is fallen freely.
+    FreeFall,
+    /// The absorber, all torn.
+    Absorber,
+    /// Travel of the grab until it bites.
+    Grab,
+    /// The lifeline's stretch.
+    Rope,
+    /// Shift of the D-ring and stretch of the harness.
+    Harness,
+    /// Reserve.
+    Reserve,
+}
+
+/// The terms of the room needed under the feet, m, with the grab `above_m` over the D-ring.
+pub fn terms(s: &SetUp, above_m: f64, reserve_m: f64) -> [(Term, f64); 6] {
     // Without an absorber the stop is shorter and far harder; tables leave no room out for that.
     let ordinary_m = Absorber::default().max_extension_m;
     let (tear_m, force_n) = AbsorberParams::of(s, ABSORBER_SHARE.1)
@@ -42,9 +59,21 @@ pub fn needed_under_feet_m(s: &SetUp, above_m: f64, reserve_m: f64) -> f64 {
         HarnessFit::Snug => HARNESS_SLIDE_SNUG_M,
         HarnessFit::Loose => HARNESS_SLIDE_LOOSE_M,
     };
-    let shift_m = (slide_m + HARNESS_COMPLIANCE_M_PER_N * force_n).max(HARNESS_TABLE_M);
-    let stop_m = tear_m + GRAB_DEAD_TRAVELS_M.1 + GRAB_BITE_M + stretch_m(s);
-    sum_m(free_fall_m(s.lanyard.length_m, above_m) + s.lifeline.slack_m, stop_m, shift_m, 0.0, reserve_m)
+    [
+        (Term::FreeFall, free_fall_m(s.lanyard.length_m, above_m) + s.lifeline.slack_m),
+        (Term::Absorber, tear_m),
+        (Term::Grab, GRAB_DEAD_TRAVELS_M.1 + GRAB_BITE_M),
+        (Term::Rope, stretch_m(s)),
+        (Term::Harness, (slide_m + HARNESS_COMPLIANCE_M_PER_N * force_n).max(HARNESS_TABLE_M)),
+        (Term::Reserve, reserve_m),
+    ]
+}
+
+/// Room needed under the feet of a set-up, m, with the grab `above_m` over the D-ring: its terms, added up as
+/// [`sum_m`] does.
+pub fn needed_under_feet_m(s: &SetUp, above_m: f64, reserve_m: f64) -> f64 {
+    let [free, tear, grab, rope, shift, reserve] = terms(s, above_m, reserve_m).map(|t| t.1);
+    sum_m(free, tear + grab + rope, shift, 0.0, reserve)
 }
 
 /// What the sum allows for the lifeline's stretch between anchor and grab, m: its elongation at

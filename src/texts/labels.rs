@@ -12,6 +12,7 @@ use crate::practice::rescue::Step;
 use crate::practice::showing;
 use crate::practice::thumbs::Fares;
 use crate::quiz::export::Refused;
+use crate::rules::clearance::Term;
 use crate::rules::{DutyKind, LimitKind, Severity};
 use crate::scenario::file::Fault;
 use crate::scenario::{
@@ -512,6 +513,20 @@ impl showing::Step {
             S::Verdict => Trainer::StepVerdict,
             S::Change => Trainer::StepChange,
             S::Both => Trainer::StepBoth,
+        }
+    }
+}
+
+impl Term {
+    /// What a term of the clearance sum is called.
+    pub fn label(self) -> Trainer {
+        match self {
+            Term::FreeFall => Trainer::TermFree,
+            Term::Absorber => Trainer::TermAbsorber,
+            Term::Grab => Trainer::TermGrab,
+            Term::Rope => Trainer::TermRope,
+            Term::Harness => Trainer::TermHarness,
+            Term::Reserve => Trainer::SheetReserve,
         }
     }
 }

@@ -76,6 +76,7 @@ words! {
 
     RescueLead, "The fall was stopped. Now somebody has to get the worker down, with what the crew planned.", "La chute est arrêtée. Il faut maintenant descendre la personne, avec ce que l’équipe a prévu.";
     RescueOrdinary, "Nobody is left hanging in your set-up, so here is the standard one.", "Dans votre montage, personne ne reste suspendu; voici donc le montage ordinaire.";
+    RescueHurt, "Struck hard, or stopped hard: answers, but slowly.", "Choc ou arrêt violent : répond, mais lentement.";
     RescueWhere, "D-ring {height} above the ground, {grasp} from the nearest rung or eave.", "Anneau en D à {height} du sol, à {grasp} du barreau ou de l’avant-toit le plus proche.";
     RescueGuide, "Aim to be with the worker within {contact} minutes (ANSI/ASSP Z359.2 recommends that; from an account). Plan to have them down in {plan} (Hsiao and others 2012). In a laboratory healthy volunteers hung still from the back ring: nineteen in twenty lasted {most} minutes, half had to be let down by {half} (Turner and others 2008). Relief straps and moving the legs help.", "Visez à être auprès de la personne en {contact} minutes (ANSI/ASSP Z359.2 le recommande; d’après un compte rendu). Prévoyez de l’avoir descendue en {plan} (Hsiao et coll. 2012). En laboratoire, des volontaires en santé pendus immobiles par l’anneau dorsal : dix-neuf sur vingt ont tenu {most} minutes, la moitié a dû être descendue avant {half} (Turner et coll. 2008). Les sangles de soulagement aident, et bouger les jambes aussi.";
     RescueOwn, "This place: down within {limit} minutes.", "Ici : en bas en {limit} minutes au plus.";
@@ -120,7 +121,7 @@ words! {
     RescueSelf, "Back on ladder or roof alone at minute {down}.", "De retour seul sur l’échelle ou le toit à la minute {down}.";
     RescueDown, "Down at minute {down}; somebody was there at minute {reached}.", "En bas à la minute {down}; quelqu’un était là à la minute {reached}.";
     RescueInTime, "Reached within the {contact} minutes.", "Auprès de la personne dans les {contact} minutes.";
-    RescueLateOnly, "Later than the {contact} minutes. What does not work costs its time.", "Plus tard que les {contact} minutes : ce qui ne marche pas prend aussi du temps.";
+    RescueLateOnly, "Later than the {contact} minutes: there was a quicker way with this plan.", "Plus tard que les {contact} minutes : avec ce plan, il y avait plus rapide.";
     RescueLate, "Later than the {contact} minutes. A plan read before the climb has the kit at hand, and what does not work costs time.", "Plus tard que les {contact} minutes : ce qui ne marche pas prend aussi du temps. Avec un plan lu avant de monter, la corde est sous la main.";
     RescueNoCall, "Nobody called the emergency services. Anyone who hung needs to be looked at.", "Personne n’a appelé les secours. Une personne qui est restée suspendue doit être examinée.";
     StrapsFrom, "Feet in the relief straps from minute {minute}: moving the legs keeps the blood going (common practice).", "Pieds dans les sangles dès la minute {minute} : les jambes font circuler le sang (pratique courante).";
@@ -148,6 +149,7 @@ words! {
     DayDown, "Come down for today", "Descendre pour aujourd’hui";
     DayFound, "bolt {bolt}, latch {latch}", "boulon {bolt}, loquet {latch}";
     DayLooked, "You looked: {found}.", "Vous avez vérifié : {found}.";
+    DayPutRight, "You put it right.", "Vous l’avez remis en état.";
     DaySlip, "{time}: a slip. This is the set-up that fell.", "{time} : une glissade. Voici le montage qui est tombé.";
     DayHere, "The work is straight under the anchor, at the ladder.", "Le travail est juste sous l’ancrage, à l’échelle.";
     DayOver, "The shift is over, no slip came.", "La journée est finie, aucune glissade n’est venue.";

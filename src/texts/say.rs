@@ -128,6 +128,12 @@ pub fn margin(r: Reader, f: &Finding) -> Option<String> {
     Some(r.f(if m < 0.0 { Key::MarginMissing } else { Key::MarginLine }, &[("value", &shown)]))
 }
 
+/// A text with its first letter large, where it stands as a sentence.
+pub fn upper_first(text: &str) -> String {
+    let mut all = text.chars();
+    all.next().map_or(String::new(), |c| c.to_uppercase().chain(all).collect())
+}
+
 /// In the middle of a sentence; names like D-ring keep their capital.
 pub fn lower_first(text: &str) -> String {
     let mut letters = text.chars();

@@ -5,6 +5,7 @@ use super::table::words;
 words! {
     /// Texts of the picture and the strip.
     Stage;
+    Handout, "Print as a handout", "Imprimer en fiche";
     Ask, "A foot slips. What happens?", "Un pied glisse. Que se passe-t-il?";
     Holds, "It holds", "La corde retient";
     HitsGround, "Hits the ground", "Heurte le sol";

@@ -9,6 +9,7 @@ use crate::quiz::export::{archive, csv, import, xapi};
 use crate::quiz::form;
 use crate::quiz::record::Record;
 use crate::quiz::roster::crew;
+use crate::quiz::session::sessions_csv;
 use crate::scenario::Scenario;
 use crate::scenario::file::read_scenario;
 use crate::studies::along_wall::swings;
@@ -59,6 +60,7 @@ answers! {
     Outcome, Outcome(text) => read_scenario(&text)
         .map_err(|e| e.to_string())
         .and_then(|s| serde_json::to_string(&outcome_json(&s)).map_err(|e| e.to_string()));
+    WriteSessions, WriteSessions { french, sessions } => sessions_csv(&sessions, french);
     Draws, Draws { first, count } => (0..u64::from(count)).map(|n| drawn(first + n) + "\n").collect();
 }
 

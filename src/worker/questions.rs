@@ -7,6 +7,7 @@ use crate::practice::day::{Risk, Stretch};
 use crate::quiz::export::{Import, Refused};
 use crate::quiz::record::{Doubt, Header, Record};
 use crate::quiz::roster::Names;
+use crate::quiz::session::Held;
 use crate::quiz::{Answered, Blueprint, Form};
 use crate::scenario::Scenario;
 use crate::studies::along_wall::Swing;
@@ -94,6 +95,8 @@ questions! {
     ReadNames(String) -> Names;
     /// The headless program's answer to a scenario file: one JSON object, or one line that names the field.
     Outcome(String) -> Result<String, String>;
+    /// Sessions that were held, as CSV.
+    WriteSessions { french: bool, sessions: Vec<Held> } -> String;
     /// What is drawn from each of `count` seeds, from `first` on.
     Draws { first: u64, count: u32 } -> String;
 }

@@ -19,6 +19,19 @@ pub(super) fn outcome_margin_share(s: &SetUp, t: &Trace) -> f64 {
         .min(force(t.peak_force_n, link_strength_n(&s.gear)))
 }
 
+/// Whether the boots are well over what stands below.
+fn stands_over(s: &Scenario) -> bool {
+    match (s.stance, s.house.below) {
+        (Stance::Ladder { standing_height_m }, Below::Obstacle { height_m, .. }) => {
+            standing_height_m >= height_m + OVER_DECK_M
+        }
+        _ => true,
+    }
+}
+
+/// So far the boots are over a deck at least, m: less is no fall onto it.
+const OVER_DECK_M: f64 = 0.3;
+
 pub(super) fn ends(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     let mut s = job(pick, place)?;
     match pick.u32(..10) {
@@ -42,6 +55,9 @@ pub(super) fn ends(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
         }
         8 => s.stance = Stance::Roof { from_eave_m: between(pick, 0.6, 1.6, 0.2) },
         _ => {}
+    }
+    if !stands_over(&s) {
+        return None;
     }
     let set_up = s.set_up().ok()?;
     let t = sound(settled_trace(&set_up, LineParams::of(&s)))?;
@@ -137,6 +153,10 @@ pub(super) fn room(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     if pick.u32(..3) == 0 {
         s.house.below = ORDINARY_OBSTACLE;
         s.ladder.foot_distance_m = s.ladder.foot_distance_m.max(1.45);
+        // Who stands lower than a deck stands beside it, not over it.
+        if !stands_over(&s) {
+            return None;
+        }
     }
     let set_up = s.set_up().ok()?;
     let (room_m, kept) = (room_m(&set_up)?, reserve()?.value);

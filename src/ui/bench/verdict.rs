@@ -9,6 +9,7 @@ use crate::rules::{RULES_VERSION, Severity};
 use crate::texts::{Key, Stage as S, say};
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::signs::mark;
+use crate::ui::shared::view::{self, View};
 use leptos::prelude::*;
 
 /// The whole sentence of a fall with its limit's source, the score, and what its neighbours say.
@@ -103,6 +104,7 @@ pub fn Findings() -> impl IntoView {
             <p class="hint">{settings.s(Key::ChangeOne)}</p>
             <ol>{items}</ol>
             <p class="fine">{settings.s(Key::ModelNote)}" "{versions}</p>
+            <button type="button" class="plain" id="to-handout" on:click=|_| view::go(View::Handout)>{settings.s(S::Handout)}</button>
         </section>
     }
 }

@@ -134,7 +134,7 @@ pub fn Day() -> impl IntoView {
     let today = Today::new();
     let place = move || visit.set_up.with_untracked(|s| s.place.clone());
     // Nothing is asked first: the day begins, or goes on where it was left.
-    if !today.go_on() {
+    if !today.take_up() {
         today.start(&place());
     }
     Effect::new(move |_| today.keep());
@@ -426,7 +426,9 @@ fn LastSeen(
             let bolt = r.t(if now.grab.bolt == Bolt::Loose { Key::BoltLoose } else { Key::BoltTight });
             let latch = r.t(if now.grab.latch == Latch::Open { Key::LatchOpen } else { Key::LatchClosed });
             let found = r.f(W::DayFound, &[("bolt", bolt), ("latch", latch)]);
-            view! { <span id="looked" role="status">{r.f(W::DayLooked, &[("found", &found)])}</span> }
+            let right = (now.grab.bolt == Bolt::Loose || now.grab.latch == Latch::Open)
+                .then(|| format!(" {}", r.t(W::DayPutRight)));
+            view! { <span id="looked" role="status">{r.f(W::DayLooked, &[("found", &found)])}{right}</span> }
                 .into_any()
         } else {
             let text = match looked.get() {

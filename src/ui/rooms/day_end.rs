@@ -194,7 +194,7 @@ fn Head(today: Today) -> impl IntoView {
         let n = s.done.to_string();
         let line = if s.slipped {
             let came = today.risks.with(|all| all.as_ref().and_then(|all| all.last().copied()));
-            let came = came.map_or(String::new(), |k| format!(" {}.", r.t(risk(k).0)));
+            let came = came.map_or(String::new(), |k| format!(" {}.", say::upper_first(r.t(risk(k).0))));
             format!("{}{came}", r.f(W::DaySlip, &[("time", &clock(r, s.minute))]))
         } else if s.done == JOBS {
             r.t(W::DayOver).to_owned()

@@ -117,7 +117,12 @@ pub struct Desk {
 
 /// Now, as ISO 8601 with the device's offset.
 pub fn now() -> String {
-    let d = js_sys::Date::new_0();
+    local(js_sys::Date::now() / 1e3)
+}
+
+/// An instant of the device's clock, s since 1970, as ISO 8601 with the device's offset.
+pub fn local(at_s: f64) -> String {
+    let d = js_sys::Date::new(&(at_s * 1e3).into());
     let off = -d.get_timezone_offset();
     let local = js_sys::Date::new(&(d.get_time() + off * 60_000.0).into());
     let iso = String::from(local.to_iso_string());

@@ -146,7 +146,7 @@ impl Search {
     }
 
     /// Goes on where this tab was left; false where there is nothing to go on with.
-    fn go_on(self) -> bool {
+    fn take_up(self) -> bool {
         let Some(kept) = store::kept_here::<Kept>(store::FRAMING) else { return false };
         self.roof.set(kept.roof);
         self.go_to(kept.hammer_m.0);
@@ -295,6 +295,7 @@ impl Search {
     }
 
     fn pull(self) {
+        self.refused.set(None);
         let Search { settings, work, .. } = self;
         let Some(Last { index: i, driven: d, .. }) = self.last() else { return };
         work.update(|w| {
@@ -312,6 +313,10 @@ impl Search {
     }
 
     fn seal(self) {
+        if !untrack(|| self.has_open_hole()) {
+            return;
+        }
+        self.refused.set(None);
         let Search { settings, work, .. } = self;
         work.update(|w| {
             if let Some(d) = w.iter_mut().rev().find(|d| d.pulled && !d.sealed) {
@@ -562,7 +567,7 @@ fn UnderRoof(search: Search) -> impl IntoView {
             });
             let severity = if found.misses + found.proud + found.open_holes == 0 && found.hits > 0 { Severity::Note } else { Severity::Major };
             view! {
-                <div class="result" role="status" id="under-roof">
+                <div class="result" role="status" tabindex="-1" id="under-roof">
                     <div class="head">{mark(severity)}<div class="told-lines"><p class="sentence">{line}</p><p class="figure-line">{marks}" "{r.t(W::FramingFar)}</p></div></div>
                     <ol class="nail-bars">{bars}</ol>
                     {strength.map(|s| view! { <details class="guide"><summary>{r.t(crate::texts::Stage::Why)}</summary>{s}</details> })}
@@ -622,10 +627,10 @@ fn Tools(search: Search) -> impl IntoView {
             <button type="button" class="main" id="tap" on:click=move |_| search.tap()>{settings.s(W::FramingTap)}</button>
             <button type="button" id="chalk" on:click=move |_| search.mark()>{settings.s(W::FramingMark)}</button>
             <button type="button" id="strike" on:click=move |_| search.strike()>{settings.s(W::FramingStrike)}</button>
-            <button type="button" id="pull" prop:disabled=move || search.last().is_none() on:click=move |_| search.pull()>{settings.s(W::FramingPull)}</button>
-            <button type="button" id="seal" prop:disabled=move || !search.has_open_hole() on:click=move |_| search.seal()>{settings.s(W::FramingSeal)}</button>
+            <button type="button" id="pull" aria-disabled=move || search.last().is_none().to_string() on:click=move |_| search.pull()>{settings.s(W::FramingPull)}</button>
+            <button type="button" id="seal" aria-disabled=move || (!search.has_open_hole()).to_string() on:click=move |_| search.seal()>{settings.s(W::FramingSeal)}</button>
             <label class="pill"><input type="checkbox" prop:checked=move || sound_on.get() on:change=move |_| sound_on.update(|s| *s = !*s) /><span>{settings.s(W::FramingSound)}</span></label>
-            <button type="button" id="look-under" on:click=move |_| looked.set(true)>{settings.s(W::FramingDone)}</button>
+            <button type="button" id="look-under" on:click=move |_| { looked.set(true); view::to_view("under-roof") }>{settings.s(W::FramingDone)}</button>
         </div>
     }
 }
@@ -649,7 +654,7 @@ pub fn Framing() -> impl IntoView {
         audio: StoredValue::new_local(None),
     };
     let looked = search.looked;
-    let begun = RwSignal::new(search.go_on());
+    let begun = RwSignal::new(search.take_up());
     Effect::new(move |_| search.keep(begun.get()));
     view! {
         <main class="page framing">
@@ -659,7 +664,7 @@ pub fn Framing() -> impl IntoView {
                 <Show when=move || !begun.get()>
                     <p class="rescue-caution">{settings.s(W::FramingCaution)}</p>
                     <p class="stem">{settings.s(W::FramingLead)}</p>
-                    <button type="button" class="main" id="framing-begin" on:click=move |_| begun.set(true)>{settings.s(W::DayGo)}</button>
+                    <button type="button" class="main" id="framing-begin" on:click=move |_| { begun.set(true); view::to_view("tap") }>{settings.s(W::DayGo)}</button>
                 </Show>
                 <Show when=move || begun.get() && !looked.get()><Tools search=search /></Show>
                 <UnderRoof search=search />

@@ -154,6 +154,10 @@ fn Landing(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl 
         view! { <p class="progress"><span aria-hidden="true">{boxes}</span><strong>{words}</strong></p> }
     };
     let today = front(&Scenario::default(), 1.0, None, (None, None), String::new());
+    // Whoever comes back from a room by keyboard begins at the list.
+    if document().active_element().is_none_or(|e| e.tag_name() == "BODY") {
+        view::to_view("landing-h");
+    }
     view! {
         <div class="landing">
             <h2 class="vh" id="landing-h" tabindex="-1">{settings.s(W::LessonsHeading)}</h2>

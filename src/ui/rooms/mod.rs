@@ -71,7 +71,9 @@ pub fn Rooms() -> impl IntoView {
             View::Second => view! { <trainer::Second /> }.into_any(),
             View::Trainer => view! { <trainer::Trainer /> }.into_any(),
             View::Numbered(id) => view! { <trainer::Numbered id=id /> }.into_any(),
-            View::Handout | View::House | View::Held => ().into_any(),
+            View::Held => view! { <trainer::HeldRoom /> }.into_any(),
+            View::Handout => view! { <trainer::Handout /> }.into_any(),
+            View::House => view! { <trainer::House /> }.into_any(),
         }}
         <div class="vh" role="status" aria-live="polite">{move || visit.said.get()}</div>
     }

@@ -130,7 +130,13 @@ impl Clock {
 
 /// So long both falls are looked at: until just past what decides the later one, s.
 pub fn film_s(falls: &Fallen) -> f64 {
-    decisive_s(&falls.0).max(decisive_s(&falls.1)) + 0.05
+    // Who comes down is seen to the ground.
+    let end = |t: &Trace| {
+        let landed =
+            [EventKind::StrikesGround, EventKind::StrikesObstacle].into_iter().filter_map(|k| t.time_of(k));
+        landed.fold(decisive_s(t), f64::max)
+    };
+    end(&falls.0).max(end(&falls.1)) + 0.05
 }
 
 /// Named moments of a fall that matter for comparing, and when, s.

@@ -504,7 +504,9 @@ fn Told(
     let settings = settings();
     let credit = q.credit(&given);
     let critical = q.is_critical_miss(&given);
-    let (mark, name) = if credit >= 1.0 {
+    let (mark, name) = if given == Given::Asks {
+        ("mark caution", W::QuizAsks)
+    } else if credit >= 1.0 {
         ("mark ok", W::QuizRight)
     } else if credit > 0.0 {
         ("mark caution", W::QuizPartly)
@@ -513,7 +515,7 @@ fn Told(
     };
     let shape = if credit >= 1.0 {
         "✓"
-    } else if credit > 0.0 {
+    } else if credit > 0.0 || given == Given::Asks {
         "△"
     } else {
         "✕"
@@ -550,6 +552,7 @@ fn Told(
 #[component]
 fn Result() -> impl IntoView {
     let (desk, settings): (Desk, _) = (desk(), settings());
+    view::to_view("outcome");
     let body = move || {
         let record = desk.done.get()?;
         let form = desk.form.get()?;
@@ -576,11 +579,28 @@ fn Result() -> impl IntoView {
             .map(|(n, (q, a)): (usize, (&Item, Answered))| {
                 let (q, stem) = (q.clone(), q.clone());
                 let open = a.credit_share < 1.0;
-                let shape = if open { "✕" } else { "✓" };
+                let partly = open && a.credit_share > 0.0;
+                let asked = a.given == Given::Asks;
+                let shape = if partly || asked {
+                    "△"
+                } else if open {
+                    "✕"
+                } else {
+                    "✓"
+                };
+                let word = if asked {
+                    W::QuizAsks
+                } else if partly {
+                    W::QuizPartly
+                } else if open {
+                    W::QuizWrong
+                } else {
+                    W::QuizRight
+                };
                 view! {
                     <li><details open=open && !practice><summary><b aria-hidden="true">{shape}</b>
                         <span>{move || format!("{}. {}", n + 1, settings.t(stem.kind.label()))}</span>
-                        <span class="sev">{move || settings.t(if open { W::QuizWrong } else { W::QuizRight })}</span></summary>
+                        <span class="sev">{settings.s(word)}</span></summary>
                         <Told q=q given=a.given /></details></li>
                 }
             })
@@ -589,7 +609,7 @@ fn Result() -> impl IntoView {
         Some(view! {
             <section class="result">
                 <h2>{settings.s(W::QuizResult)}</h2>
-                <p class="sentence" id="outcome"><span class=if s.passes { "mark ok" } else { "mark caution" } aria-hidden="true">{if s.passes { "✓" } else { "▲" }}</span>{sentence}</p>
+                <p class="sentence" id="outcome" tabindex="-1"><span class=if s.passes { "mark ok" } else { "mark caution" } aria-hidden="true">{if s.passes { "✓" } else { "▲" }}</span>{sentence}</p>
                 <p class="hint">{settings.s(W::QuizNotCertificate)}</p>
                 {if practice {
                     view! { <p>{settings.s(W::QuizPracticeDone)}</p> }.into_any()

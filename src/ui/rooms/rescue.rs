@@ -8,7 +8,6 @@ use crate::physics::trace::Trace;
 use crate::practice::rescue::*;
 use crate::rules::Severity;
 use crate::scenario::{RescuePlan, Scenario};
-use crate::scene::at;
 use crate::scene::camera::{Frame, Pane};
 use crate::scene::figure::figure;
 use crate::scene::house::house;
@@ -16,6 +15,7 @@ use crate::scene::ink::{Shape, line};
 use crate::scene::labels::{Area, Wanted, along, place};
 use crate::scene::people::{Doing, bag, ladder, person};
 use crate::scene::worker::Bones;
+use crate::scene::{at, standing_scene};
 use crate::texts::Key;
 use crate::texts::Room as W;
 use crate::texts::say::Reader;
@@ -23,6 +23,7 @@ use crate::ui::shared::asking;
 use crate::ui::shared::figure::{defs, still};
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::signs::mark;
+use crate::ui::shared::store;
 use crate::ui::shared::view::{self, View};
 use crate::units::{Quantity, Rounding};
 use crate::worker::questions::Fall;
@@ -168,7 +169,10 @@ fn moving(c: &Case, d: &Drill, last: Option<Step>) -> Vec<Shape> {
     };
     let down = d.down_min.is_some();
     let body = ["limb", "boot", "face", "feature", "helmet", "strap", "hand", "dring", "hook"];
-    let mut out = figure(&q, &c.set_up, g);
+    // Who climbed back stands where the slip was.
+    let alone = down && last == Some(Step::Climb);
+    let mut out =
+        if alone { figure(&standing_scene(&c.set_up, g), &c.set_up, g) } else { figure(&q, &c.set_up, g) };
     // A ladder that slid or tipped lies on the grass.
     if !c.hangs.ladder_stands {
         out.retain(|s| !s.class.starts_with("rail") && s.class != "rung" && s.class != "shoe");
@@ -176,7 +180,9 @@ fn moving(c: &Case, d: &Drill, last: Option<Step>) -> Vec<Shape> {
         let (a, b) = (ground(foot + 0.6), ground(foot + 0.6 + long_m));
         out.extend(ladder(p(a.x, a.y + 0.05), p(b.x, b.y + 0.05)));
     }
-    if down {
+    if alone {
+        // Nothing of the hanging is left.
+    } else if down {
         out.retain(|s| !body.iter().any(|b| s.class.starts_with(b)));
         out.extend(person(ground(foot + 0.9), 1.0, Doing::Sits));
     } else if d.straps_min.is_some()
@@ -186,6 +192,7 @@ fn moving(c: &Case, d: &Drill, last: Option<Step>) -> Vec<Shape> {
     }
     // One goes to the worker, one to the phone.
     let (first, doing, faces) = match last {
+        _ if alone => (ground(foot + 1.0), Doing::Stands, -1.0),
         _ if down => (ground(foot + 1.95), Doing::Kneels, -1.0),
         Some(Step::Ladder) => {
             let top = p(q.dring.x + 0.2, q.dring.y + 0.9);
@@ -223,7 +230,7 @@ fn frame(c: &Case, d: &Drill, wide: bool) -> Frame {
             bottom_m: low.min(g.ground_y_m(foot + 4.0) - 0.3),
             top_m: (g.eave.y + 2.4).max(ring.y + 1.7),
         }
-    } else if d.down_min.is_some() {
+    } else if d.down_min.is_some() && !d.taken.last().is_some_and(|t| t.0 == Step::Climb) {
         Frame { left_m: foot - 0.6, right_m: foot + 3.2, bottom_m: low, top_m: low + 3.0 }
     } else {
         Frame { left_m: ring.x - 1.7, right_m: ring.x + 1.9, bottom_m: ring.y - 1.75, top_m: ring.y + 1.65 }
@@ -434,7 +441,13 @@ pub fn Rescue() -> impl IntoView {
             find_case(s.clone(), Some(s), case, missing);
         }
     };
+    // A reload goes on with the same fall and plan, from its first minute.
+    if let Some((n, kind)) = store::kept_here::<(usize, Option<RescuePlan>)>(store::RESCUE) {
+        number.set(n);
+        plan.set(kind);
+    }
     find();
+    Effect::new(move |_| store::keep_here(store::RESCUE, &(number.get(), plan.get())));
     let choose = move |kind: RescuePlan| {
         plan.set(Some(kind));
         // The fall is the same whatever was planned.
@@ -470,7 +483,10 @@ pub fn Rescue() -> impl IntoView {
         let r = settings.reader();
         let (Some(step), Some(h)) = (last.get(), hindered.with(|all| all.last().copied())) else {
             let ordinary = number.get() == 0 && case.with(|c| c.as_ref().is_some_and(|c| c.ordinary));
-            return view! { <p class="figure-line lead-in">{r.t(if ordinary { W::RescueOrdinary } else { W::RescueLead })}</p> }.into_any();
+            let hurt = case
+                .with(|c| c.as_ref().is_some_and(|c| c.hangs.hurt))
+                .then(|| format!(" {}", r.t(W::RescueHurt)));
+            return view! { <p class="figure-line lead-in">{r.t(if ordinary { W::RescueOrdinary } else { W::RescueLead })}{hurt}</p> }.into_any();
         };
         let at_minute = drill.with(|d| d.minute.to_string());
         let words = h.map_or_else(|| r.f(W::StepDone, &[("minute", &at_minute)]), |h| why(r, h));

@@ -97,7 +97,7 @@ impl Today {
     }
 
     /// Goes on with the day that this tab was left in; false where there is none.
-    pub fn go_on(self) -> bool {
+    pub fn take_up(self) -> bool {
         let Some(kept) = store::kept_here::<Kept>(store::DAY) else { return false };
         self.begun.set_value(kept.begun);
         self.same();

@@ -21,6 +21,7 @@ const ASIDE: &str = "shortfall.aside";
 /// The working day of this tab, the roof that is tapped.
 pub const DAY: &str = "shortfall.day";
 pub const FRAMING: &str = "shortfall.framing";
+pub const RESCUE: &str = "shortfall.rescue";
 /// The set-up that a link took the place of.
 const MINE: &str = "shortfall.mine";
 
@@ -248,6 +249,16 @@ pub fn drop_here(key: &str) {
     }
 }
 
+/// Keeps a text of the device's, for every tab; false when it would not.
+pub fn keep_text<T: serde::Serialize>(key: &str, what: &T) -> bool {
+    serde_json::to_string(what).is_ok_and(|t| put(key, &t))
+}
+
+/// What is kept so, if this version can read it.
+pub fn kept_text<T: serde::de::DeserializeOwned>(key: &str) -> Option<T> {
+    serde_json::from_str(&get(key)?).ok()
+}
+
 /// The endings found on this device.
 pub fn load_endings() -> Vec<Ending> {
     let mut all: Vec<Ending> = list(ENDINGS);
@@ -276,7 +287,8 @@ pub fn clear_progress() {
 
 /// Lets go of settings and set-up.
 pub fn clear() {
-    for key in [SETTINGS, SCENARIO, LESSONS, ENDINGS, GUESSES, FROM_LESSON, MINE, ASIDE, DAY, FRAMING] {
+    for key in [SETTINGS, SCENARIO, LESSONS, ENDINGS, GUESSES, FROM_LESSON, MINE, ASIDE, DAY, FRAMING, RESCUE]
+    {
         for s in [store(), tab()].into_iter().flatten() {
             let _ = s.remove_item(key);
         }

@@ -195,6 +195,8 @@ pub fn follow(s: Settings, set_up: RwSignal<Scenario>) {
 pub fn to_bench(s: &Scenario) {
     let _ = window().location().set_hash(&fragment(s));
     window().scroll_to_with_x_and_y(0.0, 0.0);
+    // The room's button is gone: whoever comes by keyboard begins at the picture.
+    set_timeout(|| to_view("scene"), std::time::Duration::from_millis(60));
 }
 
 /// Puts a set-up into the address, without a new step of history.

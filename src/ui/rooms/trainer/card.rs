@@ -30,12 +30,14 @@ pub fn thumbnail(d: &Demo) -> Option<impl IntoView + use<>> {
         all.extend(figure(&standing_scene(s, &g), s, &g));
         (camera::work(&g, s, (CARD_PX.0 * 2.0, CARD_PX.1 * 2.0), false), all)
     };
-    let lens = facts::close_up(d, s).filter(|_| matches!(d.part, Part::Grab | Part::Anchor | Part::Lifeline)).map(|all| {
-        let paths = all.into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
-        view! { <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg> }
-    });
+    let lens = facts::close_up(d, s)
+        .filter(|_| matches!(d.part, Part::Grab | Part::Anchor | Part::Lifeline))
+        .map(|all| {
+            let paths = all.into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
+            view! { <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg> }
+        });
     Some(view! {
-        <span class="demo-still"><svg class="drawing" class:front=d.is_along() viewBox=frame.fit(shape, 0.5).view_box() preserveAspectRatio="xMidYMid slice" aria-hidden="true">{still(shapes)}</svg>{lens}</span>
+        <span class="demo-still"><svg class="drawing small" class:front=d.is_along() viewBox=frame.fit(shape, 0.5).view_box() preserveAspectRatio="xMidYMid slice" aria-hidden="true">{still(shapes)}</svg>{lens}</span>
     })
 }
 
@@ -47,11 +49,19 @@ pub fn card(d: Demo, chosen: RwSignal<u32>, plan: RwSignal<Plan>) -> impl IntoVi
     let (name, minutes) = (d.name.clone(), d.minutes);
     let places = move || {
         plan.with(|p| {
-            let all: Vec<String> = p.ids.iter().enumerate().filter(|(_, x)| **x == id).map(|(i, _)| (i + 1).to_string()).collect();
+            let all: Vec<String> = p
+                .ids
+                .iter()
+                .enumerate()
+                .filter(|(_, x)| **x == id)
+                .map(|(i, _)| (i + 1).to_string())
+                .collect();
             (!all.is_empty()).then(|| all.join(", "))
         })
     };
-    let badge = move || places().map(|n| view! { <b class="badge"><span class="vh">{settings.reader().f(T::InPlan, &[("n", "")])}</span>{n}</b> });
+    let badge = move || {
+        places().map(|n| view! { <b class="badge"><span class="vh">{settings.reader().f(T::InPlan, &[("n", "")])}</span>{n}</b> })
+    };
     let own = (id >= OWN_FROM).then(|| view! { <b class="badge own">{settings.s(T::OwnBadge)}</b> });
     view! {
         <li><button type="button" class="demo" data-demo=id.to_string() aria-pressed=move || (chosen.get() == id).to_string() on:click=move |_| chosen.set(id)>

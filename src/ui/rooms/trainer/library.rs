@@ -146,7 +146,7 @@ pub fn Trainer() -> impl IntoView {
     };
     let filter = move |only: bool, key: T, n: Signal<usize>| {
         view! { <button type="button" class="seg" aria-pressed=move || (shelf.only_mine.get() == only).to_string() on:click=move |_| shelf.only_mine.set(only)>
-            {move || settings.reader().f(key, &[("n", &n.get().to_string())])}</button> }
+        {move || settings.reader().f(key, &[("n", &n.get().to_string())])}</button> }
     };
     let count_all = Signal::derive(move || demos().len() + shelf.mine.with(Vec::len));
     let count_mine = Signal::derive(move || shelf.mine.with(Vec::len));
@@ -166,6 +166,10 @@ pub fn Trainer() -> impl IntoView {
                         shelf.mine.update(|m| m.push(o.clone())); shelf.chosen.set(o.demo.id); shelf.gone.set(None); shelf.told.set(String::new()); shelf.keep(settings.t(T::NotKept));
                     }>{settings.t(T::BringBack)}</button> })}</p> })}</div>
                 <PlanOf shelf=shelf /><Chosen shelf=shelf />
+                <section class="to-print"><h3>{settings.s(T::HandPages)}</h3><div class="row buttons">
+                    <button type="button" id="to-house" on:click=move |_| view::go(View::House)>{settings.s(T::HandSheet)}</button>
+                    <button type="button" id="to-handout" on:click=move |_| view::go(View::Handout)>{settings.s(T::HandName)}</button>
+                    <button type="button" id="to-held" on:click=move |_| view::go(View::Held)>{settings.s(T::HeldName)}</button></div></section>
             </div>
             {move || shelf.coded.get().map(|d| view! { <Code demo=d shut=Callback::new(move |()| { shelf.coded.set(None); view::to_view("link-it") }) /> })}
         </main>
@@ -222,10 +226,12 @@ fn PlanOf(shelf: Shelf) -> impl IntoView {
     let total = move || {
         let r = settings.reader();
         let p = plan.get();
-        let n: u32 = shelf.mine.with(|m| p.ids.iter().filter_map(|id| store::found(*id, m)).map(|d| d.minutes).sum());
+        let n: u32 =
+            shelf.mine.with(|m| p.ids.iter().filter_map(|id| store::found(*id, m)).map(|d| d.minutes).sum());
         let over = (n > p.slot_min).then(|| r.f(T::PlanOver, &[("n", &(n - p.slot_min).to_string())]));
         let told = r.f(T::PlanTotal, &[("n", &n.to_string()), ("slot", &p.slot_min.to_string())]);
-        let share = format!("width:{:.0}%", 100.0 * f64::from(n.min(p.slot_min)) / f64::from(p.slot_min.max(1)));
+        let share =
+            format!("width:{:.0}%", 100.0 * f64::from(n.min(p.slot_min)) / f64::from(p.slot_min.max(1)));
         view! { <p class="plan-total"><b>{told}</b>" "{over}</p><div class="plan-bar" aria-hidden="true"><i prop:style=share></i></div> }
     };
     let present = move |_| {
@@ -241,13 +247,17 @@ fn PlanOf(shelf: Shelf) -> impl IntoView {
         download("shortfall-plan.json", "application/json", &text);
     };
     let open = move |ev: web_sys::Event| {
-        let Some(input) = ev.target().and_then(|t| t.dyn_into::<web_sys::HtmlInputElement>().ok()) else { return };
+        let Some(input) = ev.target().and_then(|t| t.dyn_into::<web_sys::HtmlInputElement>().ok()) else {
+            return;
+        };
         let Some(file) = input.files().and_then(|f| f.get(0)) else { return };
         input.set_value("");
         spawn_local(async move {
             let text = JsFuture::from(file.text()).await.ok().and_then(|t| t.as_string());
             let r = settings.reader_now();
-            let read = text.ok_or(NoPlan::Broken).and_then(|t| shelf.mine.with_untracked(|m| plan_file::read(&t, m)));
+            let read = text
+                .ok_or(NoPlan::Broken)
+                .and_then(|t| shelf.mine.with_untracked(|m| plan_file::read(&t, m)));
             shelf.gone.set(None);
             match read {
                 Ok((fresh, own)) => {
@@ -294,10 +304,13 @@ fn Chosen(shelf: Shelf) -> impl IntoView {
         let d = one.get()?;
         let r = settings.reader();
         let f = shelf.falls.of(d.id)?;
-        let Some(e) = f.ended() else { return Some(view! { <p class="hint">{r.t(T::NotShown)}</p> }.into_any()) };
+        let Some(e) = f.ended() else {
+            return Some(view! { <p class="hint">{r.t(T::NotShown)}</p> }.into_any());
+        };
         let (severity, sentence) = verdict(r, &f);
         let same = e == d.expected;
-        let told = r.f(if same { T::Played } else { T::PlayedOther }, &[("what", &r.t(e.label()).to_lowercase())]);
+        let told =
+            r.f(if same { T::Played } else { T::PlayedOther }, &[("what", &r.t(e.label()).to_lowercase())]);
         let id = d.id;
         let take = (!same && id >= OWN_FROM).then(|| {
             view! { " "<button type="button" id="take-over" on:click=move |_| shelf.edit(id, settings.t(T::NotKept), |o| o.demo.expected = e)>{r.t(T::TakeOver)}</button> }
@@ -306,11 +319,16 @@ fn Chosen(shelf: Shelf) -> impl IntoView {
     };
     let copy = move |_| {
         let Some(d) = untrack(|| shelf.one()) else { return };
-        let next = shelf.mine.with_untracked(|m| m.iter().map(|o| o.demo.id + 1).max().unwrap_or(OWN_FROM).max(OWN_FROM));
+        let next = shelf
+            .mine
+            .with_untracked(|m| m.iter().map(|o| o.demo.id + 1).max().unwrap_or(OWN_FROM).max(OWN_FROM));
         let name = |lang: crate::texts::Lang, of: &str| {
             crate::texts::say::Reader { lang, ..settings.reader_now() }.f(T::CopyName, &[("name", of)])
         };
-        let name = Bilingual { en: name(crate::texts::Lang::En, &d.name.en), fr: name(crate::texts::Lang::Fr, &d.name.fr) };
+        let name = Bilingual {
+            en: name(crate::texts::Lang::En, &d.name.en),
+            fr: name(crate::texts::Lang::Fr, &d.name.fr),
+        };
         // Beside a copy stands what it was made from, until another is chosen.
         let own = Own { demo: Demo { id: next, name, partner: d.id, ..d }, note: String::new() };
         shelf.mine.update(|m| m.push(own));
@@ -335,7 +353,10 @@ fn Chosen(shelf: Shelf) -> impl IntoView {
         let r = settings.reader();
         let l = r.lang;
         let fact = facts::fact(r, &d, &d.set_up);
-        let partner = shelf.mine.with(|m| store::found(d.partner, m)).map_or(r.t(T::NoPartner).to_owned(), |p| l.of(&p.name).to_owned());
+        let partner = shelf
+            .mine
+            .with(|m| store::found(d.partner, m))
+            .map_or(r.t(T::NoPartner).to_owned(), |p| l.of(&p.name).to_owned());
         let row = |k: T, v: String| view! { <div><dt>{r.t(k)}</dt><dd>{v}</dd></div> };
         Some(view! {
             <h3 id="chosen-h" tabindex="-1">{l.of(&d.name).to_owned()}</h3><p class="hint">{r.t(d.family.label())}" · "{fact}</p>
@@ -379,15 +400,22 @@ fn Mine(shelf: Shelf, id: u32) -> impl IntoView {
     let put = move |b: &mut Bilingual, text: String| {
         *b = Bilingual { en: text.clone(), fr: text };
     };
-    let text = move |key: T, html_id: &'static str, get: fn(&Demo) -> &Bilingual, get_mut: fn(&mut Demo) -> &mut Bilingual| {
+    let text = move |key: T,
+                     html_id: &'static str,
+                     get: fn(&Demo) -> &Bilingual,
+                     get_mut: fn(&mut Demo) -> &mut Bilingual| {
         view! { <label class="line"><span>{settings.s(key)}</span><input type="text" id=html_id maxlength="200"
-            prop:value=move || own().map_or(String::new(), |o| settings.lang.get().of(get(&o.demo)).to_owned())
-            on:change=move |ev| { let t = event_target_value(&ev); shelf.edit(id, not_kept(), |o| put(get_mut(&mut o.demo), t)) } /></label> }
+        prop:value=move || own().map_or(String::new(), |o| settings.lang.get().of(get(&o.demo)).to_owned())
+        on:change=move |ev| { let t = event_target_value(&ev); shelf.edit(id, not_kept(), |o| put(get_mut(&mut o.demo), t)) } /></label> }
     };
     let partners = move || {
         let r = settings.reader();
         let me = own()?;
-        let all = demos().to_vec().into_iter().chain(shelf.mine.get().into_iter().map(|o| o.demo)).filter(|d| d.id != id && d.is_along() == me.demo.is_along());
+        let all = demos()
+            .to_vec()
+            .into_iter()
+            .chain(shelf.mine.get().into_iter().map(|o| o.demo))
+            .filter(|d| d.id != id && d.is_along() == me.demo.is_along());
         let mut options = vec![(0, r.t(T::NoPartner).to_owned())];
         options.extend(all.map(|d| (d.id, r.lang.of(&d.name).to_owned())));
         Some(options.into_iter().map(|(n, name)| view! { <option value=n.to_string() prop:selected=me.demo.partner == n>{name}</option> }).collect_view())
@@ -399,7 +427,9 @@ fn Mine(shelf: Shelf, id: u32) -> impl IntoView {
     };
     let set_end = move |ev: web_sys::Event| {
         let n = event_target_value(&ev).parse::<usize>().unwrap_or(0);
-        shelf.edit(id, not_kept(), |o| o.demo.expected = o.demo.answers().get(n).copied().unwrap_or(Ends::Holds));
+        shelf.edit(id, not_kept(), |o| {
+            o.demo.expected = o.demo.answers().get(n).copied().unwrap_or(Ends::Holds)
+        });
     };
     view! {
         <div class="mine">

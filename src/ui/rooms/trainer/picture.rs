@@ -144,7 +144,10 @@ impl Shown {
         }
         let near = || camera::work(g, &self.s, (width_px, height_px), true);
         let frame = match (self.step, self.trace()) {
-            (Step::Scene, _) => camera::whole(g, &self.s),
+            (Step::Scene, _) => {
+                let all = camera::whole(g, &self.s);
+                Frame { top_m: all.top_m + 0.08 * all.height_m(), ..all }
+            }
             (Step::Play | Step::Slow, Some(t)) => camera::fall(g, t, now_s, near()).with(self.ground(g)),
             (Step::Verdict, Some(t)) => camera::fall(g, t, now_s.max(0.6), near()).with(near()),
             _ => near(),
@@ -226,7 +229,10 @@ impl Shown {
                     anchor: "middle",
                 },
                 Word {
-                    at: p((g.anchor.x + g.eave.x) / 2.0 + step, (g.anchor.y + g.eave.y) / 2.0 + step * 2.0),
+                    at: p(
+                        (g.anchor.x + g.eave.x) / 2.0 + step * 0.6,
+                        (g.anchor.y + g.eave.y) / 2.0 + step * 0.6,
+                    ),
                     text: r.t(T::LabelRope).to_owned(),
                     anchor: "start",
                 },
@@ -268,6 +274,9 @@ pub fn Picture(shown: Memo<Option<SameShown>>, clock: Clock) -> impl IntoView {
     let frame = Memo::new(move |_| {
         let now_s = clock.now_s.get();
         let size = size.get();
+        if size.0 < 10.0 || size.1 < 10.0 {
+            return None;
+        }
         geometry.with(|g| shown.with(|q| Some(q.as_ref()?.0.frame(g.as_ref()?, size, now_s))))
     });
     let moving = Memo::new(move |_| {
@@ -307,6 +316,16 @@ pub fn Picture(shown: Memo<Option<SameShown>>, clock: Clock) -> impl IntoView {
         let dims = q.dimensions(r, &g, frame);
         let mut words = q.words(r, &g, frame);
         words.extend(dims.iter().map(|d| d.word(frame)));
+        // A word that would leave the picture stands on the other side of its point.
+        for w in &mut words {
+            let long_m = w.text.chars().count() as f64 * frame.height_m() * WORD_SHARE * 0.6;
+            if w.anchor == "start" && w.at.x + long_m > frame.right_m {
+                w.at.x -= frame.height_m() * 0.04;
+                w.anchor = "end";
+            } else if w.anchor == "end" && w.at.x - long_m < frame.left_m {
+                w.anchor = "start";
+            }
+        }
         let lines: Vec<Shape> = dims.iter().flat_map(|d| d.shapes(frame)).collect();
         let high = cm(frame.height_m() * WORD_SHARE);
         let words = words

@@ -50,7 +50,8 @@ pub fn read(text: &str, mine: &[Own]) -> Result<(Plan, Vec<Own>), NoPlan> {
     if text.len() > LARGEST_BYTES {
         return Err(NoPlan::Broken);
     }
-    let value: serde_json::Value = serde_json::from_str(text.trim_start_matches('\u{feff}')).map_err(|_| NoPlan::Broken)?;
+    let value: serde_json::Value =
+        serde_json::from_str(text.trim_start_matches('\u{feff}')).map_err(|_| NoPlan::Broken)?;
     let number = |k: &str| value.get(k).and_then(serde_json::Value::as_u64);
     match (number("shortfall_plan"), number("schema")) {
         (Some(p), _) if p > u64::from(PLAN_FORMAT) => return Err(NoPlan::Newer),
@@ -61,7 +62,11 @@ pub fn read(text: &str, mine: &[Own]) -> Result<(Plan, Vec<Own>), NoPlan> {
     let mut file: PlanFile = serde_json::from_value(value).map_err(|_| NoPlan::Broken)?;
     let texts = |o: &Own| {
         let d = &o.demo;
-        [&d.name, &d.point, &d.say, &d.after].into_iter().flat_map(|b| [b.en.len(), b.fr.len()]).max().unwrap_or(0)
+        [&d.name, &d.point, &d.say, &d.after]
+            .into_iter()
+            .flat_map(|b| [b.en.len(), b.fr.len()])
+            .max()
+            .unwrap_or(0)
     };
     let fits = |o: &Own| {
         texts(o) <= LONGEST
@@ -74,7 +79,8 @@ pub fn read(text: &str, mine: &[Own]) -> Result<(Plan, Vec<Own>), NoPlan> {
         return Err(NoPlan::Broken);
     }
     // Two devices number their own alike: the same one stays, another gets a number that is free.
-    let mut next = mine.iter().chain(&file.own).map(|o| o.demo.id + 1).max().unwrap_or(OWN_FROM).max(OWN_FROM);
+    let mut next =
+        mine.iter().chain(&file.own).map(|o| o.demo.id + 1).max().unwrap_or(OWN_FROM).max(OWN_FROM);
     let mut fresh = Vec::new();
     for i in 0..file.own.len() {
         let o = file.own[i].clone();

@@ -60,8 +60,8 @@ pub fn Second() -> impl IntoView {
         session.track();
         silent.set_value(false);
     });
-    let now_ms = RwSignal::new(js_sys::Date::now());
-    let tick = set_interval_with_handle(move || now_ms.set(js_sys::Date::now()), Duration::from_secs(1));
+    let now_s = RwSignal::new(js_sys::Date::now() / 1e3);
+    let tick = set_interval_with_handle(move || now_s.set(js_sys::Date::now() / 1e3), Duration::from_secs(1));
     on_cleanup(move || {
         for h in [every, tick].into_iter().filter_map(Result::ok) {
             h.clear();
@@ -76,7 +76,7 @@ pub fn Second() -> impl IntoView {
             let s = s.as_ref()?;
             let n = (s.step.number() + 1).to_string();
             let step = if s.is_over() { r.t(T::SessionOver).to_owned() } else { r.f(T::StepOf, &[("n", &n), ("what", r.t(s.step.label()))]) };
-            let gone_s = (s.ended_ms.unwrap_or_else(|| now_ms.get()) - s.began_ms) / 1000.0;
+            let gone_s = s.ended_s.unwrap_or_else(|| now_s.get()) - s.began_s;
             let planned_s = f64::from(s.minutes()) * 60.0;
             let time = if gone_s > planned_s { format!("+{}", clock(gone_s - planned_s)) } else { clock(gone_s) };
             let of = r.f(T::OfMinutes, &[("n", &s.minutes().to_string())]);

@@ -3,6 +3,7 @@
 
 use crate::practice::demos::{Demo, demo};
 use crate::practice::showing::{Session, Turn, Wish};
+use crate::ui::shared::store::{keep_text, kept_text};
 use leptos::prelude::*;
 use serde::{Deserialize, Serialize};
 use wasm_bindgen::prelude::*;
@@ -17,19 +18,6 @@ pub const OWN_FROM: u32 = 1001;
 /// How long a session is planned for by itself, min.
 const SLOT_MIN: u32 = 20;
 
-fn read<T: serde::de::DeserializeOwned>(key: &str) -> Option<T> {
-    let text = window().local_storage().ok().flatten()?.get_item(key).ok().flatten()?;
-    serde_json::from_str(&text).ok()
-}
-
-fn keep<T: Serialize>(key: &str, what: &T) -> bool {
-    let (Some(store), Ok(text)) = (window().local_storage().ok().flatten(), serde_json::to_string(what))
-    else {
-        return false;
-    };
-    store.set_item(key, &text).is_ok()
-}
-
 /// A scenario of one's own, with a note that stays on the device.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Own {
@@ -42,17 +30,17 @@ pub struct Own {
 
 /// Scenarios of one's own, as far as this version can read them.
 pub fn load_mine() -> Vec<Own> {
-    let all: Vec<serde_json::Value> = read(MINE).unwrap_or_default();
+    let all: Vec<serde_json::Value> = kept_text(MINE).unwrap_or_default();
     all.into_iter().filter_map(|v| serde_json::from_value(v).ok()).collect()
 }
 
 /// Keeps them; false when the device keeps nothing. What this version cannot read stays as it is.
 pub fn keep_mine(mine: &[Own]) -> bool {
-    let old: Vec<serde_json::Value> = read(MINE).unwrap_or_default();
+    let old: Vec<serde_json::Value> = kept_text(MINE).unwrap_or_default();
     let unread = old.into_iter().filter(|v| serde_json::from_value::<Own>(v.clone()).is_err());
     let mut all: Vec<serde_json::Value> = mine.iter().filter_map(|o| serde_json::to_value(o).ok()).collect();
     all.extend(unread);
-    keep(MINE, &all)
+    keep_text(MINE, &all)
 }
 
 /// The plan: numbers of scenarios in their order, and the time for it.
@@ -73,19 +61,19 @@ impl Default for Plan {
 }
 
 pub fn load_plan() -> Plan {
-    read(PLAN).unwrap_or_default()
+    kept_text(PLAN).unwrap_or_default()
 }
 
 pub fn keep_plan(plan: &Plan) -> bool {
-    keep(PLAN, plan)
+    keep_text(PLAN, plan)
 }
 
 pub fn load_session() -> Option<Session> {
-    read(SESSION)
+    kept_text(SESSION)
 }
 
 pub fn keep_session(session: &Session) -> bool {
-    keep(SESSION, session)
+    keep_text(SESSION, session)
 }
 
 /// The scenario of a number, one's own among them.
@@ -100,7 +88,7 @@ pub fn session_of(plan: &Plan, mine: &[Own]) -> Session {
         let partner = found(d.partner, mine).filter(|p| p.id != d.id);
         Some(Turn::of(d, partner))
     };
-    Session::of(&plan.name, plan.ids.iter().filter_map(turn).collect(), js_sys::Date::now())
+    Session::of(&plan.name, plan.ids.iter().filter_map(turn).collect(), js_sys::Date::now() / 1e3)
 }
 
 /// What goes between the two windows.

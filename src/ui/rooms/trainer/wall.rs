@@ -126,7 +126,7 @@ impl On {
             }
             _ => {}
         }
-        self.session.update(|s| s.wish(w, js_sys::Date::now()));
+        self.session.update(|s| s.wish(w, js_sys::Date::now() / 1e3));
     }
 
     /// The fall of what is shown.

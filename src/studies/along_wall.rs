@@ -26,6 +26,9 @@ const STEPS_PER_POINT: usize = 24;
 /// Time between two points of a path, s.
 const POINT_S: f64 = STEPS_PER_POINT as f64 * DT_S;
 
+/// Landing is told to this, s.
+const STEP_S: f64 = 0.005;
+
 /// A moment of a swing, in the unfolded plane.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Moment {
@@ -101,6 +104,17 @@ impl Fall {
             down_m: mix(a.down_m, b.down_m),
             speed_m_s: mix(a.speed_m_s, b.speed_m_s),
         })
+    }
+
+    /// When the feet come down on what lies below, s; none where there is room.
+    pub fn lands_s(&self) -> Option<f64> {
+        let missing_m = self.room_m.filter(|m| *m < 0.0)?;
+        let from_m = self.path.first()?.down_m;
+        let free_m = self.drop_m + missing_m;
+        let steps = (self.lasts_s() / STEP_S).ceil() as usize;
+        (0..=steps)
+            .map(|i| i as f64 * STEP_S)
+            .find(|s| self.at(*s).is_some_and(|q| q.down_m - from_m >= free_m))
     }
 
     /// When the D-ring is lowest, s.
@@ -336,6 +350,13 @@ mod tests {
             let down = w.free.at(t).expect("is there").down_m - from;
             assert!((down - 9.806_65 * t * t / 2.0).abs() < 2e-3, "{t} {down}");
         }
+        // Where it lands the feet are where the ground is: 0.3 m over it they land before they have fallen 0.4 m.
+        s.stance = crate::scenario::Stance::Ladder { standing_height_m: 0.3 };
+        let low = swing(&s.set_up().expect("possible"), 0.0).expect("runs").free;
+        let lands = low.lands_s().expect("no room");
+        let fell = low.at(lands).expect("is there").down_m - low.path[0].down_m;
+        assert!(fell > 0.2 && fell < 0.45, "{fell}");
+        assert_eq!(w.free.lands_s(), None);
         // Past its end it stays where it ended.
         assert_eq!(w.free.at(99.0), w.free.path.last().copied());
         assert!(w.free.lowest_s() > 0.3 && w.free.lowest_s() <= w.free.lasts_s());

@@ -154,6 +154,7 @@ words! {
     NoSession, "No session has begun on this device.", "Aucune séance n’a commencé sur cet appareil.";
     PopupBlocked, "The browser did not open it. Allow windows for this page, or open #remote in another window.", "Le navigateur ne l’a pas ouverte. Autorisez les fenêtres pour cette page, ou ouvrez #remote dans une autre.";
     FirstPerson, "{name}: {what}", "{name} : {what}";
+    FactSling, "sling {value} up, mortar {joints}", "élingue à {value}, mortier {joints}";
     FactRope, "rope: {what}", "corde : {what}";
     FactClipped, "link clipped nowhere", "cordon attaché nulle part";
     FactLink, "link {value}", "cordon {value}";

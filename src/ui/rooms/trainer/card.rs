@@ -37,7 +37,7 @@ pub fn thumbnail(d: &Demo) -> Option<impl IntoView + use<>> {
             view! { <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg> }
         });
     Some(view! {
-        <span class="demo-still"><svg class="drawing small" class:front=d.is_along() viewBox=frame.fit(shape, 0.5).view_box() preserveAspectRatio="xMidYMid slice" aria-hidden="true">{still(shapes)}</svg>{lens}</span>
+        <span class="demo-still"><svg class="drawing thinned" class:front=d.is_along() viewBox=frame.fit(shape, 0.5).view_box() preserveAspectRatio="xMidYMid slice" aria-hidden="true">{still(shapes)}</svg>{lens}</span>
     })
 }
 

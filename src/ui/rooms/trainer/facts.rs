@@ -3,7 +3,7 @@
 use crate::practice::demos::{Demo, Part};
 use crate::practice::hand::Held;
 use crate::practice::inspection::Look;
-use crate::scenario::{Arrow, Latch, RopeState, Scenario, Stance};
+use crate::scenario::{AnchorKind, Arrow, Latch, RopeState, Scenario, Stance};
 use crate::scene::lens::{self, Lens};
 use crate::texts::say::{self, Reader};
 use crate::texts::{Key, Trainer as T};
@@ -13,9 +13,9 @@ use crate::units::{Quantity, Rounding};
 pub fn close_up(d: &Demo, s: &Scenario) -> Option<Lens> {
     match d.part {
         Part::Grab => Some(lens::of(Held::Grab, s)),
-        Part::Anchor if s.lifeline.slack_m < 0.05 => Some(lens::of(Held::Anchor, s)),
+        Part::Anchor => Some(lens::of(Held::Anchor, s)),
         Part::Lanyard if s.lanyard.clipped => Some(lens::link(s.lanyard.absorber.is_some())),
-        Part::Lifeline => Some(lens::look(Look::Rope(s.gear.rope))),
+        Part::Lifeline if s.lifeline.slack_m < 0.05 => Some(lens::look(Look::Rope(s.gear.rope))),
         _ => None,
     }
 }
@@ -29,13 +29,16 @@ pub fn fact(r: Reader, d: &Demo, s: &Scenario) -> String {
             format!("{} {}", r.t(Key::GrabArrow), r.t(Key::ArrowDown))
         }
         Part::Grab => format!("{} {}", r.t(T::LabelGrab), say::offset(r, s.grab.above_dring_m)),
-        Part::Anchor if s.lifeline.slack_m >= 0.05 => {
-            format!(
-                "{}, {}",
-                r.t(s.anchor.kind.label()),
-                r.f(T::FactSlack, &[("value", &len(s.lifeline.slack_m))])
-            )
+        Part::Lifeline if s.lifeline.slack_m >= 0.05 => {
+            r.f(T::FactSlack, &[("value", &len(s.lifeline.slack_m))])
         }
+        Part::Anchor if s.anchor.kind == AnchorKind::ChimneySling => r.f(
+            T::FactSling,
+            &[
+                ("value", &len(s.anchor.chimney.sling_height_m)),
+                ("joints", &r.t(s.anchor.chimney.mortar.label()).to_lowercase()),
+            ],
+        ),
         Part::Anchor => r.t(s.anchor.kind.label()).to_owned(),
         Part::Lifeline if s.gear.rope == RopeState::Sound => {
             r.f(T::FactRope, &[("what", &len(s.lifeline.length_m))])

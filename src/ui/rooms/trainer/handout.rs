@@ -85,7 +85,7 @@ fn still_at(s: &Scenario, g: &Geometry, t: &Trace, shown: Frame, time_s: f64) ->
     let q = at(s, g, t, time_s).unwrap_or_else(|| standing_scene(s, g));
     let start = Shape::new("paper-start", line(&[p(-30.0, g.soles.y), p(30.0, g.soles.y)]));
     view! {
-        <svg class="drawing small" viewBox=shown.view_box() preserveAspectRatio="xMidYMid slice" aria-hidden="true">
+        <svg class="drawing thinned" viewBox=shown.view_box() preserveAspectRatio="xMidYMid slice" aria-hidden="true">
             {defs()}{still(house(g, s))}{still(vec![start])}<g class="figure">{still(figure(&q, s, g))}</g></svg>
     }
 }
@@ -224,6 +224,7 @@ pub fn Handout() -> impl IntoView {
         let why = rep.findings.iter().find_map(|f| say::why(r, &rep, f));
         let change = match hand.better.get() {
             None => None,
+            Some(None) if h.severity >= Severity::Note => None,
             Some(None) => Some(r.t(T::HandNoChange).to_owned()),
             Some(Some((best, after))) => {
                 Some(format!("{}. {}.", r.t(best.change.label()), say::upper_first(&figures(r, &after))))
@@ -232,13 +233,13 @@ pub fn Handout() -> impl IntoView {
         let now = say::upper_first(&figures(r, t));
         let where_to = say::state(r, &s).into_iter().next().unwrap_or_default();
         Some(view! {
-            <section class="sheet paper shown handout">
+            <section class="sheet paper shown handout" tabindex="0" aria-label=settings.s(T::HandName)>
                 <Head over=r.t(T::HandTalk).to_owned() title=title.get() right=crate::ui::rooms::desk::today() under=where_to />
                 <div class="stills">{stills}</div>
                 <div class="two"><div>{curve(r, &rep, &marks)}</div><div><h2>{h.sentence}</h2><p>{h.figure}" "{now}"."</p>{why.map(|w| view! { <p>{w}</p> })}
                     {change.map(|c| view! { <p><b>{r.t(T::HandChange)}{r.colon()}</b>{c}</p> })}</div></div>
                 <div class="question-box"><p><b>{question.get()}</b></p><Lines count=5 /></div>
-                <p class="signs-line">{r.t(T::NameBlank)}<i></i>{r.t(T::HeldDate)}<i class="short"></i>{r.t(T::HeldTrainer)}" "{trainer.get()}<i class="short"></i></p>
+                <p class="signs-line">{r.t(T::NameBlank)}<i></i>{r.t(T::HeldDate)}<i class="brief"></i>{r.t(T::HeldTrainer)}" "{trainer.get()}<i class="brief"></i></p>
                 <Foot caution=T::HandNot set_up=s />
             </section>
         })

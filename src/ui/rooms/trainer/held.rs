@@ -379,7 +379,7 @@ fn Page(held: Held) -> impl IntoView {
             {(!held.shown.is_empty()).then(|| view! { <h2>{r.t(T::HeldShown)}</h2><table><thead><tr><th>{r.t(T::HeldScenario)}</th><th>{r.t(T::HeldSaid)}</th><th>{r.t(T::HeldCame)}</th><th>{r.t(T::HeldTaught)}</th></tr></thead><tbody>{shown}</tbody></table><p class="small">{r.t(T::HeldHands)}</p> })}
             <h2>{r.t(T::HeldThere)}</h2><div class=class>{there}</div>
             <h2>{r.t(T::HeldAgreed)}</h2><p>{held.agreed.clone()}</p><p class="rule"></p><p class="rule"></p>
-            <p class="signs-line"><b>{r.t(T::HeldTrainer)}</b>" "{held.trainer.clone()}<i></i>{r.t(T::HeldDate)}<i class="short"></i></p>
+            <p class="signs-line"><b>{r.t(T::HeldTrainer)}</b>" "{held.trainer.clone()}<i></i>{r.t(T::HeldDate)}<i class="brief"></i></p>
             <p class="caution"><b>{both(T::HeldNot).words(r.lang)}</b></p><p class="caution">{both(T::HeldNot).words(if r.lang == Lang::En { Lang::Fr } else { Lang::En })}</p>
             <p class="id">{versions}</p>
         </section>

@@ -236,7 +236,7 @@ pub fn House() -> impl IntoView {
     view! {
         <main class="page house-room">
             <section class="no-print"><h2 id="house-h" tabindex="-1">{settings.s(T::HandSheet)}</h2><p class="lead">{settings.s(T::SheetLead)}</p><p class="hint">{settings.s(T::SheetStart)}</p>
-                <div class="measures"><Measures desk=desk /><WordsOf desk=desk /></div>
+                <div class="measures"><WordsOf desk=desk /><Measures desk=desk /></div>
                 <p class="problems" role="alert" class:away=move || desk.wrong.with(String::is_empty)>{move || desk.wrong.get()}</p>
                 <p class="hint" role="status">{move || if desk.unkept.get() { settings.t(T::NotKept).to_owned() } else if desk.told.with(String::is_empty) { settings.t(T::SheetDraft).to_owned() } else { desk.told.get() }}</p>
                 <div class="row buttons"><button type="button" class="main" id="print" on:click=move |_| { let _ = window().print(); }>{settings.s(W::Print)}</button>
@@ -278,7 +278,7 @@ fn Measures(desk: Desk) -> impl IntoView {
     };
     let field = move |name: Option<T>, m: Measure| {
         let label = move || match name {
-            Some(n) => format!("{}, {}", settings.t(n), settings.t(m.key).to_lowercase()),
+            Some(n) => format!("{}, {}", settings.t(n), say::lower_first(settings.t(m.key))),
             None => settings.t(m.key).to_owned(),
         };
         view! { <label class="line"><span>{label}</span><input type="text" id=m.id autocomplete="off" prop:value=move || shown(m) on:change=move |ev| put(m, event_target_value(&ev)) /></label> }
@@ -393,15 +393,15 @@ fn WordsOf(desk: Desk) -> impl IntoView {
 /// Standard scales, the largest first: metric ones, or an eighth, a sixteenth and so on of an inch to the foot.
 const SCALES: [f64; 8] = [50.0, 64.0, 75.0, 100.0, 125.0, 150.0, 200.0, 300.0];
 /// Room for both drawings on the page, mm.
-const DRAWN_MM: (f64, f64) = (126.0, 66.0);
+const DRAWN_MM: (f64, f64) = (128.0, 77.0);
 
 /// Section and front at one scale, with their dimensions.
 fn drawings(r: Reader, s: &Scenario, g: &Geometry) -> impl IntoView + use<> {
-    let low = g.ground_y_m(g.ladder.foot.x) - 0.5;
+    let low = g.ground_y_m(g.ladder.foot.x) - 0.95;
     let top = g.ridge.y + 0.7;
     let section =
         Frame { left_m: g.ridge.x - 0.3, right_m: g.ladder.foot.x + 1.5, bottom_m: low, top_m: top };
-    let front = Frame { left_m: -4.6, right_m: 4.6, bottom_m: low, top_m: top };
+    let front = Frame { left_m: -4.2, right_m: 4.2, bottom_m: low, top_m: top };
     let (wide, high) = (section.width_m() + front.width_m(), section.height_m());
     let fits = |n: &&f64| wide * 1e3 / **n <= DRAWN_MM.0 && high * 1e3 / **n <= DRAWN_MM.1;
     let scale = SCALES.iter().find(fits).copied().unwrap_or(400.0);
@@ -431,8 +431,8 @@ fn drawings(r: Reader, s: &Scenario, g: &Geometry) -> impl IntoView + use<> {
     let seen = Front::of(s, g).shapes();
     view! {
         <div class="plans">
-            <div><p><b>{r.t(T::SheetSection)}</b></p><svg class="drawing small" viewBox=section.view_box() prop:style=mm(section) aria-hidden="true">{defs()}{still(built)}<g class="figure">{still(stands)}</g>{still(vec![eave, boots, Shape::new("dim", out)])}{eave_words}{boots_words}{out_words}</svg></div>
-            <div><p><b>{r.t(T::SheetFront)}</b>" "<small>{r.f(T::SheetScale, &[("n", &format!("{scale:.0}"))])}</small></p><svg class="drawing small front" viewBox=front.view_box() prop:style=mm(front) aria-hidden="true">{still(seen)}</svg></div>
+            <div><p><b>{r.t(T::SheetSection)}</b></p><svg class="drawing thinned" viewBox=section.view_box() prop:style=mm(section) aria-hidden="true">{defs()}{still(built)}<g class="figure">{still(stands)}</g>{still(vec![eave, boots, Shape::new("dim", out)])}{eave_words}{boots_words}{out_words}</svg></div>
+            <div><p><b>{r.t(T::SheetFront)}</b>" "<small>{r.f(T::SheetScale, &[("n", &format!("{scale:.0}"))])}</small></p><svg class="drawing thinned front" viewBox=front.view_box() prop:style=mm(front) aria-hidden="true">{still(seen)}</svg></div>
         </div>
     }
 }
@@ -450,7 +450,7 @@ fn bar(r: Reader, pieces: &[(&'static str, f64)], whole_m: f64) -> impl IntoView
 
 fn boxes(r: Reader, all: &[T]) -> impl IntoView + use<> {
     let rows = all.iter().map(|t| view! { <li><i class="tick-box"></i>{r.t(*t)}</li> }).collect_view();
-    view! { <ul class="tick">{rows}</ul> }
+    view! { <ul class="checks">{rows}</ul> }
 }
 
 /// Clearance: the usual sum and the engine's own as two bars of one length.
@@ -536,7 +536,7 @@ fn middle(r: Reader, rep: &Report, swings: &[Swing], own: Option<&'static Place>
             <div><h2>{r.t(T::SheetGrabLink)}</h2><dl class="pairs">{row(T::SheetRopeRow, format!("{}, {}", len(s.lifeline.length_m, Rounding::Nearest), r.t(s.lifeline.kind.label())))}{row(T::SheetGrabRow, grab)}{row(T::SheetLinkRow, len(s.lanyard.length_m, Rounding::Nearest))}
                 {row(T::SheetHeaviest, r.q(Quantity::Mass, s.worker.mass_kg, Rounding::Up))}</dl>{boxes(r, &[T::SheetBoltLatch, T::SheetReaches, T::SheetPadded, T::SheetOneEach])}</div>
             <div><h2>{r.t(T::SheetAlong)}</h2><p><b>{aside}</b></p><p>{why}</p><h2>{r.t(T::SheetLadder)}</h2><p>{ladder_line}</p>
-                <ul class="tick"><li><i class="tick-box"></i>{r.t(T::SheetFooting)}</li><li><i class="tick-box"></i>{r.t(T::SheetTiedBy)}<u></u></li><li><i class="tick-box"></i>{r.t(T::SheetDoors)}</li></ul></div>
+                <ul class="checks"><li><i class="tick-box"></i>{r.t(T::SheetFooting)}</li><li><i class="tick-box"></i>{r.t(T::SheetTiedBy)}<u></u></li><li><i class="tick-box"></i>{r.t(T::SheetDoors)}</li></ul></div>
         </div>
     }
 }
@@ -573,7 +573,7 @@ fn wires(r: Reader, s: &Scenario, g: &Geometry, own: Option<&'static Place>) -> 
     let none = bands.is_empty().then(|| view! { <p><b>{r.t(T::SheetNoTable)}</b></p> });
     view! {
         <div><h2>{r.t(T::SheetWires)}</h2><p>{near}</p><dl class="pairs">{rows}</dl>{none}{source.map(|t| view! { <p class="small">{t}</p> })}
-            <p><b>{r.t(T::SheetVoltageBy)}</b><u></u></p><p>{r.t(T::SheetOf)}<u></u>{r.t(T::SheetOn)}<u class="short"></u></p></div>
+            <p><b>{r.t(T::SheetVoltageBy)}</b><u></u></p><p>{r.t(T::SheetOf)}<u></u>{r.t(T::SheetOn)}<u class="brief"></u></p></div>
     }
 }
 
@@ -593,11 +593,11 @@ fn end(r: Reader, words: &Words, own: Option<&'static Place>) -> impl IntoView +
     while names.len() < 3 {
         names.push(String::new());
     }
-    let signers = names.into_iter().map(|n| view! { <p class="sign-line"><span>{n}</span><u></u>{r.t(T::SheetTime)}<u class="short"></u></p> }).collect_view();
+    let signers = names.into_iter().map(|n| view! { <p class="sign-line"><span>{n}</span><u></u>{r.t(T::SheetTime)}<u class="brief"></u></p> }).collect_view();
     view! {
         <div class="halves-row">
             <div class="hangs"><h2>{r.t(T::SheetHangs)}</h2><ol><li><b>{r.f(T::SheetCall, &[("address", &address)])}</b></li><li>{r.t(T::SheetTalk)}</li><li>{r.t(T::SheetLadder2)}<u></u></li>
-                <li>{r.t(T::SheetGoesUp)}<u></u>{r.t(T::SheetAnd)}<u></u></li><li>{r.t(T::SheetDownWithin)}" "{match within { Some(t) => view! { <b>{t}</b> }.into_any(), None => view! { <u class="short"></u> }.into_any() }}" "{r.t(T::SheetMinPractised)}<u></u></li><li>{r.t(T::SheetNever)}</li></ol>
+                <li>{r.t(T::SheetGoesUp)}<u></u>{r.t(T::SheetAnd)}<u></u></li><li>{r.t(T::SheetDownWithin)}" "{match within { Some(t) => view! { <b>{t}</b> }.into_any(), None => view! { <u class="brief"></u> }.into_any() }}" "{r.t(T::SheetMinPractised)}<u></u></li><li>{r.t(T::SheetNever)}</li></ol>
                 <p><b>{r.t(T::SheetHospital)}{r.colon()}</b>{if words.hospital.is_empty() { view! { <u></u> }.into_any() } else { words.hospital.clone().into_any() }}</p></div>
             <div><h2>{r.t(T::SheetSigned)}</h2><p class="sign-line"><span>{r.t(T::SheetCompetent)}</span><u></u></p>{signers}</div>
         </div>
@@ -635,17 +635,17 @@ fn page(r: Reader, words: &Words, rep: &Report, swings: &[Swing]) -> impl IntoVi
             r.f(T::SheetFellAtAll, &[("why", &say::headline(r, rep).sentence)])
         };
         return view! {
-            <section class="sheet paper shown set-up-sheet">{head}<h1>{r.t(T::SheetUseOther)}</h1><p class="lead"><b>{why}</b></p>
+            <section class="sheet paper shown set-up-sheet" tabindex="0" aria-label=r.t(T::HandSheet)>{head}<h1>{r.t(T::SheetUseOther)}</h1><p class="lead"><b>{why}</b></p>
                 <div class="top-row">{drawings(r, &s, &g)}{room(r, rep, room_m)}</div><Lines count=4 /><Foot caution=T::SheetCaution set_up=foot_set_up /></section>
         }
         .into_any();
     }
     view! {
-        <section class="sheet paper shown set-up-sheet">{head}
+        <section class="sheet paper shown set-up-sheet" tabindex="0" aria-label=r.t(T::HandSheet)>{head}
             <div class="top-row">{drawings(r, &s, &g)}{room(r, rep, room_m)}</div>
             {middle(r, rep, swings, own)}
             <div class="thirds">{wires(r, &s, &g, own)}
-                <div><h2>{r.t(T::SheetFirstUp)}</h2><p>{r.t(T::NameBlank)}<u></u></p><p>{r.t(T::SheetUntil)}</p>{boxes(r, &[T::SheetLift, T::SheetFarSide])}<ul class="tick"><li><i class="tick-box"></i>{r.t(T::SheetOther)}<u></u></li></ul></div>
+                <div><h2>{r.t(T::SheetFirstUp)}</h2><p>{r.t(T::NameBlank)}<u></u></p><p>{r.t(T::SheetUntil)}</p>{boxes(r, &[T::SheetLift, T::SheetFarSide])}<ul class="checks"><li><i class="tick-box"></i>{r.t(T::SheetOther)}<u></u></li></ul></div>
                 <div><h2>{r.t(T::SheetWho)}</h2><p>{r.t(T::SheetWhoTold)}</p><p>{r.t(T::SheetSetBy)}<u></u></p><p>{r.t(T::SheetCheckedBy)}<u></u></p>{boxes(r, &[T::SheetHoles])}</div></div>
             {end(r, words, own)}
             <Foot caution=T::SheetCaution set_up=foot_set_up />

@@ -171,8 +171,23 @@ pub fn Trainer() -> impl IntoView {
                     <button type="button" id="to-handout" on:click=move |_| view::go(View::Handout)>{settings.s(T::HandName)}</button>
                     <button type="button" id="to-held" on:click=move |_| view::go(View::Held)>{settings.s(T::HeldName)}</button></div></section>
             </div>
+            <div class="plan-foot"><a href="#plan-h" on:click=move |ev| { ev.prevent_default(); view::to_view("plan-h") }>{settings.s(T::Plan)}" "{move || shelf.plan.with(|p| p.ids.len())}</a>
+                <button type="button" class="main" id="present-foot" aria-disabled=move || shelf.plan.with(|p| p.ids.is_empty()).to_string() on:click=move |_| present(shelf, settings.t(T::NotKept))>{settings.s(T::PresentIt)}</button></div>
             {move || shelf.coded.get().map(|d| view! { <Code demo=d shut=Callback::new(move |()| { shelf.coded.set(None); view::to_view("link-it") }) /> })}
         </main>
+    }
+}
+
+/// Begins the session of the plan, on the wall.
+fn present(shelf: Shelf, not_kept: &'static str) {
+    let s = shelf.mine.with_untracked(|m| shelf.plan.with_untracked(|p| store::session_of(p, m)));
+    if s.turns.is_empty() {
+        return;
+    }
+    if store::keep_session(&s) {
+        view::go(View::Wall);
+    } else {
+        shelf.told.set(not_kept.to_owned());
     }
 }
 
@@ -234,14 +249,6 @@ fn PlanOf(shelf: Shelf) -> impl IntoView {
             format!("width:{:.0}%", 100.0 * f64::from(n.min(p.slot_min)) / f64::from(p.slot_min.max(1)));
         view! { <p class="plan-total"><b>{told}</b>" "{over}</p><div class="plan-bar" aria-hidden="true"><i prop:style=share></i></div> }
     };
-    let present = move |_| {
-        let s = shelf.mine.with_untracked(|m| plan.with_untracked(|p| store::session_of(p, m)));
-        if store::keep_session(&s) {
-            view::go(View::Wall);
-        } else {
-            shelf.told.set(settings.reader_now().t(T::NotKept).to_owned());
-        }
-    };
     let save = move |_| {
         let text = shelf.mine.with_untracked(|m| plan.with_untracked(|p| plan_file::write(p, m)));
         download("shortfall-plan.json", "application/json", &text);
@@ -284,7 +291,7 @@ fn PlanOf(shelf: Shelf) -> impl IntoView {
             <Show when=empty><p class="hint">{settings.s(T::PlanEmpty)}</p></Show>
             <ol class="plan-rows">{rows}</ol>
             <div class="row buttons">
-                <button type="button" class="main" id="present" aria-disabled=move || empty().to_string() on:click=move |ev| if !empty() { present(ev) }>{settings.s(T::PresentIt)}</button>
+                <button type="button" class="main" id="present" aria-disabled=move || empty().to_string() on:click=move |_| present(shelf, settings.t(T::NotKept))>{settings.s(T::PresentIt)}</button>
                 <Show when=move || unfinished.get()><button type="button" id="go-on" on:click=move |_| view::go(View::Wall)>{settings.s(T::GoOn)}</button></Show>
                 <button type="button" id="save-plan" on:click=save>{settings.s(T::SavePlan)}</button>
                 <label class="file">{settings.s(T::OpenPlan)}<input type="file" id="open-plan" accept=".json,application/json" on:change=open /></label>

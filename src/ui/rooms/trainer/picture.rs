@@ -16,7 +16,7 @@ use crate::scene::{at, standing_scene};
 use crate::texts::Trainer as T;
 use crate::texts::say::{self, Reader};
 use crate::ui::rooms::pair::Clock;
-use crate::ui::shared::figure::{Moving, defs, still};
+use crate::ui::shared::figure::{Moving, decisive_s, defs, still};
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::view;
 use crate::units::{Quantity, Rounding};
@@ -107,19 +107,19 @@ fn front_frame(d: &Demo, s: &Scenario, g: &Geometry, fallen: Option<&Fallen>) ->
     Front { along_m: d.along_m, swing, ..Front::of(s, g) }.bounds()
 }
 
-/// The clock's end for a fall, s: a little after what decides it.
+/// The clock's end for a fall, s: where somebody comes down, else a little after what decides it.
 pub fn film_s(f: &Fallen) -> f64 {
     match &f.swing {
-        Some(w) => w.free.lasts_s(),
-        None => crate::ui::shared::figure::decisive_s(&f.report.trace) + 0.35,
+        Some(w) => w.free.lands_s().unwrap_or_else(|| w.free.lasts_s()),
+        None => landed_s(&f.report.trace).unwrap_or_else(|| decisive_s(&f.report.trace) + 0.35),
     }
 }
 
 /// When it is looked at while it is told, s.
 pub fn told_s(f: &Fallen) -> f64 {
     match &f.swing {
-        Some(w) => w.free.lowest_s(),
-        None => crate::ui::shared::figure::decisive_s(&f.report.trace),
+        Some(w) => w.free.lands_s().unwrap_or_else(|| w.free.lowest_s()),
+        None => landed_s(&f.report.trace).unwrap_or_else(|| decisive_s(&f.report.trace)),
     }
 }
 
@@ -201,7 +201,7 @@ impl Shown {
                     x,
                     from: g.soles.y,
                     to: low,
-                    text: r.f(T::Fell, &[("value", &len(t.total_fall_m, Rounding::Up))]),
+                    text: r.f(T::Fell, &[("value", &len(g.soles.y - low, Rounding::Up))]),
                 };
                 let room =
                     t.clearance_margin_m.filter(|m| *m > 0.05 && t.outcome == Outcome::Stopped).map(|m| {

@@ -80,7 +80,7 @@ pub fn Second() -> impl IntoView {
             let planned_s = f64::from(s.minutes()) * 60.0;
             let time = if gone_s > planned_s { format!("+{}", clock(gone_s - planned_s)) } else { clock(gone_s) };
             let of = r.f(T::OfMinutes, &[("n", &s.minutes().to_string())]);
-            Some(view! { <div class="second-head"><h2 id="second-h" tabindex="-1">{step}</h2><p><b>{time}</b>" "<small>{of}</small></p></div> })
+            Some(view! { <div class="second-head"><h1 id="second-h" tabindex="-1">{step}</h1><p><b>{time}</b>" "<small>{of}</small></p></div> })
         })
     };
     view! {
@@ -88,7 +88,7 @@ pub fn Second() -> impl IntoView {
             {head}
             <div role="alert"><Show when=move || gone.get() && there.get()>
                 <p class="problems"><a href="#wall" target="shortfall-wall">{settings.s(T::WallClosed)}</a>" "{settings.s(T::NothingLost)}</p></Show></div>
-            <Show when=move || !there.get()><p class="lead">{settings.s(T::NoSession)}</p></Show>
+            <Show when=move || !there.get()><h1 class="second-none">{settings.s(T::Second)}</h1><p class="lead">{settings.s(T::NoSession)}</p></Show>
             <Show when=move || there.get()>
                 <div class="second-body"><Now session=session place=place /><Hands session=session wish=Callback::new(wish) /><Answer session=session place=place /></div>
                 <Foot session=session wish=Callback::new(wish) />
@@ -112,7 +112,7 @@ fn Now(session: RwSignal<Option<Session>>, place: Memo<String>) -> impl IntoView
     let words = move || {
         let r = settings.reader();
         session.with(|s| {
-            let s = s.as_ref()?;
+            let s = s.as_ref().filter(|s| !s.is_over())?;
             let name = s.now().map(|t| r.lang.of(&t.demo.name).to_owned());
             let now = format!("{}{}{}", r.t(T::OnWall), r.colon(), r.t(s.step.label()).to_lowercase());
             let next = format!("{}{}{}", r.t(T::NextUp), r.colon(), r.t(next_name(s)).to_lowercase());

@@ -67,8 +67,13 @@ mod tests {
             assert_eq!(read_fragment(&link), Some(Ok(d.set_up.clone())));
         }
         assert!(fragment(&Scenario::default()).len() < 40);
-        let mut s = Scenario::default();
-        s.place = "us_california".to_owned();
+        let mut s = Scenario {
+            place: "us_california".to_owned(),
+            stance: crate::scenario::Stance::Roof { from_eave_m: 1.234_567 },
+            weather: crate::scenario::Weather::Frozen,
+            power_line: Some(crate::scenario::PowerLine::default()),
+            ..Scenario::default()
+        };
         s.house.eave_height_m = 5.123_456;
         s.house.below = crate::scenario::ORDINARY_OBSTACLE;
         s.ladder.reach_out_m = 0.35;
@@ -77,12 +82,9 @@ mod tests {
         s.lifeline.slack_m = 0.5;
         s.grab.above_dring_m = -0.45;
         s.lanyard.length_m = 0.914_4;
-        s.stance = crate::scenario::Stance::Roof { from_eave_m: 1.234_567 };
         s.gear.connector = crate::scenario::ConnectorState::Unlocked;
         s.plan.trained_on = "2026-05-01".to_owned();
         s.plan.work_on = "2026-05-04".to_owned();
-        s.weather = crate::scenario::Weather::Frozen;
-        s.power_line = Some(crate::scenario::PowerLine::default());
         let link = fragment(&s);
         assert!(link.len() < 1_900, "{}", link.len());
         assert_eq!(read_fragment(&link), Some(Ok(s)));

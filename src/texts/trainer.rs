@@ -22,7 +22,6 @@ words! {
     Minutes, "{n} min", "{n} min";
     OwnBadge, "mine", "à moi";
     InPlan, "in the plan: {n}", "dans le plan : {n}";
-    Question, "Question to the room", "Question au groupe";
     Teaches, "What it teaches", "Ce qu’il enseigne";
     AfterAsk, "To ask afterwards", "À demander ensuite";
     Partner, "Beside it, one change", "À côté, un seul changement";
@@ -73,7 +72,6 @@ words! {
     CodeLabel, "Code with the link", "Code avec le lien";
     CloseCode, "Close", "Fermer";
     LinkGone, "No scenario has the number {n}. Nothing was changed.", "Aucun scénario ne porte le numéro {n}. Rien n’a été changé.";
-    Wall, "The wall", "Le mur";
     Notice, "What do you notice?", "Que remarquez-vous?";
     SlipsHands, "A foot slips. Hands up for…", "Un pied glisse. Levez la main pour…";
     WhereGoes, "Her foot slips here. Hands up for…", "Son pied glisse ici. Levez la main pour…";
@@ -139,7 +137,6 @@ words! {
     DoFull, "Full screen", "Plein écran";
     DoSecond, "Second window", "Seconde fenêtre";
     DoDark, "Dark or light", "Sombre ou clair";
-    DoStop, "End the session", "Arrêter la séance";
     Leave, "Leave", "Quitter";
     Second, "The second window", "La seconde fenêtre";
     OnWall, "On the wall now", "Au mur";
@@ -153,7 +150,6 @@ words! {
     OfMinutes, "of {n}:00", "sur {n}:00";
     NoSession, "No session has begun on this device.", "Aucune séance n’a commencé sur cet appareil.";
     PopupBlocked, "The browser did not open it. Allow windows for this page, or open #remote in another window.", "Le navigateur ne l’a pas ouverte. Autorisez les fenêtres pour cette page, ou ouvrez #remote dans une autre.";
-    FirstPerson, "{name}: {what}", "{name} : {what}";
     FactSling, "sling {value} up, mortar {joints}", "élingue à {value}, mortier {joints}";
     FactRope, "rope: {what}", "corde : {what}";
     FactClipped, "link clipped nowhere", "cordon attaché nulle part";
@@ -170,13 +166,10 @@ words! {
     HeldName, "Session record", "Registre de séance";
     HeldLead, "Who was taught what, beside the quiz. It stays on this device; print it, or save it with the crew’s records.", "Qui a appris quoi, à côté du questionnaire. Il reste sur cet appareil; imprimez-le ou enregistrez-le avec les registres de l’équipe.";
     HeldNew, "A record without a session", "Un registre sans séance";
-    HeldFrom, "From the session of {day}", "De la séance du {day}";
     HeldOld, "Records on this device: {n}", "Registres sur cet appareil : {n}";
     HeldSubject, "Subject", "Sujet";
     HeldAt, "Place", "Lieu";
     HeldTrainer, "Trainer", "Formatrice ou formateur";
-    HeldBegan, "Began", "Début";
-    HeldEnded, "Ended", "Fin";
     HeldLaw, "Law", "Règlement";
     HeldAsks, "Asks for", "Demande";
     HeldShown, "Shown", "Montré";
@@ -215,7 +208,6 @@ words! {
     HandPull, "pull on the body", "force sur le corps";
     HandLimit, "limit {value}", "limite {value}";
     HandNot, "Practice. It does not replace approved training, the makers’ instructions or a competent person.", "Exercice. Ne remplace ni une formation reconnue, ni les notices des fabricants, ni une personne compétente.";
-    HandPrint, "Print", "Imprimer";
     HandBack, "Back to the set-up page", "Retour à la page du montage";
     HandNone, "This set-up cannot be played.", "Ce montage ne peut pas être joué.";
     HandSheet, "Set-up sheet", "Fiche de montage";
@@ -234,13 +226,11 @@ words! {
     SheetToTry, "Play this on the set-up page", "Jouer cela sur la page du montage";
     SheetWaiting, "Being computed…", "En cours de calcul…";
     SheetUpTo, "up to {value}", "jusqu’à {value}";
-    SheetMoreThan, "above", "au-dessus";
     SheetUpToV, "{kv} kV", "{kv} kV";
     SheetUnder750, "up to 750 V", "jusqu’à 750 V";
     SheetAskedOf, "asked", "demandé";
     SheetWorkingLoad, "working load", "charge admissible";
     SheetBreakingLoad, "breaking load", "charge de rupture";
-    SheetDone, "Ladder, wires and gear as measured; check before you print.", "Échelle, fils et équipement tels que mesurés; vérifiez avant d’imprimer.";
     SheetLead, "A real house by its measures, the crew’s gear and the place: one page to print. It supports and does not replace a competent person’s plan.", "Une vraie maison par ses mesures, l’équipement et le règlement : une page à imprimer. Elle appuie et ne remplace pas le plan d’une personne compétente.";
     SheetStart, "The measures begin as on the set-up page. Change them here; nothing there changes.", "Les mesures commencent comme sur la page du montage. Changez-les ici; rien n’y change.";
     SheetAddress, "Address", "Adresse";
@@ -267,7 +257,6 @@ words! {
     TermHarness, "harness", "harnais";
     SheetReserve, "reserve", "réserve";
     SheetBody, "On the body {force} of {limit}.", "Sur le corps {force} sur {limit}.";
-    SheetSumNote, "The sum leaves out the rope’s stretch; the engine has it.", "La somme omet l’allongement de la corde; le calcul l’a.";
     SheetAnchor, "2 Anchor", "2 Ancrage";
     SheetCarries, "carries", "supporte";
     SheetPull, "pull in this fall", "force dans cette chute";
@@ -325,10 +314,8 @@ words! {
     SheetCompetent, "Competent person", "Personne compétente";
     SheetTime, "time", "heure";
     SheetCaution, "Supports and does not replace a competent person’s plan for this house. Makers’ instructions and local rules come first.", "Cette fiche appuie le plan d’une personne compétente et ne le remplace pas. Les notices des fabricants et les règles locales passent d’abord.";
-    SheetMemory, "° not yet read in the law’s own text", "° pas encore lu dans le texte de la loi";
     SheetScale, "scale 1:{n}", "échelle 1:{n}";
     SheetUseOther, "Use another method", "Prendre une autre méthode";
     SheetUseOtherWhy, "Fall arrest cannot work here: the sum needs {needed}, there is {room}.", "L’arrêt de chute ne peut pas marcher ici : il faut {needed}, il y a {room}.";
     SheetFellAtAll, "In this fall the set-up does not hold: {why}", "Dans cette chute, le montage ne tient pas : {why}";
-    SheetBoots, "Boots", "Bottes";
 }

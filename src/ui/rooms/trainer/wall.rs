@@ -226,7 +226,7 @@ fn dress(session: RwSignal<Session>) {
 #[component]
 pub fn Wall() -> impl IntoView {
     view::fill_the_window();
-    let visit = visit();
+    let (visit, settings) = (visit(), settings());
     let session = RwSignal::new(store::load_session().unwrap_or_else(|| Session::of("", vec![], 0.0)));
     let falls = Falls::new();
     let clock = Clock::new();
@@ -304,7 +304,7 @@ pub fn Wall() -> impl IntoView {
     let over = Memo::new(move |_| session.with(Session::is_over));
     let blank = Memo::new(move |_| session.with(|s| s.blank));
     view! {
-        <main class="page wall" id="wall" tabindex="-1" class:blank=move || blank.get()>
+        <main class="page wall" id="wall" tabindex="-1" aria-label=settings.s(T::WallKeys) class:blank=move || blank.get()>
             {move || match (blank.get(), over.get()) {
                 (true, _) => ().into_any(),
                 (false, true) => view! { <Over on=on /> }.into_any(),

@@ -109,7 +109,7 @@ pub fn import(text: &str, held: &[String]) -> Result<Import, Refused> {
 
 /// A cell that no spreadsheet takes for a formula, wherever it cuts the line: an apostrophe stands
 /// before each sign that would begin one, at the start and after any separator.
-pub(super) fn plain(cell: &str) -> String {
+fn plain(cell: &str) -> String {
     let mut out = String::with_capacity(cell.len() + 2);
     let mut at_start = true;
     for c in cell.chars() {
@@ -149,22 +149,16 @@ const HEADS: [(&str, &str); 19] = [
 /// Records as CSV (RFC 4180: CRLF, quotes doubled; with a byte order mark for spreadsheets). For a
 /// French reader the headings are French and semicolons separate, as spreadsheets set to French ask.
 pub fn csv(records: &[Record], french: bool) -> String {
-    let mut w = ::csv::WriterBuilder::new()
-        .terminator(::csv::Terminator::CRLF)
-        .delimiter(if french { b';' } else { b',' })
-        .from_writer(Vec::new());
-    let mut write = |cells: Vec<String>| w.write_record(cells.iter().map(|c| plain(c))).is_ok();
-    write(HEADS.map(|(en, fr)| if french { fr } else { en }.to_owned()).to_vec());
     let yes = |is: bool| match (is, french) {
         (true, false) => "yes",
         (true, true) => "oui",
         (false, false) => "no",
         (false, true) => "non",
     };
-    for r in records {
+    let row = |r: &Record| {
         let (h, s) = (&r.header, r.score());
         let missed: Vec<String> = crate::quiz::missed(&r.answers).iter().map(|k| kind_code(*k)).collect();
-        write(vec![
+        vec![
             h.who.clone(),
             r.finished.clone(),
             h.started.clone(),
@@ -184,7 +178,26 @@ pub fn csv(records: &[Record], french: bool) -> String {
             yes(r.clock_set_back).to_owned(),
             missed.join(" "),
             r.id().to_owned(),
-        ]);
+        ]
+    };
+    written(&HEADS, records.iter().map(row), french)
+}
+
+/// Rows under their headings as CSV.
+pub(super) fn written(
+    heads: &[(&str, &str)],
+    rows: impl Iterator<Item = Vec<String>>,
+    french: bool,
+) -> String {
+    let mut w = ::csv::WriterBuilder::new()
+        .terminator(::csv::Terminator::CRLF)
+        .delimiter(if french { b';' } else { b',' })
+        .from_writer(Vec::new());
+    let heads = heads.iter().map(|(en, fr)| if french { fr } else { en }.to_string()).collect();
+    for cells in std::iter::once(heads).chain(rows) {
+        let cells: Vec<String> = cells;
+        // Into memory: it cannot fail.
+        let _ = w.write_record(cells.iter().map(|c| plain(c)));
     }
     let bytes = w.into_inner().unwrap_or_default();
     format!("\u{feff}{}", String::from_utf8(bytes).unwrap_or_default())

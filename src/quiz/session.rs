@@ -4,7 +4,7 @@
 
 use crate::grade::report::APP_VERSION;
 use crate::physics::PHYSICS_VERSION;
-use crate::quiz::export::plain;
+use crate::quiz::export::written;
 use crate::rules::RULES_VERSION;
 use serde::{Deserialize, Serialize};
 
@@ -106,16 +106,11 @@ const HEADS: [(&str, &str); 11] = [
 
 /// Sessions as CSV, one line a person (RFC 4180, with a byte order mark; semicolons for a French reader).
 pub fn sessions_csv(all: &[Held], french: bool) -> String {
-    let mut w = ::csv::WriterBuilder::new()
-        .terminator(::csv::Terminator::CRLF)
-        .delimiter(if french { b';' } else { b',' })
-        .from_writer(Vec::new());
-    let mut write = |cells: Vec<String>| w.write_record(cells.iter().map(|c| plain(c))).is_ok();
-    write(HEADS.map(|(en, fr)| if french { fr } else { en }.to_owned()).to_vec());
-    for h in all {
+    let rows = all.iter().flat_map(|h| {
         let shown: Vec<&str> = h.shown.iter().map(|s| s.name.as_str()).collect();
-        for p in &h.there {
-            write(vec![
+        let shown = shown.join(" / ");
+        h.there.iter().map(move |p| {
+            vec![
                 p.name.clone(),
                 h.began.get(..10).unwrap_or_default().to_owned(),
                 h.began.clone(),
@@ -125,13 +120,12 @@ pub fn sessions_csv(all: &[Held], french: bool) -> String {
                 h.law.clone(),
                 h.trainer.clone(),
                 p.signed_at.clone(),
-                shown.join(" / "),
+                shown.clone(),
                 h.agreed.clone(),
-            ]);
-        }
-    }
-    let bytes = w.into_inner().unwrap_or_default();
-    format!("\u{feff}{}", String::from_utf8(bytes).unwrap_or_default())
+            ]
+        })
+    });
+    written(&HEADS, rows, french)
 }
 
 #[cfg(test)]

@@ -1,6 +1,7 @@
 //! The record of a session: what was shown, who was there, signed on paper or on the screen.
 
 use super::store;
+use super::wall::{came, said};
 use crate::practice::showing::{Session, Turn};
 use crate::quiz::roster::MOST_CREW;
 use crate::quiz::session::{Attended, Held, ShownThere};
@@ -36,18 +37,10 @@ fn key(h: &Held) -> String {
 /// What a turn came to, in one language.
 fn shown(lang: Lang, t: &Turn) -> ShownThere {
     let r = Reader { lang, units: Units::Metric };
-    let said: Vec<String> = t
-        .demo
-        .answers()
-        .into_iter()
-        .zip(t.hands)
-        .filter(|(_, n)| *n > 0)
-        .map(|(e, n)| format!("{n} {}", r.t(e.label()).to_lowercase()))
-        .collect();
     ShownThere {
         name: lang.of(&t.demo.name).to_owned(),
-        said: said.join(", "),
-        came: t.came.flatten().map_or("—".to_owned(), |e| r.t(e.label()).to_lowercase()),
+        said: said(r, t),
+        came: came(r, t),
         taught: lang.of(&t.demo.point).to_owned(),
     }
 }

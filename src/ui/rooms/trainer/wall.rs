@@ -595,26 +595,22 @@ pub fn next_name(s: &Session) -> T {
     }
 }
 
+/// What the room said: hands by answer; empty where nobody was counted.
+pub fn said(r: Reader, t: &Turn) -> String {
+    let hands = t.demo.answers().into_iter().zip(t.hands).filter(|(_, n)| *n > 0);
+    hands.map(|(e, n)| format!("{n} {}", r.t(e.label()).to_lowercase())).collect::<Vec<_>>().join(", ")
+}
+
+/// How it came out, in a word.
+pub fn came(r: Reader, t: &Turn) -> String {
+    t.came.flatten().map_or("—".to_owned(), |e| r.t(e.label()).to_lowercase())
+}
+
 /// What a turn came to, as a sentence.
 pub fn told(r: Reader, t: &Turn) -> String {
     let name = r.lang.of(&t.demo.name);
-    let said = match t.lead() {
-        Lead::Nobody => r.t(T::NobodyCounted).to_owned(),
-        _ => t
-            .demo
-            .answers()
-            .into_iter()
-            .zip(t.hands)
-            .filter(|(_, n)| *n > 0)
-            .map(|(e, n)| format!("{n} {}", r.t(e.label()).to_lowercase()))
-            .collect::<Vec<_>>()
-            .join(", "),
-    };
-    let came = match t.came.flatten() {
-        Some(e) => r.t(e.label()).to_lowercase(),
-        None => "—".to_owned(),
-    };
-    r.f(T::WhatSaid, &[("name", name), ("said", &said), ("came", &came)])
+    let said = if t.counted() == 0 { r.t(T::NobodyCounted).to_owned() } else { said(r, t) };
+    r.f(T::WhatSaid, &[("name", name), ("said", &said), ("came", &came(r, t))])
 }
 
 /// The session has ended: what was said and what happened.

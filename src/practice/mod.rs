@@ -7,6 +7,7 @@ pub mod hand;
 pub mod houses;
 pub mod inspection;
 pub mod lessons;
+pub mod photo;
 pub mod rescue;
 pub mod showing;
 pub mod thumbs;

@@ -1,6 +1,6 @@
 //! How a working day ends: its minutes as the picture's hero, each with what a slip in it would have come to.
 
-use super::pair::{Clock, Panel, frame};
+use super::pair::{Clock, Panel, SwingPane, frame, swing_s};
 use super::today::{Today, clock};
 use super::visit;
 use crate::grade::report::Report;
@@ -14,7 +14,6 @@ use crate::texts::Room as W;
 use crate::texts::say::{self, Reader};
 use crate::ui::shared::asking;
 use crate::ui::shared::figure::decisive_s;
-use crate::ui::shared::front::front;
 use crate::ui::shared::house_picture::picture;
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::signs::mark;
@@ -69,7 +68,7 @@ fn causes(r: Reader, x: &Stretch) -> Vec<String> {
 #[derive(Clone)]
 enum Seen {
     Section(Arc<Trace>),
-    Front(Box<Swing>),
+    Front(Arc<Swing>),
 }
 
 /// The worst of what would have come, and when: shown first. A slip that came is shown before all.
@@ -123,7 +122,10 @@ pub fn End(today: Today, start: Callback<()>) -> impl IntoView {
                 let far = |w: &Swing| (w.offset_m - x.offset_m).abs();
                 let near = answer.unwrap_or_default().into_iter().min_by(|a, b| far(a).total_cmp(&far(b)));
                 if let Some(w) = near.filter(|_| still_here()) {
-                    let _ = seen.try_set(Some((i, Seen::Front(Box::new(w)))));
+                    clock_now.stop();
+                    clock_now.end_s.set(swing_s(&w));
+                    clock_now.now_s.set(w.free.lands_s().unwrap_or_else(|| w.free.lowest_s()));
+                    let _ = seen.try_set(Some((i, Seen::Front(Arc::new(w)))));
                 }
             });
         });
@@ -146,11 +148,11 @@ pub fn End(today: Today, start: Callback<()>) -> impl IntoView {
                 let r = settings.reader();
                 let words =
                     r.f(W::CauseSide, &[("value", &r.q(Quantity::Length, x.offset_m, Rounding::Nearest))]);
-                Some(view! { <div class="pair-pane">{front(&upright, x.offset_m, Some(&w), (None, None), words)}</div> }.into_any())
+                Some(view! { <SwingPane set_up=upright along_m=x.offset_m swing=w clock=clock_now label=words /> }.into_any())
             }
         }
     };
-    let can_play = move || seen.with(|s| s.as_ref().is_some_and(|s| matches!(s.1, Seen::Section(_))));
+    let can_play = move || seen.with(Option::is_some);
     let play_words = move || {
         let r = settings.reader();
         let from = today

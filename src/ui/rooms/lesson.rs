@@ -2,7 +2,7 @@
 //! true speed, then the sentence by cause, the guess beside it and the two rows that differ most.
 
 use super::bar::RoomBar;
-use super::pair::{Clock, FlagField, Panel, boots_m, film_s, frame, moments};
+use super::pair::{Clock, FlagField, Panel, SwingPane, boots_m, film_s, frame, moments, swing_s};
 use super::visit;
 use crate::grade::report::Report;
 use crate::physics::trace::{Outcome, Trace};
@@ -358,6 +358,7 @@ pub fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> imp
     let [set_up, _] = Lesson::AlongTheWall.pair(&place);
     let said = RwSignal::new(None::<usize>);
     let swing = RwSignal::new(None::<[Swing; 2]>);
+    let clock = Clock::new();
     let locked = RwSignal::new(false);
     let (asked, kept) = (set_up.clone(), set_up);
     let lock = move |ev: web_sys::SubmitEvent| {
@@ -374,7 +375,9 @@ pub fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> imp
             };
             match answer.ok().and_then(near) {
                 Some(both) => {
+                    let _ = clock.end_s.try_set(swing_s(&both[1]));
                     let _ = swing.try_set(Some(both));
+                    clock.play();
                     keep(Lesson::AlongTheWall, None, done);
                     view::to_view("lesson-told");
                 }
@@ -398,9 +401,16 @@ pub fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> imp
         let offset = settings.reader().q(Quantity::Length, ALONG_M, Rounding::Nearest);
         settings.reader().f(W::AlongWay, &[("offset", &offset)])
     };
+    // While it plays the ring moves; before and after, all of it is seen at once.
+    let runs = Memo::new(move |_| clock.runs.get());
     let picture = move || {
         let w = swing.get().map(|[_, w]| w);
-        front(&kept, ALONG_M, w.as_ref(), (None, None), label())
+        match w {
+            Some(w) if runs.get() => {
+                view! { <SwingPane set_up=kept.clone() along_m=ALONG_M swing=Arc::new(w) clock=clock label=label() /> }.into_any()
+            }
+            w => front(&kept, ALONG_M, w.as_ref(), (None, None), label()).into_any(),
+        }
     };
     let told = move || {
         let [straight, w] = swing.get()?;
@@ -408,7 +418,9 @@ pub fn Along(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> imp
         Some(view! {
             <div class="result"><div class="told-lines"><p class="sentence" id="lesson-told" tabindex="-1">{line}</p><p class="compare">{words}</p></div>
                 <p class="hint">{settings.s(Key::FrontLegend)}</p><p>{settings.s(Lesson::AlongTheWall.principle())}</p><p class="source">{settings.s(Lesson::AlongTheWall.principle_source())}</p>
-                <div class="next"><button type="button" class="main" id="all-lessons" on:click=move |_| open.set(None)>{settings.s(W::LessonsHeading)}</button></div></div>
+                <div class="next"><button type="button" id="slow" on:click=move |_| if clock.runs.get_untracked() { clock.stop() } else { clock.play() }>
+                        {move || if clock.runs.get() { settings.t(Key::Pause) } else { settings.t(S::Slow) }}</button>
+                    <button type="button" class="main" id="all-lessons" on:click=move |_| open.set(None)>{settings.s(W::LessonsHeading)}</button></div></div>
         })
     };
     view! {

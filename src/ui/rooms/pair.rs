@@ -6,10 +6,12 @@ use crate::physics::trace::{EventKind, Trace};
 use crate::scenario::Scenario;
 use crate::scene::camera::Frame;
 use crate::scene::figure::figure;
+use crate::scene::front::Front;
 use crate::scene::house::house;
 use crate::scene::ink::{cm, line};
 use crate::scene::lens::Lens;
 use crate::scene::{at, standing_scene};
+use crate::studies::along_wall::Swing;
 use crate::texts::Room as W;
 use crate::texts::say;
 use crate::ui::shared::figure::{Moving, decisive_s, defs, still};
@@ -285,6 +287,38 @@ pub fn Panel(
             {lens}
         </div>
     }
+}
+
+/// A fall along the wall from in front, on a clock: where the ring is now, and its whole way.
+#[component]
+pub fn SwingPane(
+    set_up: Scenario,
+    along_m: f64,
+    swing: Arc<Swing>,
+    clock: Clock,
+    label: String,
+) -> impl IntoView {
+    let g = Geometry::of(&set_up);
+    let shown = g.map(|g| {
+        let f = Front { along_m, swing: Some(&swing), ..Front::of(&set_up, &g) };
+        let frame = f.bounds().view_box();
+        let way: Vec<_> = f.moving().into_iter().filter(|q| q.class == "swing").collect();
+        let behind = still(Front::of(&set_up, &g).behind());
+        let now = {
+            let (set_up, g) = (set_up.clone(), g.clone());
+            move || {
+                let swung = swing.free.at(clock.now_s.get());
+                still(Front { along_m, swung, ..Front::of(&set_up, &g) }.moving())
+            }
+        };
+        view! { <svg class="drawing front" viewBox=frame preserveAspectRatio="xMidYMid meet" role="img" aria-label=label>{defs()}{behind}{still(way)}{now}</svg> }
+    });
+    view! { <div class="pair-pane">{shown}</div> }
+}
+
+/// How long a fall along the wall is looked at, s: to where the feet come down, else to the end of the swing.
+pub fn swing_s(w: &Swing) -> f64 {
+    w.free.lands_s().unwrap_or_else(|| w.free.lasts_s())
 }
 
 /// Within what the pane shows.

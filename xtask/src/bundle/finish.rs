@@ -121,7 +121,7 @@ pub fn finish(dist: &Path, worker: &str) -> Done {
         hashes.push_str(&format!(" 'sha256-{hash}'"));
     }
     let policy = format!(
-        "default-src 'self'; script-src 'self' 'wasm-unsafe-eval'{hashes}; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'none'"
+        "default-src 'self'; script-src 'self' 'wasm-unsafe-eval'{hashes}; img-src 'self' data: blob:; object-src 'none'; base-uri 'none'; form-action 'none'"
     );
     let parts = serde_json::to_string(&names)?.replace('"', "&quot;");
     let head = format!(

@@ -237,6 +237,18 @@ pub fn House() -> impl IntoView {
         <main class="page house-room">
             <section class="no-print"><h2 id="house-h" tabindex="-1">{settings.s(T::HandSheet)}</h2><p class="lead">{settings.s(T::SheetLead)}</p><p class="hint">{settings.s(T::SheetStart)}</p>
                 <div class="measures"><WordsOf desk=desk /><Measures desk=desk /></div>
+                <super::photo::PhotoRead take=Callback::new(move |q: crate::practice::photo::Read| {
+                    let r = settings.reader_now();
+                    let mut tried = desk.draft.with_untracked(|d| d.set_up.clone());
+                    tried.house.eave_height_m = cm(q.eave_m);
+                    tried.house.half_span_m = cm(q.span_m);
+                    tried.house.overhang_m = cm(q.overhang_m);
+                    tried.house.roof_pitch_rad = q.pitch_rad;
+                    match tried.range_problems().first() {
+                        Some(p) => desk.told.set(say::problem(r, p)),
+                        None => desk.edit(r, |d| d.set_up = tried),
+                    }
+                }) />
                 <p class="problems" role="alert" class:away=move || desk.wrong.with(String::is_empty)>{move || desk.wrong.get()}</p>
                 <p class="hint" role="status">{move || if desk.unkept.get() { settings.t(T::NotKept).to_owned() } else if desk.told.with(String::is_empty) { settings.t(T::SheetDraft).to_owned() } else { desk.told.get() }}</p>
                 <div class="row buttons"><button type="button" class="main" id="print" on:click=move |_| { let _ = window().print(); }>{settings.s(W::Print)}</button>
@@ -249,6 +261,11 @@ pub fn House() -> impl IntoView {
             }}
         </main>
     }
+}
+
+/// To the centimetre: a photo gives no more.
+fn cm(x_m: f64) -> f64 {
+    (x_m * 100.0).round() / 100.0
 }
 
 /// The measures, typed as people write them.

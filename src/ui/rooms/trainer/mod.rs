@@ -9,6 +9,7 @@ mod held;
 mod house;
 mod library;
 mod paper;
+mod photo;
 mod picture;
 mod plan_file;
 mod second;

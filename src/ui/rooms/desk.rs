@@ -117,7 +117,7 @@ pub struct Desk {
 
 /// Now, as ISO 8601 with the device's offset.
 pub fn now() -> String {
-    local(js_sys::Date::now() / 1e3)
+    local(js_sys::Date::new_0().get_time() / 1e3)
 }
 
 /// An instant of the device's clock, s since 1970, as ISO 8601 with the device's offset.

@@ -210,7 +210,7 @@ async fn the_scene_is_the_third_stop() -> Res {
     assert!(stops[0].contains("skip") && stops[1].contains("bar-item") && stops[2] == "scene", "{stops:?}");
     // Along the bar by arrow keys, to the languages and the menu.
     page.js("document.querySelector('.views [aria-current]').focus()").await?;
-    for _ in 0..4 {
+    for _ in 0..5 {
         page.driver.active_element().await?.send_keys(thirtyfour::Key::Right + "").await?;
     }
     assert_eq!(page.js("return document.activeElement.lang").await?, "en");

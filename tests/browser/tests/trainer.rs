@@ -64,7 +64,7 @@ const TOLD: [(&str, &[(&str, i64)]); 2] = [
             ("Coulisseau trop bas", 9),
             ("Coulisseau à hauteur du visage", 7),
             ("se tombe deux fois", 9),
-            ("vu venir", 5),
+            ("Vu venir", 5),
             ("reste 1,3", 5),
         ],
     ),

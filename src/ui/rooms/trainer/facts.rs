@@ -3,7 +3,7 @@
 use crate::practice::demos::{Demo, Part};
 use crate::practice::hand::Held;
 use crate::practice::inspection::Look;
-use crate::scenario::{AnchorKind, Arrow, Latch, RopeState, Scenario, Stance};
+use crate::scenario::{AnchorKind, Arrow, Below, Latch, RopeState, Scenario, Stance};
 use crate::scene::lens::{self, Lens};
 use crate::texts::say::{self, Reader};
 use crate::texts::{Key, Trainer as T};
@@ -15,7 +15,7 @@ pub fn close_up(d: &Demo, s: &Scenario) -> Option<Lens> {
         Part::Grab => Some(lens::of(Held::Grab, s)),
         Part::Anchor => Some(lens::of(Held::Anchor, s)),
         Part::Lanyard if s.lanyard.clipped => Some(lens::link(s.lanyard.absorber.is_some())),
-        Part::Lifeline if s.lifeline.slack_m < 0.05 => Some(lens::look(Look::Rope(s.gear.rope))),
+        Part::Lifeline if s.gear.rope != RopeState::Sound => Some(lens::look(Look::Rope(s.gear.rope))),
         _ => None,
     }
 }
@@ -28,7 +28,7 @@ pub fn fact(r: Reader, d: &Demo, s: &Scenario) -> String {
         Part::Grab if s.grab.arrow == Arrow::Down => {
             format!("{} {}", r.t(Key::GrabArrow), r.t(Key::ArrowDown))
         }
-        Part::Grab => format!("{} {}", r.t(T::LabelGrab), say::offset(r, s.grab.above_dring_m)),
+        Part::Grab => r.f(T::FactGrab, &[("offset", &say::offset(r, s.grab.above_dring_m))]),
         Part::Lifeline if s.lifeline.slack_m >= 0.05 => {
             r.f(T::FactSlack, &[("value", &len(s.lifeline.slack_m))])
         }
@@ -54,5 +54,29 @@ pub fn fact(r: Reader, d: &Demo, s: &Scenario) -> String {
             Stance::Ladder { standing_height_m } => r.f(T::FactBoots, &[("value", &len(standing_height_m))]),
             Stance::Roof { .. } => r.t(s.anchor.kind.label()).to_owned(),
         },
+    }
+}
+
+/// What sets one of a pair apart from the other, whichever part it is.
+pub fn beside(r: Reader, (d, s): (&Demo, &Scenario), (other, o): (&Demo, &Scenario), part: Part) -> String {
+    let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
+    if s.plan != o.plan {
+        return r.t(s.plan.rescue.label()).to_owned();
+    }
+    if s.house.below != o.house.below {
+        return match s.house.below {
+            Below::Obstacle { height_m, .. } => r.f(T::FactDeck, &[("value", &len(height_m))]),
+            Below::BareGround => r.t(T::FactNoDeck).to_owned(),
+        };
+    }
+    if s.power_line != o.power_line && s.power_line.is_none() {
+        return r.t(T::FactNoWire).to_owned();
+    }
+    match s.stance {
+        Stance::Ladder { standing_height_m } if s.stance != o.stance => {
+            r.f(T::FactBoots, &[("value", &len(standing_height_m))])
+        }
+        _ if d.along_m != other.along_m => fact(r, d, s),
+        _ => fact(r, &Demo { part, ..d.clone() }, s),
     }
 }

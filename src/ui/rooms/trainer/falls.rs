@@ -7,7 +7,7 @@ use crate::studies::along_wall::Swing;
 use crate::ui::shared::asking;
 use crate::worker::questions::{Fall, Swings};
 use leptos::prelude::*;
-use std::collections::HashMap;
+use std::collections::{HashMap, HashSet};
 use std::sync::Arc;
 
 /// A fall and what it means; along the wall with its swing.
@@ -30,12 +30,18 @@ impl Fallen {
 #[derive(Clone, Copy)]
 pub struct Falls {
     all: RwSignal<HashMap<u32, Fallen>>,
-    asked: StoredValue<HashMap<u32, Demo>>,
+    asked: StoredValue<HashMap<u32, (Demo, String)>>,
+    /// Those whose set-up cannot be played.
+    bad: RwSignal<HashSet<u32>>,
 }
 
 impl Falls {
     pub fn new() -> Falls {
-        Falls { all: RwSignal::new(HashMap::new()), asked: StoredValue::new(HashMap::new()) }
+        Falls {
+            all: RwSignal::new(HashMap::new()),
+            asked: StoredValue::new(HashMap::new()),
+            bad: RwSignal::new(HashSet::new()),
+        }
     }
 
     /// The fall of a number, once it is there.
@@ -45,15 +51,23 @@ impl Falls {
 
     /// Asks for a scenario's fall, unless it has been asked for as it is.
     pub fn ask(self, d: &Demo, place: &str) {
-        if self.asked.with_value(|a| a.get(&d.id) == Some(d)) {
+        let now = (d.clone(), place.to_owned());
+        if self.asked.with_value(|a| a.get(&d.id) == Some(&now)) {
             return;
         }
         self.all.update(|all| {
             all.remove(&d.id);
         });
-        let Ok(set_up) = d.under(place).set_up() else { return };
         self.asked.update_value(|a| {
-            a.insert(d.id, d.clone());
+            a.insert(d.id, now);
+        });
+        let Ok(set_up) = d.under(place).set_up() else {
+            return self.bad.update(|b| {
+                b.insert(d.id);
+            });
+        };
+        self.bad.update(|b| {
+            b.remove(&d.id);
         });
         let (d, asked) = (d.clone(), set_up.clone());
         asking::ask(Fall(set_up), move |answer| {
@@ -77,9 +91,16 @@ impl Falls {
         });
     }
 
+    /// Whether its set-up cannot be played.
+    pub fn is_bad(self, id: u32) -> bool {
+        self.bad.with(|b| b.contains(&id))
+    }
+
     /// It may have been changed since, or the room left.
     fn put(self, d: &Demo, fallen: Fallen) {
-        if self.asked.try_with_value(|a| a.get(&d.id) == Some(d)) == Some(true) {
+        let law = fallen.report.set_up.place.clone();
+        let same = |a: &HashMap<u32, (Demo, String)>| a.get(&d.id).is_some_and(|x| x.0 == *d && x.1 == law);
+        if self.asked.try_with_value(same) == Some(true) {
             self.all.try_update(|all| all.insert(d.id, fallen));
         }
     }

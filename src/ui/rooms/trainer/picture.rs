@@ -4,7 +4,7 @@
 use super::falls::Fallen;
 use crate::geometry::{Geometry, P, p};
 use crate::physics::trace::{Outcome, Trace};
-use crate::practice::demos::Demo;
+use crate::practice::demos::{Demo, Ends};
 use crate::practice::showing::Step;
 use crate::scenario::{Scenario, Stance};
 use crate::scene::camera::{self, Frame};
@@ -24,7 +24,7 @@ use leptos::html::Div;
 use leptos::prelude::*;
 
 /// Height of a word on the wall as a share of the picture's.
-const WORD_SHARE: f64 = 0.045;
+const WORD_SHARE: f64 = 0.05;
 
 /// A word on the picture.
 struct Word {
@@ -128,6 +128,11 @@ impl Shown {
         self.fallen.as_ref().map(|f| &f.report.trace).filter(|t| t.is_sound())
     }
 
+    /// Nobody should go up as it is: how the fall would have ended is not what is told.
+    fn asks(&self) -> bool {
+        self.fallen.as_ref().and_then(Fallen::ended) == Some(Ends::Asks)
+    }
+
     /// Whether the fall is seen in this step.
     fn falls(&self) -> bool {
         matches!(self.step, Step::Play | Step::Slow | Step::Verdict | Step::Both)
@@ -184,7 +189,7 @@ impl Shown {
         all
     }
 
-    fn dimensions(&self, r: Reader, g: &Geometry, frame: Frame) -> Vec<Dimension> {
+    fn dimensions(&self, r: Reader, g: &Geometry, frame: Frame, done: bool) -> Vec<Dimension> {
         let len = |m: f64, how| r.q(Quantity::Length, m, how);
         let ground = g.surface_below_m(g.soles.x, 0.3);
         let x = (g.soles.x + 1.1).min(frame.right_m - frame.width_m() * 0.12);
@@ -195,8 +200,8 @@ impl Shown {
                 let up = g.soles.y - ground;
                 vec![Dimension { x, from: ground, to: g.soles.y, text: len(up, Rounding::Nearest) }]
             }
-            (Step::Verdict | Step::Both, Some(t)) if !along => {
-                let low = t.lowest_point_m;
+            (Step::Verdict | Step::Both, Some(t)) if !along && done && !self.asks() => {
+                let low = if t.outcome == Outcome::Stopped { t.lowest_point_m } else { ground };
                 let fell = Dimension {
                     x,
                     from: g.soles.y,
@@ -293,7 +298,8 @@ pub fn Picture(shown: Memo<Option<SameShown>>, clock: Clock) -> impl IntoView {
         } else {
             house(&g, &q.s)
         };
-        let way = q.fallen.as_ref().and_then(|f| f.swing.clone()).filter(|_| q.falls());
+        // The way is drawn once it has been gone.
+        let way = q.fallen.as_ref().and_then(|f| f.swing.clone()).filter(|_| q.step.is_told());
         let way = way.map(|w| way_of(&q.s, &g, q.demo.along_m, &w));
         Some(view! { {still(built)}{still(way.unwrap_or_default())}{still(q.began(&g))} })
     };
@@ -310,10 +316,11 @@ pub fn Picture(shown: Memo<Option<SameShown>>, clock: Clock) -> impl IntoView {
             })
         })
     };
+    let done = Memo::new(move |_| clock.now_s.get() >= clock.end_s.get() - 1e-9);
     let told = move || {
         let (g, q, frame) = (geometry.get()?, shown.get()?.0, frame.get()?);
         let r = settings.reader();
-        let dims = q.dimensions(r, &g, frame);
+        let dims = q.dimensions(r, &g, frame, done.get() || q.step == Step::Verdict);
         let mut words = q.words(r, &g, frame);
         words.extend(dims.iter().map(|d| d.word(frame)));
         // A word that would leave the picture stands on the other side of its point.

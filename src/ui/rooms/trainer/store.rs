@@ -85,7 +85,7 @@ pub fn found(id: u32, mine: &[Own]) -> Option<Demo> {
 pub fn session_of(plan: &Plan, mine: &[Own]) -> Session {
     let turn = |id: &u32| {
         let d = found(*id, mine)?;
-        let partner = found(d.partner, mine).filter(|p| p.id != d.id);
+        let partner = found(d.partner, mine).filter(|p| p.id != d.id && p.set_up.set_up().is_ok());
         Some(Turn::of(d, partner))
     };
     Session::of(&plan.name, plan.ids.iter().filter_map(turn).collect(), js_sys::Date::now() / 1e3)

@@ -8,7 +8,7 @@ use super::store::{self, Line, Said};
 use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::practice::demos::{Ends, stop_of};
 use crate::practice::showing::{Lead, Session, Step, Turn, Wish};
-use crate::rules::Severity;
+use crate::rules::{FindingCode, Severity};
 use crate::texts::Trainer as T;
 use crate::texts::say::{self, Reader};
 use crate::ui::rooms::pair::Clock;
@@ -85,11 +85,16 @@ pub fn verdict(r: Reader, f: &Fallen) -> (Severity, String) {
     match (f.ended(), f.swing.as_deref()) {
         (None, _) => (Severity::Note, r.t(T::NotShown).to_owned()),
         (Some(Ends::Asks), _) => {
-            let title = stop_of(rep).map_or("", |x| r.t(x.code.title()));
-            (Severity::Major, r.f(T::AskedFirst, &[("title", &say::lower_first(title))]))
+            let why = match stop_of(rep).map(|x| x.code) {
+                Some(FindingCode::RescueMissing) => T::StopRescue,
+                Some(FindingCode::PowerLine) => T::StopNear,
+                _ => T::StopWire,
+            };
+            (Severity::Major, r.f(T::AskedFirst, &[("why", r.t(why))]))
         }
         (Some(Ends::Swings), Some(w)) => {
-            let v = w.free.speed_m_s;
+            // The height is that of the speed as it is shown.
+            let v = (w.free.speed_m_s * 10.0).ceil() / 10.0;
             let speed = r.q(Quantity::Speed, v, Rounding::Up);
             let height = r.q(Quantity::Length, v * v / (2.0 * G_M_S2), Rounding::Up);
             (Severity::Major, r.f(T::SwungHard, &[("speed", &speed), ("height", &height)]))
@@ -155,6 +160,11 @@ impl On {
         Some(both)
     }
 
+    /// The clock has come to its end.
+    fn is_done(self) -> bool {
+        self.clock.now_s.get() >= self.clock.end_s.get() - 1e-9
+    }
+
     /// What the clock does in this step.
     fn start(self) {
         let step = self.session.with_untracked(|s| s.step);
@@ -179,10 +189,17 @@ impl On {
     }
 }
 
+/// A browser goes full screen only for a key or a click of the moment.
+fn just_touched() -> bool {
+    let navigator: JsValue = window().navigator().into();
+    let get = |o: &JsValue, k: &str| js_sys::Reflect::get(o, &k.into()).ok();
+    get(&navigator, "userActivation").and_then(|a| get(&a, "isActive")).is_some_and(|b| b.is_truthy())
+}
+
 fn full_screen() {
     if document().fullscreen_element().is_some() {
         document().exit_fullscreen();
-    } else if let Some(e) = document().document_element() {
+    } else if let Some(e) = document().document_element().filter(|_| just_touched()) {
         let _ = e.request_fullscreen();
     }
 }
@@ -264,6 +281,9 @@ pub fn Wall() -> impl IntoView {
     // Once it is there, the session knows how it ended.
     Effect::new(move |_| {
         let Some((d, _)) = now.get() else { return };
+        if falls.is_bad(d.id) && session.with_untracked(|s| s.now().is_some_and(|t| t.came != Some(None))) {
+            return session.update(|s| s.came(d.id, None));
+        }
         if let Some(f) = falls.of(d.id)
             && session.with_untracked(|s| s.now().is_some_and(|t| t.came != Some(f.ended())))
         {
@@ -284,6 +304,10 @@ pub fn Wall() -> impl IntoView {
         let name = ev.key();
         if name == "F5" || name == "Escape" {
             // Many clickers send these for 'start'; a reload would end the show.
+            return ev.prevent_default();
+        }
+        // A key that is held down is one wish.
+        if ev.repeat() {
             return ev.prevent_default();
         }
         let digit = ev.code().starts_with("Digit") && ev.shift_key();
@@ -336,8 +360,10 @@ fn Showing(on: On, place: Memo<String>) -> impl IntoView {
         let tag = |second: bool| {
             move || {
                 let changed = second != swapped.get();
-                let q = both.get().map(|(a, b)| if changed { b.0 } else { a.0 });
-                let fact = q.map(|q| facts::fact(settings.reader(), &q.demo, &q.s));
+                let fact = both.get().map(|(a, b)| {
+                    let (q, o) = if changed { (&b.0, &a.0) } else { (&a.0, &b.0) };
+                    facts::beside(settings.reader(), (&q.demo, &q.s), (&o.demo, &o.s), a.0.demo.part)
+                });
                 view! { <p class="wall-tag"><small>{settings.t(if changed { T::Changed } else { T::First })}</small>" "{fact}</p> }
             }
         };
@@ -441,6 +467,7 @@ fn Strip(on: On) -> impl IntoView {
                     let (severity, words) = verdict(r, &f);
                     view! { {mark(severity)}<strong>{words}</strong> }.into_any()
                 }
+                None if t.came == Some(None) => view! { <strong>{r.t(T::NotShown)}</strong> }.into_any(),
                 None => view! { <strong>{r.t(crate::texts::Key::Computing)}</strong> }.into_any(),
             },
             Step::Both => {
@@ -449,6 +476,7 @@ fn Strip(on: On) -> impl IntoView {
             }
         })
     };
+    let done = Memo::new(move |_| on.is_done());
     let second = move || {
         let t = turn.get()?;
         let r = settings.reader();
@@ -464,8 +492,10 @@ fn Strip(on: On) -> impl IntoView {
             Step::Play => r.t(T::TrueSpeed).to_owned(),
             Step::Slow => r.t(T::Eighth).to_owned(),
             Step::Verdict => {
-                let figure =
-                    f.as_ref().filter(|f| f.swing.is_none()).map(|f| say::headline(r, &f.report).figure);
+                let figure = f
+                    .as_ref()
+                    .filter(|f| f.swing.is_none() && f.ended() != Some(Ends::Asks))
+                    .map(|f| say::headline(r, &f.report).figure);
                 let saw = t
                     .foresaw()
                     .filter(|_| t.counted() > 0)
@@ -475,7 +505,8 @@ fn Strip(on: On) -> impl IntoView {
             Step::Both => {
                 let other = t.partner.as_ref().and_then(|p| on.falls.of(p.id));
                 match (f, other) {
-                    (Some(a), Some(b)) => {
+                    // What came of both is told once both have been seen.
+                    (Some(a), Some(b)) if done.get() => {
                         r.f(T::OneEffect, &[("first", &verdict(r, &a).1), ("second", &verdict(r, &b).1)])
                     }
                     _ => r.t(T::QuarterBoth).to_owned(),
@@ -563,13 +594,19 @@ fn Bar(on: On) -> impl IntoView {
         ear.try_with_value(|e| window().remove_event_listener_with_callback("pointermove", e));
     });
     let button = move |w: Wish, key: T, id: &'static str| {
-        view! { <button type="button" id=id on:click=move |_| on.wish(w)>{settings.s(key)}</button> }
+        // The keys go on working: a clicker's space is not this button's.
+        let go = move |_| {
+            on.wish(w);
+            view::to_view("wall");
+        };
+        view! { <button type="button" id=id on:click=go>{settings.s(key)}</button> }
     };
     let next = move || on.session.with(next_name);
+    let over = move || on.session.with(Session::is_over);
     view! {
         <div class="wall-bar" class:seen=move || seen.get()>
             {button(Wish::Back, T::DoBack, "wall-back")}
-            <button type="button" class="main" id="wall-next" on:click=move |_| on.wish(Wish::Next)>{move || settings.t(next())}</button>
+            <Show when=move || !over()><button type="button" class="main" id="wall-next" on:click=move |_| { on.wish(Wish::Next); view::to_view("wall") }>{move || settings.t(next())}</button></Show>
             {button(Wish::Blank, T::DoBlank, "wall-blank")}{button(Wish::Again, T::DoAgain, "wall-again")}{button(Wish::Swap, T::DoSwap, "wall-swap")}
             {button(Wish::Dark, T::DoDark, "wall-dark")}{button(Wish::Full, T::DoFull, "wall-full")}{button(Wish::Second, T::DoSecond, "wall-second")}
             <button type="button" id="wall-leave" on:click=move |_| view::go(View::Trainer)>{settings.s(T::Leave)}</button>
@@ -626,7 +663,7 @@ fn Over(on: On) -> impl IntoView {
     let any = move || on.session.with(|s| s.turns.iter().any(|t| t.told));
     view! {
         <div class="wall-over">
-            <h1 id="wall-over" tabindex="-1">{settings.s(T::SessionOver)}</h1>
+            <h1 id="wall-over" tabindex="-1">{move || settings.t(if on.session.with(|s| s.turns.is_empty()) { T::NoSession } else { T::SessionOver })}</h1>
             <ul>{list}</ul>
             <div class="next">
                 <button type="button" id="to-trainer" on:click=move |_| view::go(View::Trainer)>{settings.s(T::BackToTrainer)}</button>

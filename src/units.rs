@@ -202,7 +202,8 @@ pub fn read_length(text: &str, units: Units) -> Option<f64> {
         .replace("pi", "'")
         .replace("in", "\"")
         .replace("po", "\"");
-    if units == Units::Metric {
+    // Feet are feet, whatever the page is set to.
+    if units == Units::Metric && !plain.contains(['\'', '"']) {
         let metres = plain.trim_end_matches('m').trim();
         return metres.parse().ok().filter(|x: &f64| x.is_finite());
     }
@@ -226,6 +227,26 @@ pub fn read_length(text: &str, units: Units) -> Option<f64> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    /// 17 ft 6 in is 5.334 m.
+    #[test]
+    fn lengths_are_read_as_people_write_them() {
+        let feet = |t| read_length(t, Units::FeetPounds);
+        for t in ["17 6", "17' 6\"", "17’6”", "17.5", "17,5", "17 ft 6 in", "17 pi 6 po", "210\""] {
+            assert!(feet(t).is_some_and(|m| (m - 5.334).abs() < 1e-9), "{t} {:?}", feet(t));
+        }
+        assert!(feet("17'").is_some_and(|m| (m - 5.181_6).abs() < 1e-9));
+        assert_eq!(feet("-1'"), Some(-0.304_8));
+        for t in ["", "x", "17 x", "1 2 3", "nan", "'"] {
+            assert_eq!(feet(t), None, "{t}");
+        }
+        for t in ["5,18", "5.18", " 5.18 m "] {
+            assert_eq!(read_length(t, Units::Metric), Some(5.18), "{t}");
+        }
+        assert_eq!(read_length("inf", Units::Metric), None);
+        // Feet are feet, whatever the page is set to.
+        assert_eq!(read_length("17 ft 6 in", Units::Metric), feet("17.5"));
+    }
 
     #[test]
     fn pound_force_matches_nist() {

@@ -331,6 +331,10 @@ words! {
     SheetHoles, "holes sealed on removal", "trous bouchés au retrait";
     SheetHangs, "9 If somebody hangs", "9 Si quelqu’un est suspendu";
     SheetCall, "Call 911. “A worker hangs in a harness at {address}.”", "Appeler le 911. « Une personne est suspendue dans un harnais, {address}. »";
+    SheetCallOther, "Call the emergency number. “A worker hangs in a harness at {address}.”", "Appeler les secours. « Une personne est suspendue dans un harnais, {address}. »";
+    SheetMore, "{n} more sign on the session record.", "{n} de plus signent sur le registre de séance.";
+    SheetNotMet, "Not met, stop here:", "Non respecté, arrêtez-vous :";
+    SheetGrabAt, "{offset} the D-ring", "{offset} l’anneau en D";
     SheetTalk, "Talk. Keep the legs moving, foot straps on.", "Parler. Bouger les jambes, sangles de pied.";
     SheetLadder2, "Ladder 2 stands at", "L’échelle 2 est à";
     SheetGoesUp, "Goes up:", "Monte :";

@@ -12,10 +12,14 @@ use crate::scene::standing_scene;
 use crate::texts::Trainer as T;
 use crate::ui::shared::figure::still;
 use crate::ui::shared::settings::settings;
+use crate::ui::shared::view;
 use leptos::prelude::*;
 
 /// Width and height of a card's picture, px: what its frame is chosen for.
 const CARD_PX: (f64, f64) = (150.0, 104.0);
+
+/// Under this the plan and the chosen one stand below the cards, px (as in the style sheet).
+const ONE_COLUMN_PX: f64 = 1100.0;
 
 /// The picture of a scenario, small.
 pub fn thumbnail(d: &Demo) -> Option<impl IntoView + use<>> {
@@ -62,9 +66,17 @@ pub fn card(d: Demo, chosen: RwSignal<u32>, plan: RwSignal<Plan>) -> impl IntoVi
     let badge = move || {
         places().map(|n| view! { <b class="badge"><span class="vh">{settings.reader().f(T::InPlan, &[("n", "")])}</span>{n}</b> })
     };
+    let pick = move |id: u32| {
+        chosen.set(id);
+        // In one column what is told of it stands far below.
+        let wide = window().inner_width().ok().and_then(|w| w.as_f64()).unwrap_or(0.0);
+        if wide < ONE_COLUMN_PX {
+            view::to_view("chosen-h");
+        }
+    };
     let own = (id >= OWN_FROM).then(|| view! { <b class="badge own">{settings.s(T::OwnBadge)}</b> });
     view! {
-        <li><button type="button" class="demo" data-demo=id.to_string() aria-pressed=move || (chosen.get() == id).to_string() on:click=move |_| chosen.set(id)>
+        <li><button type="button" class="demo" data-demo=id.to_string() aria-pressed=move || (chosen.get() == id).to_string() on:click=move |_| pick(id)>
             {picture}{badge}{own}<strong>{move || settings.lang.get().of(&name).to_owned()}</strong>" "<small>{move || settings.reader().f(T::Minutes, &[("n", &minutes.to_string())])}</small></button></li>
     }
 }

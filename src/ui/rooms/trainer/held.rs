@@ -66,6 +66,17 @@ async fn load() -> Option<Vec<Held>> {
     Some(held)
 }
 
+/// Keeps what a session came to before another takes its place; what is kept of it already stays.
+pub fn keep_session(lang: Lang, law: &str) {
+    let Some(s) = store::load_session().filter(|s| s.turns.iter().any(|t| t.told)) else { return };
+    let h = of_session(&s, lang, law);
+    let Ok(text) = serde_json::to_string(&h) else { return };
+    spawn_local(async move {
+        let edit = |old: Option<String>| (old.is_none().then_some(text), ());
+        keep::change(Shelf::Kept, &key(&h), edit).await;
+    });
+}
+
 /// The signals of the room.
 #[derive(Clone, Copy)]
 struct Book {
@@ -84,6 +95,11 @@ impl Book {
             }
         });
         let Some(h) = self.open.get_untracked() else { return };
+        // The list holds what was typed: whoever opens it again finds it.
+        self.all.update(|all| match all.iter_mut().find(|x| x.began == h.began) {
+            Some(x) => x.clone_from(&h),
+            None => all.insert(0, h.clone()),
+        });
         let Ok(text) = serde_json::to_string(&h) else { return };
         spawn_local(async move {
             let is_kept = keep::put(Shelf::Kept, &key(&h), &text).await;
@@ -226,7 +242,7 @@ fn People(book: Book) -> impl IntoView {
     let settings = settings();
     let typed = RwSignal::new(String::new());
     let told = RwSignal::new(String::new());
-    let signing = RwSignal::new(None::<usize>);
+    let signing = RwSignal::new(None::<String>);
     let is_there =
         move |n: &str| book.open.with(|h| h.as_ref().is_some_and(|h| h.there.iter().any(|p| p.name == n)));
     let add = move |name: String| {
@@ -266,14 +282,23 @@ fn People(book: Book) -> impl IntoView {
             if h.there.is_empty() {
                 return Some(view! { <p class="hint">{r.t(T::HeldNobody)}</p> }.into_any());
             }
-            let rows = h.there.iter().enumerate().map(|(i, p)| {
+            let rows = h.there.iter().map(|p| {
                 let state = match p.signed_at.get(11..16) {
                     Some(time) => r.f(T::HeldSigned, &[("time", time)]),
                     None => r.t(T::HeldOnPaper).to_owned(),
                 };
+                let (who, gone) = (p.name.clone(), p.clone());
+                let take_off = move |_| {
+                    // A signature is not lost by one press.
+                    let sure = gone.stroke.is_none() || window().confirm_with_message(&r.f(T::HeldOut, &[("name", &gone.name)])).unwrap_or(false);
+                    if sure {
+                        let name = gone.name.clone();
+                        book.edit(move |h| h.there.retain(|p| p.name != name));
+                    }
+                };
                 view! { <li><strong>{p.name.clone()}</strong><span class="hint">{state}</span>
-                    <button type="button" on:click=move |_| signing.set(Some(i))>{r.f(T::HeldSign, &[("name", &p.name)])}</button>
-                    <button type="button" class="step" aria-label=r.f(T::HeldOut, &[("name", &p.name)]) on:click=move |_| book.edit(|h| { h.there.remove(i); })>"✕"</button></li> }
+                    <button type="button" on:click=move |_| signing.set(Some(who.clone()))>{r.f(T::HeldSign, &[("name", &p.name)])}</button>
+                    <button type="button" class="step" aria-label=r.f(T::HeldOut, &[("name", &p.name)]) on:click=take_off>"✕"</button></li> }
             }).collect_view();
             Some(view! { <ol class="there">{rows}</ol> }.into_any())
         })
@@ -285,14 +310,14 @@ fn People(book: Book) -> impl IntoView {
                 <button type="submit" id="held-add">{settings.s(T::HeldAddDo)}</button></form>
             <p class="hint" role="alert">{move || told.get()}</p>
             {rows}
-            {move || signing.get().map(|i| view! { <Pad book=book who=i shut=Callback::new(move |()| signing.set(None)) /> })}
+            {move || signing.get().map(|who| view! { <Pad book=book who=who shut=Callback::new(move |()| signing.set(None)) /> })}
         </section>
     }
 }
 
 /// The box to sign in.
 #[component]
-fn Pad(book: Book, who: usize, shut: Callback<()>) -> impl IntoView {
+fn Pad(book: Book, who: String, shut: Callback<()>) -> impl IntoView {
     let settings = settings();
     let path = RwSignal::new(String::new());
     let held = StoredValue::new(false);
@@ -312,12 +337,9 @@ fn Pad(book: Book, who: usize, shut: Callback<()>) -> impl IntoView {
             });
         }
     };
-    let name = move || {
-        book.open
-            .with(|h| h.as_ref().and_then(|h| h.there.get(who)).map_or(String::new(), |p| p.name.clone()))
-    };
+    let (label, name) = (who.clone(), who.clone());
     view! {
-        <div class="pad" role="group" aria-label=name>
+        <div class="pad" role="group" aria-label=label>
             <p><strong>{name}</strong>" "{settings.s(T::HeldPad)}</p>
             <svg viewBox=format!("0 0 {} {}", PAD.0, PAD.1) preserveAspectRatio="none" aria-hidden="true"
                 on:pointerdown=move |ev| { ev.prevent_default(); held.set_value(true); draw(&ev, 'M') }
@@ -329,7 +351,8 @@ fn Pad(book: Book, who: usize, shut: Callback<()>) -> impl IntoView {
                     let stroke = path.get_untracked();
                     if !stroke.is_empty() {
                         let time = local(js_sys::Date::now() / 1e3);
-                        book.edit(|h| if let Some(p) = h.there.get_mut(who) { (p.stroke, p.signed_at) = (Some(stroke), time) });
+                        let who = who.clone();
+                        book.edit(move |h| if let Some(p) = h.there.iter_mut().find(|p| p.name == who) { (p.stroke, p.signed_at) = (Some(stroke), time) });
                         shut.run(());
                     }
                 }>{settings.s(T::HeldTake)}</button></div>

@@ -3,9 +3,11 @@
 
 use super::paper::{Foot, Lines};
 use crate::geometry::{Geometry, p};
+use crate::grade::pieces::Piece;
 use crate::grade::report::Report;
 use crate::physics::ladder;
 use crate::physics::trace::Outcome;
+use crate::rules::Severity;
 use crate::rules::clearance::{Term, terms};
 use crate::rules::{AnchorLimit, FindingCode, HARD_SWING_M_S, LimitKind, Place, place, reserve};
 use crate::scenario::{AnchorKind, PowerLine, Scenario, Stance};
@@ -25,11 +27,12 @@ use crate::ui::shared::figure::{defs, still};
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::store as kept;
 use crate::ui::shared::view::{self, View};
-use crate::units::{Quantity, Rounding, read_length};
+use crate::units::{Quantity, Rounding, Units, read_length};
 use crate::worker::questions::{Fall, Swings};
 use leptos::prelude::*;
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
+use wasm_bindgen::JsCast;
 
 /// Where the sheet's own draft is kept.
 const DRAFT: &str = "shortfall.house";
@@ -226,6 +229,19 @@ pub fn House() -> impl IntoView {
         unkept: RwSignal::new(false),
     };
     desk.ask(settings.reader_now());
+    // The rules are those of the menu, also while the sheet is open.
+    Effect::new(move |_| {
+        let law = visit.set_up.with(|s| s.place.clone());
+        if desk.draft.with_untracked(|d| d.set_up.place != law) {
+            desk.edit(settings.reader_now(), |d| d.set_up.place = law);
+        }
+    });
+    Effect::new(move |_| {
+        desk.found.track();
+        desk.draft.track();
+        settings.lang.track();
+        fit_the_page();
+    });
     let anew = move |_| {
         let mut s = from_bench();
         if matches!(s.stance, Stance::Roof { .. }) {
@@ -263,6 +279,33 @@ pub fn House() -> impl IntoView {
     }
 }
 
+/// What a Letter page leaves for the sheet, and how wide it is printed there, px (96 to an inch, margins of 10 mm).
+const PAGE_PX: (f64, f64) = (718.0, 930.0);
+/// The sheet's own margins on the screen, px.
+const SHOWN_MARGIN_PX: f64 = 92.0;
+
+/// Longer laws, longer words: the sheet is printed smaller where it would need a second page.
+fn fit_the_page() {
+    request_animation_frame(|| {
+        let Ok(Some(e)) = document().query_selector(".set-up-sheet") else { return };
+        let (wide, high) = (f64::from(e.client_width()), f64::from(e.scroll_height()));
+        // What is set narrower on the screen runs longer there, by about as much.
+        let printed = (high - SHOWN_MARGIN_PX) * (wide - SHOWN_MARGIN_PX) / PAGE_PX.0;
+        let fit = (PAGE_PX.1 / printed.max(1.0)).min(1.0);
+        if let Some(e) = e.dyn_ref::<web_sys::HtmlElement>() {
+            let _ = e.style().set_property("--fit", &format!("{fit:.3}"));
+        }
+    });
+}
+
+/// Why what was typed is not taken: out of its range, or no number at all.
+fn refused(r: Reader, tried: &Scenario, text: &str, value: &str) -> String {
+    match tried.range_problems().first() {
+        Some(p) => say::problem(r, p),
+        None => r.f(T::SheetNotRead, &[("text", text), ("value", value)]),
+    }
+}
+
 /// To the centimetre: a photo gives no more.
 fn cm(x_m: f64) -> f64 {
     (x_m * 100.0).round() / 100.0
@@ -286,7 +329,7 @@ fn Measures(desk: Desk) -> impl IntoView {
         }
         if read.is_none() || !tried.range_problems().is_empty() {
             let value = untrack(|| shown(m));
-            desk.told.set(r.f(T::SheetNotRead, &[("text", &text), ("value", &value)]));
+            desk.told.set(refused(r, &tried, &text, &value));
             // The field shows again what stands.
             return desk.draft.update(|_| ());
         }
@@ -307,15 +350,15 @@ fn Measures(desk: Desk) -> impl IntoView {
     };
     let number =
         |text: &str| text.split_whitespace().next().unwrap_or_default().replace(',', ".").parse::<f64>().ok();
-    let try_put = move |text: String, how: Put, value: String| {
+    let try_put = move |text: String, whole: bool, how: Put, value: String| {
         let r = settings.reader_now();
         let mut tried = desk.draft.with_untracked(|d| d.set_up.clone());
-        let read = number(&text.replace('\u{a0}', " "));
+        let read = number(&text.replace('\u{a0}', " ")).filter(|x| !whole || x.fract() == 0.0);
         if let Some(x) = read {
             how(&mut tried, x);
         }
         if read.is_none() || !tried.range_problems().is_empty() {
-            desk.told.set(r.f(T::SheetNotRead, &[("text", &text), ("value", &value)]));
+            desk.told.set(refused(r, &tried, &text, &value));
             return desk.draft.update(|_| ());
         }
         desk.told.set(String::new());
@@ -369,16 +412,16 @@ fn Measures(desk: Desk) -> impl IntoView {
     view! {
         <fieldset class="card"><legend>{settings.s(T::SheetHouse)}</legend>{HOUSE.map(|m| field(None, m)).into_iter().collect_view()}
             <label class="line"><span>{settings.s(T::SheetPitch)}</span><input type="text" inputmode="decimal" id="m-pitch" prop:value=pitch
-                on:change=move |ev| try_put(event_target_value(&ev), Box::new(|s, x| s.house.roof_pitch_rad = libm::atan(x / 12.0)), untrack(pitch)) /></label></fieldset>
+                on:change=move |ev| try_put(event_target_value(&ev), false, Box::new(|s, x| s.house.roof_pitch_rad = libm::atan(x / 12.0)), untrack(pitch)) /></label></fieldset>
         <fieldset class="card"><legend>{settings.s(T::SheetLadderWires)}</legend>{LADDER.map(|m| field(None, m)).into_iter().collect_view()}
             <label class="pill"><input type="checkbox" id="m-wire" prop:checked=wired on:change=move |ev| { let on = event_target_checked(&ev); desk.edit(settings.reader_now(), |d| d.set_up.power_line = on.then(PowerLine::default)) } /><span>{settings.s(T::SheetWireNear)}</span></label>
             <Show when=wired>{wire.map(|(n, m)| view! { <label class="line"><span>{settings.s(n)}</span><input type="text" id=m.id prop:value=move || shown(m) on:change=move |ev| put(m, event_target_value(&ev)) /></label> }).into_iter().collect_view()}</Show></fieldset>
         <fieldset class="card"><legend>{settings.s(T::SheetGear)}</legend>{GEAR.map(|(n, m)| field(Some(n), m)).into_iter().collect_view()}
             <label class="line"><span>{settings.s(T::SheetMass)}</span><input type="text" inputmode="decimal" id="m-mass" prop:value=mass
-                on:change=move |ev| { let k = Quantity::Mass.shown_per_si(settings.reader_now().units); try_put(event_target_value(&ev), Box::new(move |s, x| s.worker.mass_kg = x / k), untrack(mass)) } /></label>
+                on:change=move |ev| { let k = Quantity::Mass.shown_per_si(settings.reader_now().units); try_put(event_target_value(&ev), false, Box::new(move |s, x| s.worker.mass_kg = x / k), untrack(mass)) } /></label>
             <label class="line"><span>{settings.s(T::SheetAnchorKind)}</span><select id="m-anchor" on:change=set_anchor>{anchors}</select></label>
             <label class="line"><span>{settings.s(T::SheetPerSide)}</span><input type="text" inputmode="numeric" id="m-side" prop:value=per_side
-                on:change=move |ev| try_put(event_target_value(&ev), Box::new(|s, x| s.anchor.fasteners.per_side = x as u32), untrack(per_side)) /></label></fieldset>
+                on:change=move |ev| try_put(event_target_value(&ev), true, Box::new(|s, x| s.anchor.fasteners.per_side = x as u32), untrack(per_side)) /></label></fieldset>
     }
 }
 
@@ -454,7 +497,13 @@ fn drawings(r: Reader, s: &Scenario, g: &Geometry) -> impl IntoView + use<> {
     }
 }
 
-/// Pieces of a length as one bar, each with a pattern of its own, and its row under it.
+/// A length rounded in the reader's own unit, m: up, or down.
+fn rounded(r: Reader, m: f64, up: bool) -> f64 {
+    let k = Quantity::Length.shown_per_si(r.units) * if r.units == Units::Metric { 100.0 } else { 10.0 };
+    (if up { (m * k - 1e-6).ceil() } else { (m * k + 1e-6).floor() }) / k
+}
+
+/// Pieces of a length as one bar, each with a pattern of its own, and its row under it. They are rounded already.
 fn bar(r: Reader, pieces: &[(&'static str, f64)], whole_m: f64) -> impl IntoView + use<> {
     let parts = pieces.iter().enumerate().map(|(i, (_, m))| view! { <i class=format!("p{}", i % 7) prop:style=format!("width:{:.2}%", 100.0 * m / whole_m.max(1e-6))></i> }).collect_view();
     let rows = pieces
@@ -470,30 +519,47 @@ fn boxes(r: Reader, all: &[T]) -> impl IntoView + use<> {
     view! { <ul class="checks">{rows}</ul> }
 }
 
-/// Clearance: the usual sum and the engine's own as two bars of one length.
+/// Clearance: the usual sum and the engine's own as two bars of one length. Needs are rounded up, room is rounded
+/// down, and each bar's rows add up to its whole.
 fn room(r: Reader, rep: &Report, room_m: f64) -> impl IntoView + use<> {
     let s = &rep.set_up;
+    let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
+    let room_m = rounded(r, room_m, false);
     let terms = terms(s, s.grab.above_dring_m, reserve().map_or(0.6, |l| l.value));
-    let needed: f64 = terms.iter().map(|t| t.1).sum();
-    let len = |m: f64, how| r.q(Quantity::Length, m, how);
-    let mut sum: Vec<(&'static str, f64)> =
-        terms.iter().filter(|t| t.1 > 5e-3).map(|(t, m): &(Term, f64)| (r.t(t.label()), *m)).collect();
+    let mut sum: Vec<(&'static str, f64)> = terms
+        .iter()
+        .filter(|t| t.1 > 5e-3)
+        .map(|(t, m): &(Term, f64)| (r.t(t.label()), rounded(r, *m, true)))
+        .collect();
+    let needed: f64 = sum.iter().map(|t| t.1).sum();
     let spare = room_m - needed;
-    if spare > 0.0 {
+    if spare > 1e-6 {
         sum.push((r.t(T::SheetSpare), spare));
     }
     let whole = room_m.max(needed);
-    let pieces: Vec<(&'static str, f64)> =
-        crate::grade::pieces::drop(&rep.trace).into_iter().map(|(p, m)| (r.t(p.label()), m)).collect();
-    let missing = (spare < 0.0).then(|| format!(" {} {}", r.t(T::SheetMissing), len(-spare, Rounding::Up)));
+    // The boots' own way: what the pieces of the ring's drop leave is the body's turning.
+    let left = rounded(r, rep.trace.clearance_margin_m.unwrap_or(0.0).max(0.0), false);
+    let down = room_m - left;
+    let mut pieces: Vec<(Piece, f64)> = crate::grade::pieces::drop(&rep.trace)
+        .into_iter()
+        .filter(|(p, _)| !matches!(p, Piece::Room | Piece::Body))
+        .map(|(p, m)| (p, rounded(r, m, true)))
+        .collect();
+    let body = down - pieces.iter().map(|p| p.1).sum::<f64>();
+    if body > 1e-6 {
+        pieces.push((Piece::Body, body));
+    }
+    pieces.push((Piece::Room, left));
+    let pieces: Vec<(&'static str, f64)> = pieces.into_iter().map(|(p, m)| (r.t(p.label()), m)).collect();
+    let missing = (spare < -1e-6).then(|| format!(" {} {}", r.t(T::SheetMissing), len(-spare)));
     let limit = place(&s.place).and_then(|p| p.limit(LimitKind::BodyForce)).map(|l| {
         let force = r.q(Quantity::Force, rep.trace.judged().peak_force_n, Rounding::Up);
         (r.f(T::SheetBody, &[("force", &force), ("limit", &r.limit(l))]), r.source(l))
     });
     view! {
-        <div class="room-bars"><h2>{r.f(T::SheetRoom, &[("value", &len(room_m, Rounding::Down))])}</h2>
-            <p>{r.f(T::SheetSum, &[("value", &len(needed, Rounding::Up))])}{missing}</p>{bar(r, &sum, whole)}
-            <p>{r.f(T::SheetEngine, &[("value", &len(rep.trace.total_fall_m, Rounding::Up))])}</p>{bar(r, &pieces, whole)}
+        <div class="room-bars"><h2>{r.f(T::SheetRoom, &[("value", &len(room_m))])}</h2>
+            <p>{r.f(T::SheetSum, &[("value", &len(needed))])}{missing}</p>{bar(r, &sum, whole)}
+            <p>{r.f(T::SheetEngine, &[("value", &len(down))])}</p>{bar(r, &pieces, whole)}
             {limit.map(|(t, s)| view! { <p>{t}</p><p class="small">{s}</p> })}</div>
     }
 }
@@ -536,7 +602,7 @@ fn middle(r: Reader, rep: &Report, swings: &[Swing], own: Option<&'static Place>
         None => r.t(T::SheetAlongNone).to_owned(),
     };
     let why = r.f(T::SheetAlongWhy, &[("speed", &r.q(Quantity::Speed, HARD_SWING_M_S, Rounding::Nearest))]);
-    let grab = say::offset(r, s.grab.above_dring_m);
+    let grab = r.f(T::SheetGrabAt, &[("offset", &say::offset(r, s.grab.above_dring_m))]);
     let ladder_line = r.f(
         T::SheetLadderLine,
         &[
@@ -596,6 +662,9 @@ fn wires(r: Reader, s: &Scenario, g: &Geometry, own: Option<&'static Place>) -> 
 
 /// What is done if somebody hangs, and who signs.
 fn end(r: Reader, words: &Words, own: Option<&'static Place>) -> impl IntoView + use<> {
+    // 911 is North America's; elsewhere the number is the reader's own.
+    let abroad = own.is_some_and(|p| matches!(p.id.as_str(), "uk" | "eu" | "au"));
+    let call = if abroad { T::SheetCallOther } else { T::SheetCall };
     let within = own.and_then(|p| p.limit(LimitKind::RescueMinutes)).map(|l| r.limit(l));
     let address =
         if words.address.trim().is_empty() { "________________".to_owned() } else { words.address.clone() };
@@ -607,16 +676,19 @@ fn end(r: Reader, words: &Words, own: Option<&'static Place>) -> impl IntoView +
         .take(MOST_SIGNERS)
         .map(str::to_owned)
         .collect();
+    let more = words.crew.lines().filter(|n| !n.trim().is_empty()).count().saturating_sub(MOST_SIGNERS);
+    let more =
+        (more > 0).then(|| view! { <p class="small">{r.f(T::SheetMore, &[("n", &more.to_string())])}</p> });
     while names.len() < 3 {
         names.push(String::new());
     }
     let signers = names.into_iter().map(|n| view! { <p class="sign-line"><span>{n}</span><u></u>{r.t(T::SheetTime)}<u class="brief"></u></p> }).collect_view();
     view! {
         <div class="halves-row">
-            <div class="hangs"><h2>{r.t(T::SheetHangs)}</h2><ol><li><b>{r.f(T::SheetCall, &[("address", &address)])}</b></li><li>{r.t(T::SheetTalk)}</li><li>{r.t(T::SheetLadder2)}<u></u></li>
+            <div class="hangs"><h2>{r.t(T::SheetHangs)}</h2><ol><li><b>{r.f(call, &[("address", &address)])}</b></li><li>{r.t(T::SheetTalk)}</li><li>{r.t(T::SheetLadder2)}<u></u></li>
                 <li>{r.t(T::SheetGoesUp)}<u></u>{r.t(T::SheetAnd)}<u></u></li><li>{r.t(T::SheetDownWithin)}" "{match within { Some(t) => view! { <b>{t}</b> }.into_any(), None => view! { <u class="brief"></u> }.into_any() }}" "{r.t(T::SheetMinPractised)}<u></u></li><li>{r.t(T::SheetNever)}</li></ol>
                 <p><b>{r.t(T::SheetHospital)}{r.colon()}</b>{if words.hospital.is_empty() { view! { <u></u> }.into_any() } else { words.hospital.clone().into_any() }}</p></div>
-            <div><h2>{r.t(T::SheetSigned)}</h2><p class="sign-line"><span>{r.t(T::SheetCompetent)}</span><u></u></p>{signers}</div>
+            <div><h2>{r.t(T::SheetSigned)}</h2><p class="sign-line"><span>{r.t(T::SheetCompetent)}</span><u></u></p>{signers}{more}</div>
         </div>
     }
 }
@@ -657,8 +729,17 @@ fn page(r: Reader, words: &Words, rep: &Report, swings: &[Swing]) -> impl IntoVi
         }
         .into_any();
     }
+    // What a rule is not met by stands before everything else, in a frame of its own.
+    let failed: Vec<String> = rep
+        .findings
+        .iter()
+        .filter(|f| f.severity <= Severity::Major)
+        .map(|f| r.t(f.code.title()).trim_end_matches('.').to_owned())
+        .collect();
+    let failed = (!failed.is_empty())
+        .then(|| view! { <p class="not-met"><b>"✕ "{r.t(T::SheetNotMet)}</b>" "{failed.join("; ")}"."</p> });
     view! {
-        <section class="sheet paper shown set-up-sheet" tabindex="0" aria-label=r.t(T::HandSheet)>{head}
+        <section class="sheet paper shown set-up-sheet" tabindex="0" aria-label=r.t(T::HandSheet)>{head}{failed}
             <div class="top-row">{drawings(r, &s, &g)}{room(r, rep, room_m)}</div>
             {middle(r, rep, swings, own)}
             <div class="thirds">{wires(r, &s, &g, own)}

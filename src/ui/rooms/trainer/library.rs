@@ -8,7 +8,7 @@ use super::wall::verdict;
 use super::{card, facts};
 use crate::practice::demos::{Demo, Ends, Family, demos};
 use crate::rules::Bilingual;
-use crate::texts::{Key, Trainer as T};
+use crate::texts::{Key, Lang, Trainer as T};
 use crate::ui::rooms::sheet::download;
 use crate::ui::rooms::visit;
 use crate::ui::shared::settings::settings;
@@ -27,8 +27,8 @@ struct Shelf {
     /// Only one's own.
     only_mine: RwSignal<bool>,
     search: RwSignal<String>,
-    /// The one that was deleted last, to bring back.
-    gone: RwSignal<Option<Own>>,
+    /// The one that was deleted last, and the plan it stood in, to bring back.
+    gone: RwSignal<Option<(Own, Plan)>>,
     /// What is told, as long as it matters.
     told: RwSignal<String>,
     coded: RwSignal<Option<Demo>>,
@@ -91,7 +91,7 @@ pub fn Trainer() -> impl IntoView {
         chosen: RwSignal::new(1),
         only_mine: RwSignal::new(false),
         search: RwSignal::new(String::new()),
-        gone: RwSignal::new(None),
+        gone: RwSignal::new(None::<(Own, Plan)>),
         told: RwSignal::new(String::new()),
         coded: RwSignal::new(None),
         falls: Falls::new(),
@@ -108,6 +108,11 @@ pub fn Trainer() -> impl IntoView {
             shelf.falls.ask(&d, &visit.set_up.with(|s| s.place.clone()));
         }
     });
+    let go_present = move || {
+        let law = visit.set_up.with_untracked(|s| s.place.clone());
+        present(shelf, (settings.lang.get_untracked(), &law), settings.t(T::NotKept));
+    };
+    provide_context(Present(Callback::new(move |()| go_present())));
     let family = move |f: Family| {
         let cards = move || {
             let words = folded(&shelf.search.get());
@@ -139,7 +144,7 @@ pub fn Trainer() -> impl IntoView {
             (false, true) => Some(view! { <p class="hint">{r.t(T::EmptyMine)}</p> }.into_any()),
             (false, false) => Some(
                 view! { <p class="hint" role="status">{r.f(T::NoHit, &[("text", shelf.search.get().trim())])}" "
-                    <button type="button" on:click=move |_| shelf.search.set(String::new())>{r.t(T::ClearSearch)}</button></p> }
+                    <button type="button" on:click=move |_| { shelf.search.set(String::new()); view::to_view("demo-search") }>{r.t(T::ClearSearch)}</button></p> }
                 .into_any(),
             ),
         }
@@ -152,7 +157,7 @@ pub fn Trainer() -> impl IntoView {
     let count_mine = Signal::derive(move || shelf.mine.with(Vec::len));
     view! {
         <main class="page trainer">
-            <div class="library">
+            <div class="library" prop:inert=move || shelf.coded.with(Option::is_some)>
                 <h2 id="trainer-h" tabindex="-1">{settings.s(T::Name)}</h2><p class="lead">{settings.s(T::Lead)}</p>
                 <div class="find"><input type="search" id="demo-search" aria-label=settings.s(T::Search) placeholder=settings.s(T::Search) prop:value=move || shelf.search.get()
                     on:input=move |ev| shelf.search.set(event_target_value(&ev)) />
@@ -160,10 +165,10 @@ pub fn Trainer() -> impl IntoView {
                 {none}
                 <div class="families">{Family::ALL.map(family).into_iter().collect_view()}</div>
             </div>
-            <div class="beside">
+            <div class="beside" prop:inert=move || shelf.coded.with(Option::is_some)>
                 <div role="status">{move || (!shelf.told.with(String::is_empty)).then(|| view! { <p class="bar">{shelf.told.get()}
-                    {shelf.gone.get().map(|o| view! { " "<button type="button" id="bring-back" on:click=move |_| {
-                        shelf.mine.update(|m| m.push(o.clone())); shelf.chosen.set(o.demo.id); shelf.gone.set(None); shelf.told.set(String::new()); shelf.keep(settings.t(T::NotKept));
+                    {shelf.gone.get().map(|(o, old)| view! { " "<button type="button" id="bring-back" on:click=move |_| {
+                        shelf.mine.update(|m| m.push(o.clone())); shelf.plan.set(old.clone()); shelf.chosen.set(o.demo.id); view::to_view("chosen-h"); shelf.gone.set(None); shelf.told.set(String::new()); shelf.keep(settings.t(T::NotKept));
                     }>{settings.t(T::BringBack)}</button> })}</p> })}</div>
                 <PlanOf shelf=shelf /><Chosen shelf=shelf />
                 <section class="to-print"><h3>{settings.s(T::HandPages)}</h3><div class="row buttons">
@@ -171,19 +176,25 @@ pub fn Trainer() -> impl IntoView {
                     <button type="button" id="to-handout" on:click=move |_| view::go(View::Handout)>{settings.s(T::HandName)}</button>
                     <button type="button" id="to-held" on:click=move |_| view::go(View::Held)>{settings.s(T::HeldName)}</button></div></section>
             </div>
-            <div class="plan-foot"><a href="#plan-h" on:click=move |ev| { ev.prevent_default(); view::to_view("plan-h") }>{settings.s(T::Plan)}" "{move || shelf.plan.with(|p| p.ids.len())}</a>
-                <button type="button" class="main" id="present-foot" aria-disabled=move || shelf.plan.with(|p| p.ids.is_empty()).to_string() on:click=move |_| present(shelf, settings.t(T::NotKept))>{settings.s(T::PresentIt)}</button></div>
+            <div class="plan-foot" prop:inert=move || shelf.coded.with(Option::is_some)><a href="#plan-h" on:click=move |ev| { ev.prevent_default(); view::to_view("plan-h") }>{settings.s(T::Plan)}" "{move || shelf.plan.with(|p| p.ids.len())}</a>
+                <button type="button" class="main" id="present-foot" aria-disabled=move || shelf.plan.with(|p| p.ids.is_empty()).to_string() on:click=move |_| go_present()>{settings.s(T::PresentIt)}</button></div>
             {move || shelf.coded.get().map(|d| view! { <Code demo=d shut=Callback::new(move |()| { shelf.coded.set(None); view::to_view("link-it") }) /> })}
         </main>
     }
 }
 
+/// Begins the session, from either of its buttons.
+#[derive(Clone, Copy)]
+struct Present(Callback<()>);
+
 /// Begins the session of the plan, on the wall.
-fn present(shelf: Shelf, not_kept: &'static str) {
+fn present(shelf: Shelf, (lang, law): (Lang, &str), not_kept: &'static str) {
     let s = shelf.mine.with_untracked(|m| shelf.plan.with_untracked(|p| store::session_of(p, m)));
     if s.turns.is_empty() {
         return;
     }
+    // What the last one came to becomes a record of its own first.
+    super::held::keep_session(lang, law);
     if store::keep_session(&s) {
         view::go(View::Wall);
     } else {
@@ -195,6 +206,9 @@ fn present(shelf: Shelf, not_kept: &'static str) {
 #[component]
 fn PlanOf(shelf: Shelf) -> impl IntoView {
     let settings = settings();
+    let Present(begin) = expect_context();
+    // The plan that a file took the place of.
+    let before = RwSignal::new(None::<Plan>);
     let plan = shelf.plan;
     let unfinished = RwSignal::new(store::load_session().is_some_and(|s| !s.is_over()));
     let move_by = move |at: usize, by: isize| {
@@ -267,10 +281,17 @@ fn PlanOf(shelf: Shelf) -> impl IntoView {
                 .and_then(|t| shelf.mine.with_untracked(|m| plan_file::read(&t, m)));
             shelf.gone.set(None);
             match read {
-                Ok((fresh, own)) => {
+                Ok(read) => {
+                    let (fresh, own, left_out) = (read.plan, read.own, read.left_out);
                     let n = fresh.ids.len().to_string();
+                    let old = plan.get_untracked();
+                    before.set((!old.ids.is_empty() && old != fresh).then_some(old));
                     shelf.mine.update(|m| m.extend(own));
-                    shelf.told.set(r.f(T::PlanOpened, &[("n", &n)]));
+                    let mut told = r.f(T::PlanOpened, &[("n", &n)]);
+                    if left_out > 0 {
+                        told = format!("{told} {}", r.f(T::PlanLeftOut, &[("n", &left_out.to_string())]));
+                    }
+                    shelf.told.set(told);
                     shelf.keep(r.t(T::NotKept));
                     plan.set(fresh);
                 }
@@ -291,9 +312,10 @@ fn PlanOf(shelf: Shelf) -> impl IntoView {
             <Show when=empty><p class="hint">{settings.s(T::PlanEmpty)}</p></Show>
             <ol class="plan-rows">{rows}</ol>
             <div class="row buttons">
-                <button type="button" class="main" id="present" aria-disabled=move || empty().to_string() on:click=move |_| present(shelf, settings.t(T::NotKept))>{settings.s(T::PresentIt)}</button>
+                <button type="button" class="main" id="present" aria-disabled=move || empty().to_string() on:click=move |_| begin.run(())>{settings.s(T::PresentIt)}</button>
                 <Show when=move || unfinished.get()><button type="button" id="go-on" on:click=move |_| view::go(View::Wall)>{settings.s(T::GoOn)}</button></Show>
                 <button type="button" id="save-plan" on:click=save>{settings.s(T::SavePlan)}</button>
+                <Show when=move || before.with(Option::is_some)><button type="button" id="plan-before" on:click=move |_| if let Some(old) = before.get_untracked() { before.set(None); plan.set(old); view::to_view("plan-h") }>{settings.s(T::PlanBefore)}</button></Show>
                 <label class="file">{settings.s(T::OpenPlan)}<input type="file" id="open-plan" accept=".json,application/json" on:change=open /></label>
             </div>
         </section>
@@ -310,6 +332,12 @@ fn Chosen(shelf: Shelf) -> impl IntoView {
     let played = move || {
         let d = one.get()?;
         let r = settings.reader();
+        if shelf.falls.is_bad(d.id) {
+            return Some(
+                view! { <p class="played other"><b aria-hidden="true">"△ "</b>{r.t(T::HandNone)}</p> }
+                    .into_any(),
+            );
+        }
         let f = shelf.falls.of(d.id)?;
         let Some(e) = f.ended() else {
             return Some(view! { <p class="hint">{r.t(T::NotShown)}</p> }.into_any());
@@ -320,7 +348,7 @@ fn Chosen(shelf: Shelf) -> impl IntoView {
             r.f(if same { T::Played } else { T::PlayedOther }, &[("what", &r.t(e.label()).to_lowercase())]);
         let id = d.id;
         let take = (!same && id >= OWN_FROM).then(|| {
-            view! { " "<button type="button" id="take-over" on:click=move |_| shelf.edit(id, settings.t(T::NotKept), |o| o.demo.expected = e)>{r.t(T::TakeOver)}</button> }
+            view! { " "<button type="button" id="take-over" on:click=move |_| { shelf.edit(id, settings.t(T::NotKept), |o| o.demo.expected = e); view::to_view("chosen-h") }>{r.t(T::TakeOver)}</button> }
         });
         Some(view! { <p class="played" class:other=!same><b aria-hidden="true">{if same { "✓ " } else { "△ " }}</b>{told}{take}</p><p class="hint">{mark(severity)}" "{sentence}</p> }.into_any())
     };
@@ -329,13 +357,10 @@ fn Chosen(shelf: Shelf) -> impl IntoView {
         let next = shelf
             .mine
             .with_untracked(|m| m.iter().map(|o| o.demo.id + 1).max().unwrap_or(OWN_FROM).max(OWN_FROM));
-        let name = |lang: crate::texts::Lang, of: &str| {
+        let name = |lang: Lang, of: &str| {
             crate::texts::say::Reader { lang, ..settings.reader_now() }.f(T::CopyName, &[("name", of)])
         };
-        let name = Bilingual {
-            en: name(crate::texts::Lang::En, &d.name.en),
-            fr: name(crate::texts::Lang::Fr, &d.name.fr),
-        };
+        let name = Bilingual { en: name(Lang::En, &d.name.en), fr: name(Lang::Fr, &d.name.fr) };
         // Beside a copy stands what it was made from, until another is chosen.
         let own = Own { demo: Demo { id: next, name, partner: d.id, ..d }, note: String::new() };
         shelf.mine.update(|m| m.push(own));
@@ -347,11 +372,13 @@ fn Chosen(shelf: Shelf) -> impl IntoView {
         let id = id.get_untracked();
         let gone = shelf.mine.with_untracked(|m| m.iter().find(|o| o.demo.id == id).cloned());
         let Some(o) = gone else { return };
+        let old = shelf.plan.get_untracked();
         shelf.mine.update(|m| m.retain(|x| x.demo.id != id));
         shelf.plan.update(|p| p.ids.retain(|x| *x != id));
         let r = settings.reader_now();
         shelf.told.set(r.f(T::Deleted, &[("name", r.lang.of(&o.demo.name))]));
-        shelf.gone.set(Some(o));
+        shelf.gone.set(Some((o, old)));
+        view::to_view("bring-back");
         shelf.chosen.set(1);
         shelf.keep(r.t(T::NotKept));
     };
@@ -447,9 +474,9 @@ fn Mine(shelf: Shelf, id: u32) -> impl IntoView {
             <label class="line"><span>{settings.s(T::Partner)}</span><select id="own-partner" on:change=move |ev| { let n = event_target_value(&ev).parse().unwrap_or(0); shelf.edit(id, not_kept(), |o| o.demo.partner = n) }>{partners}</select></label>
             <label class="line"><span>{settings.s(T::Expected)}</span><select id="own-end" on:change=set_end>{ends}</select></label>
             <label class="line"><span>{settings.s(T::PlanMinutes)}</span><input type="text" inputmode="numeric" id="own-minutes" prop:value=move || own().map_or(String::new(), |o| o.demo.minutes.to_string())
-                on:change=move |ev| { if let Some(n) = event_target_value(&ev).trim().parse().ok().filter(|n| (1..=240).contains(n)) { shelf.edit(id, not_kept(), |o| o.demo.minutes = n) } } /></label>
+                on:change=move |ev| { match event_target_value(&ev).trim().parse().ok().filter(|n| (1..=240).contains(n)) { Some(n) => shelf.edit(id, not_kept(), |o| o.demo.minutes = n), None => shelf.mine.update(|_| ()) } } /></label>
             <label class="line"><span>{settings.s(T::MyNote)}</span><textarea id="own-note" rows="2" maxlength="2000" prop:value=move || own().map_or(String::new(), |o| o.note)
-                on:change=move |ev| { let t = event_target_value(&ev); shelf.edit(id, not_kept(), |o| o.note = t) }></textarea></label>
+                on:input=move |ev| { let t = event_target_value(&ev); shelf.edit(id, not_kept(), |o| o.note = t) }></textarea></label>
             <p class="hint">{settings.s(T::NoteWhere)}</p>
         </div>
     }

@@ -123,6 +123,11 @@ pub fn told_s(f: &Fallen) -> f64 {
     }
 }
 
+/// Whether somebody hangs in the end: held, and not still on the roof.
+pub fn hangs(s: &Scenario, t: &Trace) -> bool {
+    t.outcome == Outcome::Stopped && (t.left_roof || matches!(s.stance, Stance::Ladder { .. }))
+}
+
 impl Shown {
     fn trace(&self) -> Option<&Trace> {
         self.fallen.as_ref().map(|f| &f.report.trace).filter(|t| t.is_sound())
@@ -192,7 +197,10 @@ impl Shown {
     fn dimensions(&self, r: Reader, g: &Geometry, frame: Frame, done: bool) -> Vec<Dimension> {
         let len = |m: f64, how| r.q(Quantity::Length, m, how);
         let ground = g.surface_below_m(g.soles.x, 0.3);
-        let x = (g.soles.x + 1.1).min(frame.right_m - frame.width_m() * 0.12);
+        // From the roof the way down is outside the eave.
+        let x =
+            g.soles.x.max(if matches!(self.s.stance, Stance::Roof { .. }) { g.eave.x } else { g.soles.x });
+        let x = (x + 1.1).min(frame.right_m - frame.width_m() * 0.12);
         let along = self.demo.is_along();
         match (self.step, self.trace()) {
             (Step::Scene | Step::Ask | Step::Locked, _) if along => vec![],
@@ -209,13 +217,11 @@ impl Shown {
                     text: r.f(T::Fell, &[("value", &len(g.soles.y - low, Rounding::Up))]),
                 };
                 let room =
-                    t.clearance_margin_m.filter(|m| *m > 0.05 && t.outcome == Outcome::Stopped).map(|m| {
-                        Dimension {
-                            x,
-                            from: ground,
-                            to: ground + m,
-                            text: r.f(T::RoomLeft, &[("value", &len(m, Rounding::Down))]),
-                        }
+                    t.clearance_margin_m.filter(|m| *m > 0.05 && hangs(&self.s, t)).map(|m| Dimension {
+                        x,
+                        from: ground,
+                        to: ground + m,
+                        text: r.f(T::RoomLeft, &[("value", &len(m, Rounding::Down))]),
                     });
                 let fell = (self.pair.is_none() && g.soles.y - low > 0.3).then_some(fell);
                 fell.into_iter().chain(room).collect()

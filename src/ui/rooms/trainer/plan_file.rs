@@ -22,6 +22,16 @@ struct PlanFile {
     own: Vec<Own>,
 }
 
+/// What a file brings.
+pub struct ReadPlan {
+    /// The plan.
+    pub plan: Plan,
+    /// Scenarios of one's own with it.
+    pub own: Vec<Own>,
+    /// How many of its numbers nobody knows here.
+    pub left_out: usize,
+}
+
 /// Why a file is not taken.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum NoPlan {
@@ -46,7 +56,7 @@ pub fn write(plan: &Plan, mine: &[Own]) -> String {
 ///
 /// # Errors
 /// Why it is refused. Nothing is changed then.
-pub fn read(text: &str, mine: &[Own]) -> Result<(Plan, Vec<Own>), NoPlan> {
+pub fn read(text: &str, mine: &[Own]) -> Result<ReadPlan, NoPlan> {
     if text.len() > LARGEST_BYTES {
         return Err(NoPlan::Broken);
     }
@@ -101,6 +111,12 @@ pub fn read(text: &str, mine: &[Own]) -> Result<(Plan, Vec<Own>), NoPlan> {
     }
     // Partners that were renumbered after their scenario had been taken.
     let known = |id: u32| demo(id).is_some() || mine.iter().chain(&fresh).any(|o| o.demo.id == id);
+    let named = file.plan.ids.len();
     file.plan.ids.retain(|id| known(*id));
-    Ok((file.plan, fresh))
+    let left_out = named - file.plan.ids.len();
+    // A plan of which nothing is left says nothing.
+    if file.plan.ids.is_empty() && left_out > 0 {
+        return Err(NoPlan::Broken);
+    }
+    Ok(ReadPlan { plan: file.plan, own: fresh, left_out })
 }

@@ -115,6 +115,9 @@ fn Now(session: RwSignal<Option<Session>>, place: Memo<String>) -> impl IntoView
             let s = s.as_ref().filter(|s| !s.is_over())?;
             let name = s.now().map(|t| r.lang.of(&t.demo.name).to_owned());
             let now = format!("{}{}{}", r.t(T::OnWall), r.colon(), r.t(s.step.label()).to_lowercase());
+            if s.blank {
+                return Some(view! { <strong>{name}</strong><p>{r.t(T::WallBlank).to_owned()}</p><p></p><p class="hint">{r.t(T::NobodySees)}</p> });
+            }
             let next = format!("{}{}{}", r.t(T::NextUp), r.colon(), r.t(next_name(s)).to_lowercase());
             Some(view! { <strong>{name}</strong><p>{now}</p><p>{next}</p><p class="hint">{r.t(T::NobodySees)}</p> })
         })
@@ -193,11 +196,12 @@ fn Foot(session: RwSignal<Option<Session>>, wish: Callback<Wish>) -> impl IntoVi
         view! { <button type="button" id=id on:click=move |_| wish.run(w)>{settings.s(key)}</button> }
     };
     let next = move || session.with(|s| s.as_ref().map_or("", |s| settings.t(next_name(s))));
+    let over = move || session.with(|s| s.as_ref().is_none_or(Session::is_over));
     view! {
         <div class="second-foot">
             {small(Wish::Blank, T::DoBlank, "second-blank")}{small(Wish::Again, T::DoAgain, "second-again")}{small(Wish::Swap, T::DoSwap, "second-swap")}
             {small(Wish::Back, T::DoBack, "second-back")}
-            <button type="button" class="main" id="second-next" on:click=move |_| wish.run(Wish::Next)>{next}</button>
+            <Show when=move || !over()><button type="button" class="main" id="second-next" on:click=move |_| wish.run(Wish::Next)>{next}</button></Show>
         </div>
     }
 }

@@ -3,9 +3,9 @@
 
 use super::facts;
 use super::falls::{Fallen, Falls};
-use super::picture::{Picture, SameShown, Shown, both_frame, film_s, told_s};
+use super::picture::{Picture, SameShown, Shown, both_frame, film_s, hangs, told_s};
 use super::store::{self, Line, Said};
-use crate::physics::trace::{EventKind, Outcome, Trace};
+use crate::physics::trace::{EventKind, Trace};
 use crate::practice::demos::{Ends, stop_of};
 use crate::practice::showing::{Lead, Session, Step, Turn, Wish};
 use crate::rules::{FindingCode, Severity};
@@ -103,7 +103,8 @@ pub fn verdict(r: Reader, f: &Fallen) -> (Severity, String) {
         (Some(Ends::Holds), swing) => {
             let h = say::headline(r, rep);
             let room = swing.map_or(t.clearance_margin_m, |w| w.room_m());
-            match room.filter(|m| *m > 0.0 && h.severity >= Severity::Note && t.outcome == Outcome::Stopped) {
+            match room.filter(|m| *m > 0.0 && h.severity >= Severity::Note && hangs(rep.set_up.scenario(), t))
+            {
                 Some(m) => {
                     (h.severity, r.f(T::HeldRoom, &[("room", &r.q(Quantity::Length, m, Rounding::Down))]))
                 }

@@ -3,7 +3,7 @@
 
 use super::falls::Fallen;
 use crate::geometry::{Geometry, P, p};
-use crate::physics::trace::{Outcome, Trace};
+use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::practice::demos::{Demo, Ends};
 use crate::practice::showing::Step;
 use crate::scenario::{Scenario, Stance};
@@ -223,7 +223,9 @@ impl Shown {
                         to: ground + m,
                         text: r.f(T::RoomLeft, &[("value", &len(m, Rounding::Down))]),
                     });
-                let fell = (self.pair.is_none() && g.soles.y - low > 0.3).then_some(fell);
+                // Beside a deck's edge the boots are elsewhere than what is struck: no way of theirs says that fall.
+                let on_deck = t.time_of(EventKind::StrikesObstacle).is_some();
+                let fell = (self.pair.is_none() && !on_deck && g.soles.y - low > 0.3).then_some(fell);
                 fell.into_iter().chain(room).collect()
             }
             _ => vec![],
@@ -372,7 +374,7 @@ fn way_of(s: &Scenario, g: &Geometry, along_m: f64, w: &crate::studies::along_wa
 
 /// When a body comes down on something, s.
 fn landed_s(t: &Trace) -> Option<f64> {
-    use crate::physics::trace::EventKind as E;
+    use EventKind as E;
     [E::StrikesGround, E::StrikesObstacle].into_iter().filter_map(|k| t.time_of(k)).reduce(f64::min)
 }
 

@@ -273,7 +273,8 @@ fn Scene(
     };
     let words = move || {
         case.with(|c| {
-            let Some(c) = c else { return String::new() };
+            // Before the fall has come, the picture has the room's own name.
+            let Some(c) = c else { return settings.t(W::RescueName).to_owned() };
             let r = settings.reader();
             let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
             r.f(W::RescueWhere, &[("height", &len(c.hangs.dring_m)), ("grasp", &len(c.hangs.grasp_m))])

@@ -26,6 +26,11 @@ use leptos::prelude::*;
 /// Height of a word on the wall as a share of the picture's.
 const WORD_SHARE: f64 = 0.05;
 
+/// Height of a word, m: on a narrow picture less, so that it stays inside.
+fn word_m(frame: Frame) -> f64 {
+    (frame.height_m() * WORD_SHARE).min(frame.width_m() * 0.085)
+}
+
 /// A word on the picture.
 struct Word {
     at: P,
@@ -58,10 +63,7 @@ impl Dimension {
     }
 
     fn word(&self, frame: Frame) -> Word {
-        let at = p(
-            self.x + frame.height_m() * 0.02,
-            (self.from + self.to) / 2.0 - frame.height_m() * WORD_SHARE / 3.0,
-        );
+        let at = p(self.x + frame.height_m() * 0.02, (self.from + self.to) / 2.0 - word_m(frame) / 3.0);
         Word { at, text: self.text.clone(), anchor: "start" }
     }
 }
@@ -146,7 +148,8 @@ impl Shown {
     fn frame(&self, g: &Geometry, (width_px, height_px): (f64, f64), now_s: f64) -> Frame {
         let shape = width_px / height_px.max(1.0);
         if let Some(f) = self.pair {
-            return f.fit(shape, 0.5);
+            // What is added in width goes to the side where the words stand.
+            return f.fit(shape, 0.2);
         }
         if self.demo.is_along() {
             return front_frame(&self.demo, &self.s, g, self.fallen.as_ref().filter(|_| self.falls()))
@@ -333,7 +336,7 @@ pub fn Picture(shown: Memo<Option<SameShown>>, clock: Clock) -> impl IntoView {
         words.extend(dims.iter().map(|d| d.word(frame)));
         // A word that would leave the picture stands on the other side of its point.
         for w in &mut words {
-            let long_m = w.text.chars().count() as f64 * frame.height_m() * WORD_SHARE * 0.6;
+            let long_m = w.text.chars().count() as f64 * word_m(frame) * 0.6;
             if w.anchor == "start" && w.at.x + long_m > frame.right_m {
                 w.at.x -= frame.height_m() * 0.04;
                 w.anchor = "end";
@@ -342,7 +345,7 @@ pub fn Picture(shown: Memo<Option<SameShown>>, clock: Clock) -> impl IntoView {
             }
         }
         let lines: Vec<Shape> = dims.iter().flat_map(|d| d.shapes(frame)).collect();
-        let high = cm(frame.height_m() * WORD_SHARE);
+        let high = cm(word_m(frame));
         let words = words
             .into_iter()
             .map(|w| view! { <text class="wall-word" x=cm(w.at.x) y=cm(-w.at.y) font-size=high text-anchor=w.anchor>{w.text}</text> })

@@ -8,6 +8,7 @@ pub mod houses;
 pub mod inspection;
 pub mod lessons;
 pub mod photo;
+pub mod plan;
 pub mod rescue;
 pub mod showing;
 pub mod thumbs;

@@ -1,9 +1,9 @@
 //! A scenario as a card: its picture, its name, its minutes.
 
 use super::facts;
-use super::store::{OWN_FROM, Plan};
 use crate::geometry::Geometry;
 use crate::practice::demos::{Demo, Part};
+use crate::practice::plan::{OWN_FROM, Plan};
 use crate::scene::camera;
 use crate::scene::figure::figure;
 use crate::scene::front::Front;

@@ -1,7 +1,7 @@
 //! A scenario's link, and its code for a phone's camera.
 
-use super::store::OWN_FROM;
 use crate::practice::demos::Demo;
+use crate::practice::plan::OWN_FROM;
 use crate::scenario::link::fragment;
 use crate::texts::Trainer as T;
 use crate::ui::rooms::visit;

@@ -2,11 +2,11 @@
 
 use super::code::Code;
 use super::falls::Falls;
-use super::plan_file::{self, NoPlan};
-use super::store::{self, OWN_FROM, Own, Plan};
+use super::store;
 use super::wall::verdict;
 use super::{card, facts};
 use crate::practice::demos::{Demo, Ends, Family, demos};
+use crate::practice::plan::{self as plan_file, NoPlan, OWN_FROM, Own, Plan};
 use crate::rules::Bilingual;
 use crate::texts::{Key, Lang, Trainer as T};
 use crate::ui::rooms::sheet::download;

@@ -11,7 +11,6 @@ mod library;
 mod paper;
 mod photo;
 mod picture;
-mod plan_file;
 mod second;
 mod store;
 mod wall;

@@ -2,6 +2,7 @@
 //! the second window talk.
 
 use crate::practice::demos::{Demo, demo};
+use crate::practice::plan::{Own, Plan};
 use crate::practice::showing::{Session, Turn, Wish};
 use crate::ui::shared::store::{keep_text, kept_text};
 use leptos::prelude::*;
@@ -13,20 +14,6 @@ const MINE: &str = "shortfall.scenarios";
 const PLAN: &str = "shortfall.plan";
 const SESSION: &str = "shortfall.session";
 const CHANNEL: &str = "shortfall-wall";
-/// Numbers of one's own scenarios begin here.
-pub const OWN_FROM: u32 = 1001;
-/// How long a session is planned for by itself, min.
-const SLOT_MIN: u32 = 20;
-
-/// A scenario of one's own, with a note that stays on the device.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct Own {
-    /// The scenario.
-    pub demo: Demo,
-    /// For the second window.
-    #[serde(default)]
-    pub note: String,
-}
 
 /// Scenarios of one's own, as far as this version can read them.
 pub fn load_mine() -> Vec<Own> {
@@ -41,23 +28,6 @@ pub fn keep_mine(mine: &[Own]) -> bool {
     let mut all: Vec<serde_json::Value> = mine.iter().filter_map(|o| serde_json::to_value(o).ok()).collect();
     all.extend(unread);
     keep_text(MINE, &all)
-}
-
-/// The plan: numbers of scenarios in their order, and the time for it.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-pub struct Plan {
-    /// What it is called.
-    pub name: String,
-    /// Time for it, min.
-    pub slot_min: u32,
-    /// The scenarios' numbers.
-    pub ids: Vec<u32>,
-}
-
-impl Default for Plan {
-    fn default() -> Plan {
-        Plan { name: String::new(), slot_min: SLOT_MIN, ids: vec![] }
-    }
 }
 
 pub fn load_plan() -> Plan {

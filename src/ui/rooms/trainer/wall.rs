@@ -205,18 +205,6 @@ fn full_screen() {
     }
 }
 
-/// Hears the window's keys as long as the component lives.
-fn hear_keys(hear: impl Fn(web_sys::KeyboardEvent) + 'static) {
-    let ear = Closure::<dyn Fn(web_sys::KeyboardEvent)>::new(hear);
-    let hears: js_sys::Function = ear.as_ref().unchecked_ref::<js_sys::Function>().clone();
-    let _ = window().add_event_listener_with_callback("keydown", &hears);
-    ear.forget();
-    let hears = StoredValue::new_local(hears);
-    on_cleanup(move || {
-        hears.try_with_value(|h| window().remove_event_listener_with_callback("keydown", h));
-    });
-}
-
 /// The light wall unless the dark one is chosen, whatever the page is shown in.
 fn dress(session: RwSignal<Session>) {
     let root = || document().document_element();
@@ -301,7 +289,7 @@ pub fn Wall() -> impl IntoView {
         starts.get();
         on.start();
     });
-    hear_keys(move |ev| {
+    let keys = window_event_listener(leptos::ev::keydown, move |ev| {
         let name = ev.key();
         if name == "F5" || name == "Escape" {
             // Many clickers send these for 'start'; a reload would end the show.
@@ -324,6 +312,7 @@ pub fn Wall() -> impl IntoView {
             on.wish(w);
         }
     });
+    on_cleanup(move || keys.remove());
     dress(session);
     view::to_view("wall");
     let over = Memo::new(move |_| session.with(Session::is_over));
@@ -570,14 +559,10 @@ fn Bar(on: On) -> impl IntoView {
     let settings = settings();
     let seen = RwSignal::new(false);
     let turn = StoredValue::new(0_u32);
-    let move_ear = Closure::<dyn Fn()>::new(move || {
-        let Some(mine) = turn.try_update_value(|t| {
-            *t += 1;
-            *t
-        }) else {
-            return;
-        };
-        let _ = seen.try_set(true);
+    let moves = window_event_listener(leptos::ev::pointermove, move |_| {
+        turn.update_value(|t| *t += 1);
+        let mine = turn.get_value();
+        seen.set(true);
         set_timeout(
             move || {
                 if turn.try_get_value() == Some(mine) {
@@ -587,13 +572,7 @@ fn Bar(on: On) -> impl IntoView {
             BAR_FOR,
         );
     });
-    let ear: js_sys::Function = move_ear.as_ref().unchecked_ref::<js_sys::Function>().clone();
-    let _ = window().add_event_listener_with_callback("pointermove", &ear);
-    move_ear.forget();
-    let ear = StoredValue::new_local(ear);
-    on_cleanup(move || {
-        ear.try_with_value(|e| window().remove_event_listener_with_callback("pointermove", e));
-    });
+    on_cleanup(move || moves.remove());
     let button = move |w: Wish, key: T, id: &'static str| {
         // The keys go on working: a clicker's space is not this button's.
         let go = move |_| {

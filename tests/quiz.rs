@@ -333,13 +333,14 @@ fn check(q: &Item) {
 /// How many of each kind: fewer of those that take many whole runs.
 fn count(kind: ItemKind) -> u64 {
     match kind {
-        ItemKind::PutGrab => 120,
-        ItemKind::Higher => 250,
-        ItemKind::Ends | ItemKind::Room => 500,
+        ItemKind::PutGrab => 100,
+        ItemKind::Higher => 220,
+        ItemKind::Ends | ItemKind::Room => 300,
         ItemKind::Wire => 630,
-        ItemKind::Along | ItemKind::Method => 1_200,
-        ItemKind::PickAnchor => 2_000,
-        ItemKind::Fault | ItemKind::Steps | ItemKind::After => 3_200,
+        ItemKind::Along => 500,
+        ItemKind::Method => 750,
+        ItemKind::PickAnchor => 1_200,
+        ItemKind::Fault | ItemKind::Steps | ItemKind::After => 4_000,
         ItemKind::Footing => 4_000,
     }
 }

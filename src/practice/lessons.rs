@@ -92,6 +92,12 @@ impl Lesson {
         !matches!(self, Lesson::AbsorberOrNot | Lesson::AlongTheWall)
     }
 
+    /// Whether the two differ in a part so small that, standing, they look alike from where the worker is seen whole.
+    pub fn differs_in_a_part(self) -> bool {
+        use Lesson as L;
+        matches!(self, L::GrabArrow | L::BoltAndLatch | L::GrabBolt | L::AbsorberOrNot | L::AnchorGround)
+    }
+
     /// Which of the two comes off better must not be a matter of which is shown first.
     fn second_is_better(self) -> bool {
         matches!(self, Lesson::GrabArrow | Lesson::AnchorGround | Lesson::RoomToStop)

@@ -133,6 +133,12 @@ impl Pane {
         let k = self.px_per_m();
         ((q.x - self.frame.left_m) * k, (self.frame.top_m - q.y) * k)
     }
+
+    /// A pixel from the upper left as a point of the plane, m.
+    pub fn point(&self, (x_px, y_px): (f64, f64)) -> P {
+        let k = self.px_per_m().max(1e-6);
+        P { x: self.frame.left_m + x_px / k, y: self.frame.top_m - y_px / k }
+    }
 }
 
 /// The worker is never less high than this while a set-up is chosen, px, unless the whole house is asked for.

@@ -139,7 +139,7 @@ pub fn End(today: Today, start: Callback<()>) -> impl IntoView {
                 let fall = Signal::derive(move || Some(t.clone()));
                 let none = Signal::derive(|| None::<f64>);
                 let shut = Signal::derive(|| false);
-                Some(view! { <Panel letter="" set_up=x.set_up frame=f lens=None clock=clock_now fall=fall flag=None other_low=none open=shut /> }.into_any())
+                Some(view! { <Panel sides=vec![] set_up=x.set_up frame=f clock=clock_now fall=fall other_low=none open=shut /> }.into_any())
             }
             Seen::Front(w) => {
                 // The offset is the work's own: the lean is in it.

@@ -2,7 +2,7 @@
 //! true speed, then the sentence by cause, the guess beside it and the two rows that differ most.
 
 use super::bar::RoomBar;
-use super::pair::{Clock, FlagField, Panel, SwingPane, boots_m, film_s, frame, moments, swing_s};
+use super::pair::{Clock, FlagField, Panel, Side, SwingPane, boots_m, film_s, frame, moments, swing_s};
 use super::visit;
 use crate::grade::report::Report;
 use crate::physics::trace::{Outcome, Trace};
@@ -174,16 +174,24 @@ pub fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Le
         }
     });
     let open_now = Signal::derive(move || said.get().is_none());
-    let panels = [0, 1].map(|i| {
+    let pair = StoredValue::new(pair);
+    let side = move |i: usize| Side {
+        letter: LETTERS[i],
+        lens: pair.with_value(|p| close_up(lesson, &p[i])),
+        flag: asks_boots.then_some(flags[i]),
+    };
+    let panel = move |i: usize, sides: Vec<Side>| {
         let fall = Signal::derive(move || falls.with(|f| f.as_ref().map(|f| if i == 0 { f.0.clone() } else { f.1.clone() })));
         let other_low = Signal::derive(move || {
             falls.with(|f| f.as_ref().map(|f| if i == 0 { f.1.lowest_point_m } else { f.0.lowest_point_m })).filter(|_| told.get())
         });
-        view! {
-            <Panel letter=LETTERS[i] set_up=pair[i].clone() frame=shown lens=close_up(lesson, &pair[i]) clock=clock fall=fall
-                flag=asks_boots.then_some(flags[i]) other_low=other_low open=open_now />
-        }
-    });
+        view! { <Panel sides=sides set_up=pair.with_value(|p| p[i].clone()) frame=shown clock=clock fall=fall other_low=other_low open=open_now /> }
+    };
+    // Where only a small part differs one picture serves until they fall.
+    let one = Memo::new(move |_| lesson.differs_in_a_part() && open_now.get());
+    let panels = move || {
+        if one.get() { vec![panel(0, vec![side(0), side(1)])] } else { [0, 1].map(|i| panel(i, vec![side(i)])).into() }
+    };
     let stem = move || {
         let r = settings.reader();
         let ask = r.t(if asks_boots { W::LessonBoots } else { W::LessonBetter });
@@ -199,11 +207,10 @@ pub fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Le
             view! { <fieldset><legend class="vh">{settings.s(W::QuizYourAnswer)}</legend><div class="pills">{pills}</div></fieldset> }.into_any()
         }
     };
-    let pair = StoredValue::new(pair);
     view! {
         <div class="lesson-room">
             <RoomBar back=W::LessonsHeading to=Callback::new(move |()| { open.set(None); view::to_view("landing-h") }) title=settings.s(lesson.label()) />
-            <div class="pair-panes" class:seen=move || told.get()>{panels}</div>
+            <div class="pair-panes" class:one=move || one.get() class:seen=move || told.get()>{panels}</div>
             <section class="strip lesson-strip">
                 <Show when=move || said.get().is_none()>
                     <form on:submit=lock.clone()>

@@ -180,19 +180,25 @@ pub fn boots_m(s: &Scenario) -> f64 {
     Geometry::of(s).map_or(0.0, |g| g.soles.y)
 }
 
-/// One of the two.
+/// What a pane shows of one of the two.
+pub struct Side {
+    /// A or B.
+    pub letter: &'static str,
+    /// What differs, from near.
+    pub lens: Option<Lens>,
+    /// Where its boots are said to stop, m; none where that is not asked.
+    pub flag: Option<RwSignal<f64>>,
+}
+
+/// One of the two; or, before they fall, both in one picture where only a small part differs.
 #[component]
 pub fn Panel(
-    /// A or B.
-    letter: &'static str,
+    sides: Vec<Side>,
     set_up: Scenario,
     frame: Frame,
-    lens: Option<Lens>,
     clock: Clock,
     /// Its fall.
     fall: Signal<Option<Arc<Trace>>>,
-    /// Where its boots are said to stop, m; none where that is not asked.
-    flag: Option<RwSignal<f64>>,
     /// Where the other's boots stopped, m, once it is known.
     #[prop(into)]
     other_low: Signal<Option<f64>>,
@@ -217,6 +223,8 @@ pub fn Panel(
     });
     let house = g.with_value(|g| g.as_ref().map(|g| set_up.with_value(|s| still(house(g, s)))));
     let words = move || set_up.with_value(|s| say::state(settings.reader(), s).join(" "));
+    let letter = sides.first().map_or("A", |s| s.letter);
+    let both = sides.len() > 1;
     let dashes = move || {
         let y = other_low.get()?;
         let own = fall.get().map(|t| t.lowest_point_m)?;
@@ -229,10 +237,15 @@ pub fn Panel(
             view! { <path class="other-low" d=at(y) /><path class="own-low" d=at(own) />{name(own, letter)}{apart.then(|| name(y, other))} },
         )
     };
-    let lens = lens.map(|all| {
-        let paths = all.into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
-        view! { <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg> }
+    let flags: Vec<_> = sides.iter().filter_map(|s| s.flag.map(|f| (s.letter, f))).collect();
+    let marks = sides.into_iter().map(|side| {
+        let lens = side.lens.map(|all| {
+            let paths = all.into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
+            view! { <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg> }
+        });
+        view! { <div class="side" class:second=side.letter == "B"><b class="letter" aria-hidden="true">{side.letter}</b>{lens}</div> }
     });
+    let marks = view! { <div class="sides">{marks.collect_view()}</div> };
     // Pixels of the pane to metres, as 'meet' shows the frame.
     let metres = move |client_y: f64| {
         let r = pane.get_untracked()?.get_bounding_client_rect();
@@ -240,42 +253,57 @@ pub fn Panel(
         let top = r.top() + (r.height() - frame.height_m() * k) / 2.0;
         Some(frame.top_m - (client_y - top) / k.max(1e-6))
     };
-    let held = StoredValue::new(false);
+    let kept = StoredValue::new(flags);
+    // The flag that is held: the nearer one to where it was taken.
+    let held = StoredValue::new(None::<RwSignal<f64>>);
     let to = move |ev: &web_sys::PointerEvent| {
-        if let (Some(f), true, Some(y)) = (flag, open.get_untracked(), metres(f64::from(ev.client_y()))) {
+        if let (Some(f), true, Some(y)) =
+            (held.get_value(), open.get_untracked(), metres(f64::from(ev.client_y())))
+        {
             f.set(clamped(frame, y));
         }
     };
     let take = move |ev: web_sys::PointerEvent| {
-        if !open.get_untracked() || flag.is_none() {
+        let Some(y) = metres(f64::from(ev.client_y())).filter(|_| open.get_untracked()) else { return };
+        let away = |f: &RwSignal<f64>| (f.get_untracked() - y).abs();
+        let nearest = kept.with_value(|all| {
+            all.iter().map(|(_, f)| *f).min_by(|a, b| away(a).total_cmp(&away(b)))
+        });
+        if nearest.is_none() {
             return;
         }
         ev.prevent_default();
-        held.set_value(true);
+        held.set_value(nearest);
         if let Some(e) = ev.current_target().and_then(|t| t.dyn_into::<web_sys::Element>().ok()) {
             let _ = e.set_pointer_capture(ev.pointer_id());
         }
         to(&ev);
     };
-    let flag_shapes = move || {
-        let f = flag?;
-        let y = f.get();
-        let value = settings.reader().q(Quantity::Length, y, Rounding::Nearest);
-        // Once it is locked it steps back from the body: a stump on the right.
-        let right = frame.right_m;
-        let from = if open.get() { frame.left_m + 0.5 } else { right - 0.22 };
-        let d = line(&[p(from, y), p(right, y)]);
-        Some(view! {
-            <g class="pair-flag" class:open=move || open.get()>
-                <path class="pole" d=d transform="scale(1,-1)" />
-                {open.get().then(|| view! { <text x=cm(right - 0.06) y=cm(-y + 0.3) text-anchor="end">{value}</text> })}
-            </g>
-        })
+    let flag = move |(letter, f): (&'static str, RwSignal<f64>)| {
+        move || {
+            let y = f.get();
+            let len = settings.reader().q(Quantity::Length, y, Rounding::Nearest);
+            let value = if both { format!("{letter} {len}") } else { len };
+            // Once it is locked it steps back from the body: a stump on the right.
+            let right = frame.right_m;
+            let from = if open.get() { frame.left_m + 0.5 } else { right - 0.22 };
+            let d = line(&[p(from, y), p(right, y)]);
+            // Two on one line are written one under the other.
+            let under = if both && letter == "B" { 0.3 } else { -0.08 };
+            let dy = if both { under } else { 0.3 };
+            view! {
+                <g class="pair-flag" class:open=move || open.get() class:second=letter == "B">
+                    <path class="pole" d=d transform="scale(1,-1)" />
+                    {open.get().then(|| view! { <text x=cm(right - 0.06) y=cm(-y + dy) text-anchor="end">{value}</text> })}
+                </g>
+            }
+        }
     };
+    let flag_shapes = kept.with_value(|all| all.iter().map(|f| flag(*f)).collect_view());
     view! {
         <div class="pair-pane" node_ref=pane on:pointerdown=take
-            on:pointermove=move |ev| if held.get_value() { to(&ev) }
-            on:pointerup=move |_| held.set_value(false) on:pointercancel=move |_| held.set_value(false)>
+            on:pointermove=move |ev| to(&ev)
+            on:pointerup=move |_| held.set_value(None) on:pointercancel=move |_| held.set_value(None)>
             <svg class="drawing" viewBox=frame.view_box() preserveAspectRatio="xMidYMid meet" role="img" aria-label=words>
                 {defs()}
                 {house}
@@ -283,8 +311,7 @@ pub fn Panel(
                 <Moving shapes=moving.into() class="figure" />
                 {flag_shapes}
             </svg>
-            <b class="letter" aria-hidden="true">{letter}</b>
-            {lens}
+            {marks}
         </div>
     }
 }

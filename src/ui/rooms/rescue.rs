@@ -11,7 +11,7 @@ use crate::scenario::{RescuePlan, Scenario};
 use crate::scene::camera::{Frame, Pane};
 use crate::scene::figure::figure;
 use crate::scene::house::house;
-use crate::scene::ink::{Shape, line};
+use crate::scene::ink::{Shape, circle, line};
 use crate::scene::labels::{Area, Wanted, along, place};
 use crate::scene::people::{Doing, bag, ladder, person};
 use crate::scene::worker::Bones;
@@ -30,6 +30,7 @@ use crate::worker::questions::Fall;
 use leptos::html::Div;
 use leptos::prelude::*;
 use std::sync::Arc;
+use wasm_bindgen::JsCast;
 
 /// Minutes that the clock round the worker and the bar under the picture show.
 const SHOWN_MIN: f64 = 30.0;
@@ -154,8 +155,96 @@ fn arc(at: P, radius_m: f64, from_min: f64, to_min: f64) -> String {
     if from_min >= to_min { String::new() } else { line(&points) }
 }
 
+/// Who or what can be taken to where it works.
+#[derive(Clone, Copy, PartialEq)]
+enum Taken {
+    /// The one who goes to the worker.
+    First,
+    /// The one with the phone.
+    Second,
+    /// The bag with the rescue line.
+    Bag,
+}
+
+impl Taken {
+    const ALL: [Taken; 3] = [Taken::First, Taken::Second, Taken::Bag];
+
+    /// Where it stands now, m, and how tall it is, m.
+    fn from(self, c: &Case, d: &Drill) -> Option<(P, f64)> {
+        let last = d.taken.last().map(|t| t.0);
+        match self {
+            Taken::First => Some((first_at(c, d, last), 1.7)),
+            Taken::Second => Some((second_at(c, d, last), 1.7)),
+            Taken::Bag => (c.set_up.plan.rescue == RescuePlan::Written).then(|| (bag_at(c, d, last), 0.7)),
+        }
+    }
+
+    /// What it can do, and where, m.
+    fn to(self, c: &Case) -> Vec<(Step, P)> {
+        let steps: &[Step] = match self {
+            Taken::First => &[Step::Straps, Step::Ladder, Step::Haul],
+            Taken::Second => &[Step::Haul],
+            Taken::Bag => &[Step::Lower],
+        };
+        let ring = c.trace.samples.last().map_or(c.g.dring, |q| q.dring);
+        let place = |s: Step| match s {
+            // Beside the worker's head is where a second ladder brings somebody; at the feet one talks.
+            Step::Ladder => p(ring.x + 1.0, ring.y + 0.4),
+            Step::Straps => p(ring.x + 0.9, ring.y - 1.4),
+            Step::Lower => at_part(Step::Haul, c),
+            s => at_part(s, c),
+        };
+        steps.iter().map(|s| (*s, place(*s))).collect()
+    }
+}
+
+/// So near to its place it is let go of, m.
+const DROP_M: f64 = 0.8;
+
 /// Radius of the clock, m.
 const CLOCK_M: f64 = 1.3;
+
+/// A point of the roof so far up from the eave's line, m.
+fn on_roof(c: &Case, back_m: f64) -> P {
+    let g = &c.g;
+    p(g.eave.x - back_m, g.eave.y + (g.ridge.y - g.eave.y) * (back_m / (g.eave.x - g.ridge.x)))
+}
+
+fn on_ground(c: &Case, from_foot_m: f64) -> P {
+    let x = c.g.ladder.foot.x + from_foot_m;
+    p(x, c.g.ground_y_m(x))
+}
+
+/// Who climbed back stands where the slip was.
+fn climbed(d: &Drill, last: Option<Step>) -> bool {
+    d.down_min.is_some() && last == Some(Step::Climb)
+}
+
+/// Where the one who goes to the worker stands, m.
+fn first_at(c: &Case, d: &Drill, last: Option<Step>) -> P {
+    match last {
+        _ if climbed(d, last) => on_ground(c, 1.0),
+        _ if d.down_min.is_some() => on_ground(c, 1.95),
+        Some(Step::Ladder) => {
+            let ring = c.trace.samples.last().map_or(c.g.dring, |q| q.dring);
+            let low = ring.x + 1.5;
+            p(ring.x + 0.85, (ring.y - 1.7).max(c.g.ground_y_m(low)))
+        }
+        Some(Step::Haul | Step::Lower) => on_roof(c, 0.7),
+        Some(Step::Straps) => on_ground(c, 0.9),
+        _ => on_ground(c, 1.0),
+    }
+}
+
+/// Where the one with the phone stands, m.
+fn second_at(c: &Case, d: &Drill, last: Option<Step>) -> P {
+    if last == Some(Step::Haul) && d.down_min.is_none() { on_roof(c, 1.5) } else { on_ground(c, 2.6) }
+}
+
+/// Where the bag lies, m.
+fn bag_at(c: &Case, d: &Drill, last: Option<Step>) -> P {
+    if last == Some(Step::Lower) && d.down_min.is_none() { on_roof(c, 1.5) } else { on_ground(c, 3.5) }
+}
 
 /// Worker, people and gear as the drill stands.
 fn moving(c: &Case, d: &Drill, last: Option<Step>) -> Vec<Shape> {
@@ -163,14 +252,9 @@ fn moving(c: &Case, d: &Drill, last: Option<Step>) -> Vec<Shape> {
     let Some(q) = at(&c.set_up, g, &c.trace, c.trace.duration_s()) else { return vec![] };
     let ground = |x: f64| p(x, g.ground_y_m(x));
     let foot = g.ladder.foot.x;
-    let on_roof = |back: f64| {
-        let x = g.eave.x - back;
-        p(x, g.eave.y + (g.ridge.y - g.eave.y) * (back / (g.eave.x - g.ridge.x)))
-    };
     let down = d.down_min.is_some();
     let body = ["limb", "boot", "face", "feature", "helmet", "strap", "hand", "dring", "hook"];
-    // Who climbed back stands where the slip was.
-    let alone = down && last == Some(Step::Climb);
+    let alone = climbed(d, last);
     let mut out =
         if alone { figure(&standing_scene(&c.set_up, g), &c.set_up, g) } else { figure(&q, &c.set_up, g) };
     // A ladder that slid or tipped lies on the grass.
@@ -191,28 +275,28 @@ fn moving(c: &Case, d: &Drill, last: Option<Step>) -> Vec<Shape> {
         out.push(Shape::new("torn", line(&[b.belt[1], b.boots[0][1], b.belt[0]])));
     }
     // One goes to the worker, one to the phone.
-    let (first, doing, faces) = match last {
-        _ if alone => (ground(foot + 1.0), Doing::Stands, -1.0),
-        _ if down => (ground(foot + 1.95), Doing::Kneels, -1.0),
+    let (doing, faces) = match last {
+        _ if alone => (Doing::Stands, -1.0),
+        _ if down => (Doing::Kneels, -1.0),
         Some(Step::Ladder) => {
             let top = p(q.dring.x + 0.2, q.dring.y + 0.9);
             let low = ground(q.dring.x + 1.5);
             if !c.hangs.ladder_stands || (low.x - foot).abs() > 0.6 {
                 out.extend(ladder(low, top));
             }
-            (p(q.dring.x + 0.85, (q.dring.y - 1.7).max(low.y)), Doing::Reaches, -1.0)
+            (Doing::Reaches, -1.0)
         }
-        Some(Step::Haul | Step::Lower) => (on_roof(0.7), Doing::Kneels, 1.0),
-        Some(Step::Straps) => (ground(foot + 0.9), Doing::Reaches, -1.0),
-        _ => (ground(foot + 1.0), Doing::Stands, -1.0),
+        Some(Step::Haul | Step::Lower) => (Doing::Kneels, 1.0),
+        Some(Step::Straps) => (Doing::Reaches, -1.0),
+        _ => (Doing::Stands, -1.0),
     };
-    out.extend(person(first, faces, doing));
-    let second = if last == Some(Step::Haul) && !down { on_roof(1.5) } else { ground(foot + 2.6) };
+    out.extend(person(first_at(c, d, last), faces, doing));
+    let second = second_at(c, d, last);
     let phones = if d.called_min.is_some() { Doing::Phones } else { Doing::Stands };
     out.extend(person(second, if second.y > g.eave.y { 1.0 } else { -1.0 }, phones));
     // The kit is there only where it was planned.
     if c.set_up.plan.rescue == RescuePlan::Written {
-        out.extend(bag(if last == Some(Step::Lower) && !down { on_roof(1.5) } else { ground(foot + 3.5) }));
+        out.extend(bag(bag_at(c, d, last)));
     }
     out
 }
@@ -237,6 +321,77 @@ fn frame(c: &Case, d: &Drill, wide: bool) -> Frame {
     }
 }
 
+/// Taking hold of people and gear on the picture.
+#[derive(Clone, Copy)]
+struct Drag {
+    case: RwSignal<Option<Case>>,
+    drill: RwSignal<Drill>,
+    pane: Memo<Option<Pane>>,
+    node: NodeRef<Div>,
+    /// What is held, and where its foot is now, m.
+    held: RwSignal<Option<(Taken, P)>>,
+}
+
+impl Drag {
+    fn at(self, ev: &web_sys::PointerEvent) -> Option<P> {
+        let r = self.node.get_untracked()?.get_bounding_client_rect();
+        let at = (f64::from(ev.client_x()) - r.left(), f64::from(ev.client_y()) - r.top());
+        Some(self.pane.get_untracked()?.point(at))
+    }
+
+    /// Takes what stands under a finger.
+    fn take(self, ev: &web_sys::PointerEvent, open: bool) {
+        let (Some(at), true) = (self.at(ev), open) else { return };
+        let drill = self.drill.get_untracked();
+        let found = self.case.with_untracked(|c| {
+            let c = c.as_ref()?;
+            Taken::ALL.into_iter().find(|t| {
+                t.from(c, &drill).is_some_and(|(foot, tall_m)| {
+                    (at.x - foot.x).abs() < 0.45 && at.y > foot.y - 0.3 && at.y < foot.y + tall_m + 0.3
+                })
+            })
+        });
+        let Some(found) = found else { return };
+        ev.prevent_default();
+        if let Some(e) = ev.current_target().and_then(|t| t.dyn_into::<web_sys::Element>().ok()) {
+            let _ = e.set_pointer_capture(ev.pointer_id());
+        }
+        self.held.set(Some((found, at)));
+    }
+
+    fn moves(self, ev: &web_sys::PointerEvent) {
+        if let (Some((what, _)), Some(at)) = (self.held.get_untracked(), self.at(ev)) {
+            self.held.set(Some((what, at)));
+        }
+    }
+
+    /// Lets go: the step whose place is near.
+    fn drop(self) -> Option<Step> {
+        let (what, at) = self.held.get_untracked()?;
+        self.held.set(None);
+        self.case.with_untracked(|c| {
+            let all = what.to(c.as_ref()?);
+            let near = all.into_iter().filter(|(_, to)| to.dist(at) < DROP_M);
+            near.min_by(|a, b| a.1.dist(at).total_cmp(&b.1.dist(at))).map(|(s, _)| s)
+        })
+    }
+
+    /// What is held, and where it can go.
+    fn shapes(self) -> Option<Vec<Shape>> {
+        let (what, at) = self.held.get()?;
+        self.case.with(|c| {
+            let c = c.as_ref()?;
+            let mut out: Vec<Shape> =
+                what.to(c).into_iter().map(|(_, to)| Shape::new("drop-at", circle(to, 0.45))).collect();
+            out.extend(match what {
+                Taken::Bag => bag(p(at.x, at.y - 0.3)),
+                _ => person(p(at.x, at.y - 0.9), -1.0, Doing::Stands),
+            });
+            Some(out)
+        })
+    }
+}
+
 /// The picture with what can be done on it.
 #[component]
 fn Scene(
@@ -246,6 +401,10 @@ fn Scene(
     minute: RwSignal<f64>,
     size: RwSignal<(f64, f64)>,
     pane: Memo<Option<Pane>>,
+    /// A step can be taken.
+    #[prop(into)]
+    open: Signal<bool>,
+    take: Callback<Step>,
 ) -> impl IntoView {
     let settings = settings();
     let node = NodeRef::<Div>::new();
@@ -297,10 +456,13 @@ fn Scene(
             view! { <span class="minute-plate" prop:style=format!("{side};top:{:.0}px", (y - 38.0).max(4.0))>{text}</span> }
         })
     };
+    let drag = Drag { case, drill, pane, node, held: RwSignal::new(None) };
     view! {
-        <div class="room-pane" node_ref=node>
+        <div class="room-pane" class:can-take=move || open.get() node_ref=node
+            on:pointerdown=move |ev| drag.take(&ev, open.get_untracked()) on:pointermove=move |ev| drag.moves(&ev)
+            on:pointerup=move |_| { if let Some(s) = drag.drop() { take.run(s) } } on:pointercancel=move |_| drag.held.set(None)>
             <svg class="drawing" viewBox=move || pane.get().map_or("0 0 100 100".to_owned(), |q| q.frame.view_box()) preserveAspectRatio="xMidYMid meet" role="img" aria-label=words>
-                {defs()}{built}{clock}{moves}</svg>
+                {defs()}{built}{clock}{moves}{move || drag.shapes().map(still)}</svg>
             {plate}
         </div>
     }
@@ -506,7 +668,7 @@ pub fn Rescue() -> impl IntoView {
         <main class="page rescue">
             <RoomBar back=W::BackToList to=Callback::new(|()| view::go(View::Lessons)) title=settings.s(W::RescueName) />
             <Show when=move || missing.get()><p class="problems" role="alert">{settings.s(Key::EngineMissing)}</p></Show>
-            <Scene case=case drill=drill last=last minute=minute size=size pane=pane />
+            <Scene case=case drill=drill last=last minute=minute size=size pane=pane open=Signal::derive(move || begun() && !is_down()) take=Callback::new(take) />
             <section class="strip rescue-strip">
                 <Show when=move || !begun()>
                     <p class="rescue-caution">{settings.s(W::RescueCaution)}</p>
@@ -528,11 +690,26 @@ pub fn Rescue() -> impl IntoView {
     }
 }
 
-/// Minutes pass in sight; at once for who asked for less motion. A later call, or a new drill, ends an earlier one.
+/// Stills in place of passing minutes, for who asked for less motion, and how long each stands.
+const STILLS: u32 = 5;
+const STILL_FOR: std::time::Duration = std::time::Duration::from_millis(450);
+
+/// Minutes pass in sight; as five stills for who asked for less motion. A later call, or a new drill, ends an earlier
+/// one.
 fn pass(minute: RwSignal<f64>, turn: StoredValue<u32>, to: f64) {
     turn.update_value(|t| *t += 1);
     if view::wants_less_motion() {
-        return minute.set(to);
+        let (from, mine) = (minute.get_untracked(), turn.get_value());
+        for n in 1..STILLS {
+            let at = from + (to - from) * f64::from(n) / f64::from(STILLS - 1);
+            let show = move || {
+                if turn.try_get_value() == Some(mine) {
+                    let _ = minute.try_set(at);
+                }
+            };
+            set_timeout(show, STILL_FOR * (n - 1));
+        }
+        return;
     }
     fn frame(minute: RwSignal<f64>, (turn, mine): (StoredValue<u32>, u32), to: f64, last_ms: f64) {
         request_animation_frame(move || {

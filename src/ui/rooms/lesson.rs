@@ -10,6 +10,7 @@ use crate::practice::hand::Held;
 use crate::practice::lessons::{ALONG_M, Better, Lesson, better};
 use crate::rules::Severity;
 use crate::scenario::Scenario;
+use crate::scene::camera::Frame;
 use crate::scene::lens::{self, Lens};
 use crate::studies::along_wall::Swing;
 use crate::texts::Room as W;
@@ -181,16 +182,27 @@ pub fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Le
         flag: asks_boots.then_some(flags[i]),
     };
     let panel = move |i: usize, sides: Vec<Side>| {
-        let fall = Signal::derive(move || falls.with(|f| f.as_ref().map(|f| if i == 0 { f.0.clone() } else { f.1.clone() })));
+        // Two flags with their letters stand clear of the body.
+        let more_m = if sides.len() > 1 { 0.9 } else { 0.0 };
+        let shown = Frame { right_m: shown.right_m + more_m, ..shown };
+        let fall = Signal::derive(move || {
+            falls.with(|f| f.as_ref().map(|f| if i == 0 { f.0.clone() } else { f.1.clone() }))
+        });
         let other_low = Signal::derive(move || {
-            falls.with(|f| f.as_ref().map(|f| if i == 0 { f.1.lowest_point_m } else { f.0.lowest_point_m })).filter(|_| told.get())
+            falls
+                .with(|f| f.as_ref().map(|f| if i == 0 { f.1.lowest_point_m } else { f.0.lowest_point_m }))
+                .filter(|_| told.get())
         });
         view! { <Panel sides=sides set_up=pair.with_value(|p| p[i].clone()) frame=shown clock=clock fall=fall other_low=other_low open=open_now /> }
     };
     // Where only a small part differs one picture serves until they fall.
     let one = Memo::new(move |_| lesson.differs_in_a_part() && open_now.get());
     let panels = move || {
-        if one.get() { vec![panel(0, vec![side(0), side(1)])] } else { [0, 1].map(|i| panel(i, vec![side(i)])).into() }
+        if one.get() {
+            vec![panel(0, vec![side(0), side(1)])]
+        } else {
+            [0, 1].map(|i| panel(i, vec![side(i)])).into()
+        }
     };
     let stem = move || {
         let r = settings.reader();

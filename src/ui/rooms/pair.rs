@@ -266,9 +266,8 @@ pub fn Panel(
     let take = move |ev: web_sys::PointerEvent| {
         let Some(y) = metres(f64::from(ev.client_y())).filter(|_| open.get_untracked()) else { return };
         let away = |f: &RwSignal<f64>| (f.get_untracked() - y).abs();
-        let nearest = kept.with_value(|all| {
-            all.iter().map(|(_, f)| *f).min_by(|a, b| away(a).total_cmp(&away(b)))
-        });
+        let nearest =
+            kept.with_value(|all| all.iter().map(|(_, f)| *f).min_by(|a, b| away(a).total_cmp(&away(b))));
         if nearest.is_none() {
             return;
         }
@@ -288,9 +287,13 @@ pub fn Panel(
             let right = frame.right_m;
             let from = if open.get() { frame.left_m + 0.5 } else { right - 0.22 };
             let d = line(&[p(from, y), p(right, y)]);
-            // Two on one line are written one under the other.
-            let under = if both && letter == "B" { 0.3 } else { -0.08 };
-            let dy = if both { under } else { 0.3 };
+            // Of two the higher is written over its line, the lower under it.
+            let over = both
+                && kept.with_value(|all| {
+                    all.iter()
+                        .all(|(other, o)| *other == letter || o.get() < y || (o.get() == y && letter == "A"))
+                });
+            let dy = if over { -0.08 } else { 0.3 };
             view! {
                 <g class="pair-flag" class:open=move || open.get() class:second=letter == "B">
                     <path class="pole" d=d transform="scale(1,-1)" />

@@ -191,8 +191,10 @@ impl Taken {
             // Beside the worker's head is where a second ladder brings somebody; at the feet one talks.
             Step::Ladder => p(ring.x + 1.0, ring.y + 0.4),
             Step::Straps => p(ring.x + 0.9, ring.y - 1.4),
-            Step::Lower => at_part(Step::Haul, c),
-            s => at_part(s, c),
+            _ => {
+                let at = on_roof(c, 1.1);
+                p(at.x, at.y + 0.5)
+            }
         };
         steps.iter().map(|s| (*s, place(*s))).collect()
     }

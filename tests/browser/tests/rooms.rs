@@ -294,7 +294,21 @@ async fn a_hanging_worker_is_brought_down() -> Res {
     page.wait(".step-told").await?;
     page.wait_text(".step-told", "two people manage about").await?;
     assert_eq!(page.driver.find_all(By::Css(".minutes .failed")).await?.len(), 1);
-    page.click("[data-step=Lower]").await?;
+    // The bag is taken onto the roof by hand; its place is shown while it is held.
+    let middle = |css: &str| {
+        format!(
+            "const b = [...document.querySelectorAll('.room-pane path.{css}')].at(-1).getBoundingClientRect(); return [(b.left + b.right) / 2, (b.top + b.bottom) / 2]"
+        )
+    };
+    let mouse = async |kind: &str, at: &Value, buttons: u8| {
+        let event = json!({ "type": kind, "x": at[0], "y": at[1], "button": "left", "buttons": buttons, "clickCount": 1 });
+        page.cdp("Input.dispatchMouseEvent", event).await
+    };
+    let bag = page.js(&middle("brick")).await?;
+    mouse("mousePressed", &bag, 1).await?;
+    let to = page.js(&middle("drop-at")).await?;
+    mouse("mouseMoved", &to, 1).await?;
+    mouse("mouseReleased", &to, 0).await?;
     page.wait("#rescue-end").await?;
     let told = page.text("#rescue-end").await?;
     // Three minutes lost, then five: later than six.
@@ -326,6 +340,22 @@ async fn along_the_wall_is_a_lesson_and_progress_can_be_cleared() -> Res {
     assert_eq!(page.js("return localStorage.getItem('shortfall.lessons')").await?, Value::Null);
     assert!(page.driver.find_all(By::Css(".is-done")).await?.is_empty());
     assert!(page.text(".progress").await?.contains("0 of 10"));
+    finish(page).await
+}
+
+/// Where only a part differs one picture carries both flags, and each part from near; then there are two.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_small_difference_is_asked_on_one_picture() -> Res {
+    let page = Page::open_at(LAPTOP, "#lessons").await?;
+    page.click("#lesson-3").await?;
+    page.wait(".pair-panes.one").await?;
+    for (css, n) in [(".pair-pane", 1), (".pair-panes .lens", 2), (".pair-flag", 2)] {
+        assert_eq!(page.driver.find_all(By::Css(css)).await?.len(), n, "{css}");
+    }
+    page.click(".flag-field .step").await?;
+    page.click("#lock").await?;
+    page.wait("#lesson-told").await?;
+    assert_eq!(page.driver.find_all(By::Css(".pair-pane")).await?.len(), 2);
     finish(page).await
 }
 

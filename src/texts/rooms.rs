@@ -338,6 +338,7 @@ words! {
     LessonMoveFirst, "First move a flag", "Bougez d’abord un fanion";
     LessonGo, "Let both go", "Lâcher les deux";
     LessonRuns, "Both fall, four times slower.", "Les deux tombent, quatre fois plus lentement.";
+    LessonStills, "Both fall, as five stills.", "Les deux tombent, en cinq images.";
     LessonGapTurned, "You said {said}, the other way round. It was {real}.", "Vous disiez {said}, dans l’autre sens. C’était {real}.";
     LessonGap, "You said {said} between them. It was {real}.", "Vous disiez {said} d’écart. C’était {real}.";
     LessonNumber, "Lesson {number}", "Leçon {number}";
@@ -382,7 +383,7 @@ words! {
     LessonTry, "Try {letter} yourself", "Essayer {letter} vous-même";
     CmpForce, "Largest force on the body", "Force maximale sur le corps";
     CmpFree, "Free fall", "Chute libre";
-    CmpFall, "Whole drop", "Chute totale";
+    CmpFall, "Whole drop of the ring", "Chute totale de l’anneau";
     CmpRoom, "Room left below", "Dégagement restant";
     EndingsCount, "Ways to fall: {found} of {all} found", "Façons de tomber : {found} sur {all} trouvées";
     WhyWireUnknown, "Nobody has asked what the wire carries, so nobody knows what distance is enough. The first answer is always: stop and ask.", "Personne n’a demandé la tension du fil : personne ne sait quelle distance suffit. Commencez toujours par arrêter et demander à l’exploitant.";

@@ -151,6 +151,8 @@ words! {
     Hands, "Hands up: {n}", "Mains levées : {n}";
     AnswerFold, "Answer, and what to ask after", "Réponse, et quoi demander ensuite";
     WallClosed, "The wall is closed. Open it again", "Le mur est fermé. Le rouvrir";
+    WallElsewhere, "The wall is shown in another window of this browser. This one waits.", "Le mur est affiché dans une autre fenêtre de ce navigateur. Celle-ci attend.";
+    WallHere, "Show it here", "L’afficher ici";
     NothingLost, "Nothing is lost: it goes on where it was.", "Rien n’est perdu : la séance reprend où elle était.";
     OfMinutes, "of {n}:00", "sur {n}:00";
     WallBlank, "The wall is blank: any button wakes it.", "Le mur est vide : n’importe quel bouton le réveille.";

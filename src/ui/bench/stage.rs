@@ -184,6 +184,11 @@ pub fn provide_stage(bench: Bench, player: Player) -> Stage {
                 stage.layer.set(None);
             }
         }
+        // What came is about a place along the wall.
+        if bench.from_front.get() && now == Phase::Choosing {
+            bench.from_front.set(false);
+            stage.layer.set(Some(Layer::Front));
+        }
         now
     });
     stage

@@ -85,6 +85,8 @@ pub struct Bench {
     pub looked: RwSignal<Vec<(GearPart, bool)>>,
     /// Distance along the wall that is looked at, m.
     pub along: RwSignal<f64>,
+    /// What came is about a place along the wall: it is looked at from in front.
+    pub from_front: RwSignal<bool>,
     /// What the live region says.
     pub said: RwSignal<String>,
     /// What became of the last file or link, as a sentence.
@@ -127,6 +129,7 @@ pub fn provide_bench(s: Settings) -> Bench {
         effects: RwSignal::new(None),
         looked: RwSignal::new(vec![]),
         along: RwSignal::new(2.0),
+        from_front: RwSignal::new(false),
         said: RwSignal::new(String::new()),
         notice: RwSignal::new(opened.notice),
         kept: RwSignal::new(true),
@@ -183,6 +186,7 @@ impl Bench {
         self.notice.set(String::new());
         if let Some(m) = store::take_aside() {
             self.along.set(m);
+            self.from_front.set(m > 0.0);
         }
         let before = self.drawn.get_untracked();
         if fresh == before {

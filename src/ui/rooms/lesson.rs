@@ -232,7 +232,7 @@ pub fn One(lesson: Lesson, open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Le
                     </form>
                 </Show>
                 <Show when=move || said.get().is_some() && !told.get()>
-                    <div class="row buttons"><p class="locked">{settings.s(W::LessonRuns)}</p>
+                    <div class="row buttons"><p class="locked">{settings.s(if view::wants_less_motion() { W::LessonStills } else { W::LessonRuns })}</p>
                         <button type="button" class="main" id="skip" on:click=move |_| clock.seek(f64::MAX)>{settings.s(Key::Skip)}</button></div>
                 </Show>
                 <Show when=move || told.get()>

@@ -100,15 +100,26 @@ pub fn watch_size(e: &web_sys::Element, size: RwSignal<(f64, f64)>) {
     });
     if let Ok(watch) = web_sys::ResizeObserver::new(seen.as_ref().unchecked_ref()) {
         watch.observe(e);
+        StoredValue::new_local(Watch(watch, seen));
     }
-    seen.forget();
 }
 
-/// Hears an event of the window from now on.
+/// What measures an element, and goes with who asked: it holds the element, which else would never be let go of.
+struct Watch(
+    web_sys::ResizeObserver,
+    #[expect(dead_code, reason = "held as long as it may be called")] Closure<dyn Fn()>,
+);
+
+impl Drop for Watch {
+    fn drop(&mut self) {
+        self.0.disconnect();
+    }
+}
+
+/// Hears an event of the window as long as who asked is there.
 pub fn on_window(event: &str, hear: impl Fn() + 'static) {
-    let hear = Closure::<dyn Fn()>::new(hear);
-    let _ = window().add_event_listener_with_callback(event, hear.as_ref().unchecked_ref());
-    hear.forget();
+    let heard = window_event_listener_untyped(event, move |_| hear());
+    on_cleanup(move || heard.remove());
 }
 
 /// The view of the address, followed.

@@ -23,8 +23,9 @@ use crate::units::{Quantity, Rounding};
 use leptos::html::Div;
 use leptos::prelude::*;
 
-/// Height of a word on the wall as a share of the picture's.
-const WORD_SHARE: f64 = 0.05;
+/// Size of a word on the wall as a share of the picture's height: its digits, 0.65 to 0.73 of it in the fonts that
+/// devices have, are then 3.4 % of the height.
+const WORD_SHARE: f64 = 0.0525;
 
 /// Height of a word, m: on a narrow picture less, so that it stays inside.
 fn word_m(frame: Frame) -> f64 {

@@ -72,30 +72,34 @@ pub enum Said {
     Wish(Wish),
     /// The wall is gone.
     Gone,
+    /// A wall's: it shows the session from now on; its own number, so that it does not heed itself.
+    Wall(f64),
 }
 
 /// One end of the line between the windows of one browser.
 #[derive(Clone, Copy)]
-pub struct Line(StoredValue<Option<BroadcastChannel>, LocalStorage>);
+pub struct Line(StoredValue<Option<(BroadcastChannel, Ear)>, LocalStorage>);
+
+/// What hears; it goes with its line.
+type Ear = Closure<dyn Fn(MessageEvent)>;
 
 impl Line {
     /// Opens it, and hears what the other end says as long as the component lives.
     pub fn open(hear: impl Fn(Said) + 'static) -> Line {
-        let channel = BroadcastChannel::new(CHANNEL).ok();
-        if let Some(c) = &channel {
-            let ear = Closure::<dyn Fn(MessageEvent)>::new(move |ev: MessageEvent| {
+        let channel = BroadcastChannel::new(CHANNEL).ok().map(|c| {
+            let ear = Ear::new(move |ev: MessageEvent| {
                 let said = ev.data().as_string().and_then(|t| serde_json::from_str(&t).ok());
                 if let Some(said) = said {
                     hear(said);
                 }
             });
             c.set_onmessage(Some(ear.as_ref().unchecked_ref()));
-            ear.forget();
-        }
+            (c, ear)
+        });
         let line = Line(StoredValue::new_local(channel));
         on_cleanup(move || {
             line.0.try_with_value(|c| {
-                if let Some(c) = c {
+                if let Some((c, _)) = c {
                     c.set_onmessage(None);
                     c.close();
                 }
@@ -107,6 +111,6 @@ impl Line {
     /// Says something to the other end.
     pub fn say(self, what: &Said) {
         let Ok(text) = serde_json::to_string(what) else { return };
-        self.0.try_with_value(|c| c.as_ref().map(|c| c.post_message(&JsValue::from_str(&text))));
+        self.0.try_with_value(|c| c.as_ref().map(|(c, _)| c.post_message(&JsValue::from_str(&text))));
     }
 }

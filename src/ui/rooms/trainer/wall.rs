@@ -244,19 +244,40 @@ pub fn Wall() -> impl IntoView {
         }
     });
     let on = On { session, falls, clock, unkept: RwSignal::new(false), blocked: RwSignal::new(false) };
+    // Another window has become the wall: this one only waits.
+    let elsewhere = RwSignal::new(false);
+    let mine = js_sys::Math::random();
     wished.set_value(Some(Callback::new(move |said| match said {
+        Said::Wall(other) if other != mine => elsewhere.set(true),
+        _ if elsewhere.get_untracked() => {}
         Said::Wish(w) => on.wish(w),
         Said::Hello => line.say(&Said::Now(Box::new(session.get_untracked()))),
         _ => {}
     })));
+    line.say(&Said::Wall(mine));
+    let here = Callback::new(move |()| {
+        if let Some(s) = store::load_session() {
+            session.set(s);
+        }
+        elsewhere.set(false);
+        line.say(&Said::Wall(mine));
+    });
     // Every change is kept, and told to the second window.
     Effect::new(move |_| {
         let now = session.get();
+        if elsewhere.get_untracked() {
+            return;
+        }
         on.unkept.set(!now.turns.is_empty() && !store::keep_session(&now));
         line.say(&Said::Now(Box::new(now)));
     });
-    on_cleanup(move || line.say(&Said::Gone));
-    view::on_window("pagehide", move || line.say(&Said::Gone));
+    let gone = move || {
+        if elsewhere.try_get_untracked() == Some(false) {
+            line.say(&Said::Gone);
+        }
+    };
+    on_cleanup(gone);
+    view::on_window("pagehide", gone);
     // The falls of what is shown and of its partner, asked for before they are wanted.
     let now = Memo::new(move |_| session.with(|s| s.now().map(|t| (t.demo.clone(), t.partner.clone()))));
     Effect::new(move |_| {
@@ -303,7 +324,7 @@ pub fn Wall() -> impl IntoView {
         // A button under the keyboard's hand keeps its own Enter and Space.
         let at_button = matches!(name.as_str(), " " | "Enter")
             && document().active_element().is_some_and(|e| e.tag_name() == "BUTTON");
-        if ev.ctrl_key() || ev.meta_key() || ev.alt_key() || at_button {
+        if ev.ctrl_key() || ev.meta_key() || ev.alt_key() || at_button || elsewhere.get_untracked() {
             return;
         }
         let wish = Wish::of_key(if digit { ev.code() } else { name }.as_str(), ev.shift_key());
@@ -320,6 +341,8 @@ pub fn Wall() -> impl IntoView {
     view! {
         <main class="page wall" id="wall" tabindex="-1" aria-label=settings.s(T::WallKeys) class:blank=move || blank.get()>
             {move || match (blank.get(), over.get()) {
+                _ if elsewhere.get() => view! { <div class="wall-over" role="alert"><h1>{settings.s(T::WallElsewhere)}</h1>
+                    <div class="next"><button type="button" class="main" id="wall-here" on:click=move |_| here.run(())>{settings.s(T::WallHere)}</button></div></div> }.into_any(),
                 (true, _) => ().into_any(),
                 (false, true) => view! { <Over on=on /> }.into_any(),
                 (false, false) => view! { <Showing on=on place=place /> }.into_any(),

@@ -61,6 +61,24 @@ fn missing_m(s: &SetUp) -> Option<f64> {
     run.line.holds().then(|| run.watch.lowest_gap_m.min(0.0))
 }
 
+/// How a harness is worn, as far as it changes a fall.
+#[derive(Clone, Copy, Debug, PartialEq, serde::Serialize, serde::Deserialize)]
+pub struct Worn {
+    /// How far down the trunk the ring sits below its place between the shoulder blades, m.
+    pub ring_drop_m: f64,
+    /// How far the ring slides up when the line pulls, m.
+    pub slide_m: f64,
+}
+
+/// Runs a whole fall in a harness that is worn so.
+pub fn simulate_worn(s: &SetUp, worn: Worn) -> Trace {
+    let line = LineParams { harness_slide_m: worn.slide_m, ..LineParams::of(s) };
+    let start = Start { ring_drop_m: worn.ring_drop_m, ..Start::default() };
+    let mut run = Run::worker_on(s, true, line, start, 1);
+    while !run.step() {}
+    run.finish()
+}
+
 /// The same at steps `fineness` times as fine, to see what a finer step changes.
 pub fn simulate_finer(s: &SetUp, fineness: usize) -> Trace {
     let mut run = Run::worker_on(s, true, LineParams::of(s), Start::default(), fineness.max(1));

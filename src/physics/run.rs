@@ -18,11 +18,13 @@ pub struct Start {
     pub slip_share: f64,
     /// Friction of the body on the roof.
     pub roof_friction: f64,
+    /// How far down the trunk the ring sits below its place between the shoulder blades, m.
+    pub ring_drop_m: f64,
 }
 
 impl Default for Start {
     fn default() -> Start {
-        Start { slip_share: 1.0, roof_friction: super::equipment::ROOF_SLIP_FRICTION }
+        Start { slip_share: 1.0, roof_friction: super::equipment::ROOF_SLIP_FRICTION, ring_drop_m: 0.0 }
     }
 }
 

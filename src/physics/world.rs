@@ -325,7 +325,10 @@ impl World {
             rapier: w,
             parts,
             things: Vec::new(),
-            dring: v(dring_on_torso(st)),
+            dring: {
+                let usual = dring_on_torso(st);
+                v(p(usual.x, usual.y - start.ring_drop_m))
+            },
             half_length_m: caps.iter().map(|c| c.half_length_m).collect(),
             radius_m: caps.iter().map(|c| c.radius_m).collect(),
             masses_kg: caps.iter().map(|c| c.mass_kg).collect(),

@@ -4,6 +4,7 @@ pub mod day;
 pub mod demos;
 pub mod framing;
 pub mod hand;
+pub mod harness;
 pub mod houses;
 pub mod inspection;
 pub mod lessons;

@@ -9,6 +9,7 @@ pub mod camera;
 pub mod figure;
 pub mod first;
 pub mod front;
+pub mod harness;
 pub mod house;
 pub mod ink;
 pub mod labels;

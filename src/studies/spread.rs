@@ -106,12 +106,11 @@ pub fn fall(s: &SetUp, seed: u64, number: u32) -> Option<SpreadFall> {
     let spread_n = (anchor.mean.0 - anchor.low.0) / 1.645;
     let anchor_n = (anchor.mean.0 + spread_n * normal(&mut pick)).max(0.1 * anchor.mean.0);
     line.anchor_capacity_n = anchor_n;
-    let start =
-        Start {
-            slip_share: between(&mut pick, 0.5, 1.5),
-            roof_friction: between(&mut pick, 0.15, 0.5),
-            ..Start::default()
-        };
+    let start = Start {
+        slip_share: between(&mut pick, 0.5, 1.5),
+        roof_friction: between(&mut pick, 0.15, 0.5),
+        ..Start::default()
+    };
     let draw = [
         drawn.worker.mass_kg / s.worker.mass_kg,
         tear_share / ABSORBER_SHARE_MIDDLE,

@@ -9,6 +9,7 @@ pub mod ask;
 mod bench;
 mod codes;
 mod findings;
+mod gear;
 mod labels;
 mod page;
 mod rooms;
@@ -18,6 +19,7 @@ pub mod table;
 mod trainer;
 
 pub use bench::Bench;
+pub use gear::Gear;
 pub use page::Key;
 pub use rooms::Room;
 pub use stage::Stage;

@@ -2,6 +2,7 @@
 
 use crate::geometry::SetUp;
 use crate::grade::changes::ChangeEffect;
+use crate::physics::Worn;
 use crate::physics::trace::Trace;
 use crate::practice::day::{Risk, Stretch};
 use crate::quiz::export::{Import, Refused};
@@ -97,6 +98,8 @@ questions! {
     Outcome(String) -> Result<String, String>;
     /// Sessions that were held, as CSV.
     WriteSessions { french: bool, sessions: Vec<Held> } -> String;
+    /// The fall of a set-up in a harness that is worn so.
+    FallWorn { set_up: SetUp, worn: Worn } -> Trace;
     /// What is drawn from each of `count` seeds, from `first` on.
     Draws { first: u64, count: u32 } -> String;
 }

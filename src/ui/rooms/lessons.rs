@@ -8,7 +8,9 @@ use crate::practice::thumbs::Thumb;
 use crate::scenario::Scenario;
 use crate::scene::lens::{self, Lens};
 use crate::studies::published;
+use crate::texts::Gear as T;
 use crate::texts::Room as W;
+use crate::texts::Text;
 use crate::texts::say;
 use crate::ui::shared::front::front;
 use crate::ui::shared::settings::settings;
@@ -71,10 +73,10 @@ fn number(l: Lesson) -> usize {
     Lesson::ALL.iter().position(|x| *x == l).map_or(0, |i| i + 1)
 }
 
-/// Hammer on a roof, and a worker with a clock round.
+/// What a room is about, from near.
 fn doing(view: View) -> Lens {
-    let all: &[(&'static str, &str)] = if view == View::Framing {
-        &[
+    let all: &[(&'static str, &str)] = match view {
+        View::Framing => &[
             ("wood", "M0 0H120V120H0Z"),
             (
                 "thin",
@@ -83,15 +85,19 @@ fn doing(view: View) -> Lens {
             ("line bold", "M62 84L92 30"),
             ("solid", "M34 74H74V94H34Z"),
             ("line", "M20 84a22 22 0 0 1 10 -18"),
-        ]
-    } else {
-        &[
+        ],
+        View::Harness => &[
+            ("fill", "M22 120V56Q22 30 46 24H74Q98 30 98 56V120Z"),
+            ("strap", "M42 26Q46 70 38 120M78 26Q74 70 82 120M43 66H77"),
+            ("solid", "M52 58H68V74H52Z"),
+        ],
+        _ => &[
             ("thin", "M60 12a48 48 0 1 0 .1 0Z"),
             ("line bold", "M60 12a48 48 0 0 1 41 24"),
             ("rope", "M60 0V40"),
             ("solid", "M60 34a8 8 0 1 0 .1 0Z"),
             ("line body", "M60 52V72M60 56L48 68M60 56L72 68M60 72L52 90M60 72L68 90"),
-        ]
+        ],
     };
     all.iter().map(|(c, d)| (*c, (*d).to_owned())).collect()
 }
@@ -134,17 +140,22 @@ fn Landing(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl 
             .into_iter()
             .collect_view()
     };
-    let doing = [(View::Framing, W::FramingVerb, 3, "framing"), (View::Rescue, W::RescueVerb, 4, "rescue")]
-        .map(|(v, verb, minutes, id)| {
+    let rooms = move |all: &[(View, Text, u32, &'static str)]| {
+        let all = all.iter().map(|&(v, verb, minutes, id)| {
             let time = move || settings.reader().f(W::CardMinutes, &[("minutes", &minutes.to_string())]);
             view! {
                 <li><button type="button" class="lesson" id=format!("to-{id}") on:click=move |_| view::go(v)>
                     <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths(doing(v))}</svg>
                     <strong>{settings.s(verb)}</strong><small>{time}</small></button></li>
             }
-        })
-        .into_iter()
-        .collect_view();
+        });
+        view! { <ul class="cards">{all.collect_view()}</ul> }
+    };
+    let on_you = rooms(&[(View::Harness, Text::of(T::HarnessVerb), 4, "harness")]);
+    let doing = rooms(&[
+        (View::Framing, Text::of(W::FramingVerb), 3, "framing"),
+        (View::Rescue, Text::of(W::RescueVerb), 4, "rescue"),
+    ]);
     let progress = move || {
         let n = done.with(|d| Lesson::ALL.iter().filter(|l| d.contains(l)).count());
         let boxes = (0..Lesson::ALL.len()).map(|i| view! { <i class:full=i < n></i> }).collect_view();
@@ -166,7 +177,8 @@ fn Landing(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl 
                 <button type="button" class="main" id="to-day" on:click=move |_| view::go(View::Day)>{settings.s(W::DayGo)}</button></div></section>
             <div class="lesson-list">
                 {progress}{groups}
-                <section class="group"><h3>{settings.s(W::GroupDo)}</h3><ul class="cards">{doing}</ul></section>
+                <section class="group"><h3>{settings.s(T::GroupGear)}</h3>{on_you}</section>
+                <section class="group"><h3>{settings.s(W::GroupDo)}</h3>{doing}</section>
             </div>
             {move || { cleared.track(); view! { <Endings /> } }}
             <div class="behind">

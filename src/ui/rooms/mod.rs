@@ -6,6 +6,7 @@ mod day;
 mod day_end;
 mod desk;
 mod framing;
+mod harness;
 mod keep;
 mod lesson;
 mod lessons;
@@ -20,6 +21,7 @@ use self::crew::Crew;
 use self::day::Day;
 use self::desk::provide_desk;
 use self::framing::Framing;
+use self::harness::HarnessRoom;
 use self::lessons::Lessons;
 use self::quiz::Quiz;
 use self::rescue::Rescue;
@@ -66,6 +68,7 @@ pub fn Rooms() -> impl IntoView {
             View::Crew => view! { <Crew /> }.into_any(),
             View::Day => view! { <Day /> }.into_any(),
             View::Framing => view! { <Framing /> }.into_any(),
+            View::Harness => view! { <HarnessRoom /> }.into_any(),
             View::Rescue => view! { <Rescue /> }.into_any(),
             View::Wall => view! { <trainer::Wall /> }.into_any(),
             View::Second => view! { <trainer::Second /> }.into_any(),

@@ -27,17 +27,19 @@ macro_rules! views {
         impl View {
             /// Whether it is one of the practice rooms.
             pub fn is_practice(self) -> bool {
-                matches!(self, View::Lessons | View::Day | View::Framing | View::Rescue)
+                matches!(self, View::Lessons | View::Day | View::Framing | View::Rescue | View::Harness)
             }
+            // A table packs smaller than a choice among strings.
+            const NAMED: &[(View, &str)] = &[$((View::$name, $hash),)*];
             fn hash(self) -> &'static str {
-                match self { View::Bench | View::Numbered(_) => "", $(View::$name => $hash,)* }
+                View::NAMED.iter().find(|v| v.0 == self).map_or("", |v| v.1)
             }
             fn now() -> View {
-                match window().location().hash().unwrap_or_default().trim_start_matches('#') {
-                    $($hash => View::$name,)*
-                    // A number of the library, short enough to type; the bench's own anchors are words.
-                    n => n.parse().map_or(View::Bench, View::Numbered),
-                }
+                let hash = window().location().hash().unwrap_or_default();
+                let hash = hash.trim_start_matches('#');
+                // A number of the library, short enough to type; the bench's own anchors are words.
+                let number = || hash.parse().map_or(View::Bench, View::Numbered);
+                View::NAMED.iter().find(|v| v.1 == hash).map_or_else(number, |v| v.0)
             }
         }
     };
@@ -50,6 +52,7 @@ views! {
     Day, "day";
     Framing, "framing";
     Rescue, "rescue";
+    Harness, "harness";
     Trainer, "trainer";
     Wall, "wall";
     Second, "second";

@@ -343,6 +343,54 @@ async fn along_the_wall_is_a_lesson_and_progress_can_be_cleared() -> Res {
     finish(page).await
 }
 
+/// A harness pulled on in a hurry, with the ring put at the waist, lets its wearer slip out; put right step by step, by
+/// radio buttons alone, it does not.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_harness_is_put_right_step_by_step() -> Res {
+    let page = Page::open_at(LAPTOP, "#harness").await?;
+    page.wait("#let-go-in-it").await?;
+    let pick = |step: u32, group: &str, n: u32| {
+        format!(
+            "document.querySelector('#dress-{step}').click(); setTimeout(() => document.querySelectorAll('.dress-card input[name={group}]')[{n}].click(), 30)"
+        )
+    };
+    let wait = async || tokio::time::sleep(std::time::Duration::from_millis(90)).await;
+    page.js(&pick(8, "ring", 2)).await?;
+    wait().await;
+    page.click("#let-go-in-it").await?;
+    page.wait_text("#harness-told", "can slip out").await?;
+    page.click("#harness-why").await?;
+    assert!(page.text(".harness-strip .analysis").await?.contains("Ring slides up"));
+    page.click("#put-right").await?;
+    for (step, group, n) in [
+        (1, "look", 1),
+        (2, "shake", 1),
+        (3, "twist", 0),
+        (4, "chest", 1),
+        (5, "left", 1),
+        (7, "tails", 1),
+        (8, "ring", 0),
+        (9, "other", 1),
+    ] {
+        page.js(&pick(step, group, n)).await?;
+        wait().await;
+    }
+    page.js("document.querySelector('#dress-6').click()").await?;
+    wait().await;
+    for _ in 0..7 {
+        page.js("[0, 2].forEach(i => document.querySelectorAll('.dress-slack .step')[i].click())").await?;
+    }
+    page.click("#let-go-in-it").await?;
+    page.wait_text("#harness-told", "did what it is made for").await?;
+    page.click("#put-right").await?;
+    // Another's: whatever there was, saying it tells what there was to find.
+    page.click("#another").await?;
+    page.click("#say-it").await?;
+    let told = page.text("#another-told").await?;
+    assert!(told.starts_with("There was to find: ") || told.starts_with("Nothing was wrong"), "{told}");
+    finish(page).await
+}
+
 /// Where only a part differs one picture carries both flags, and each part from near; then there are two.
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_small_difference_is_asked_on_one_picture() -> Res {
@@ -386,9 +434,13 @@ async fn a_lesson_left_before_its_falls_come_ends_nothing() -> Res {
 async fn the_rooms_are_clean_and_fit_a_small_phone() -> Res {
     let axe = axe()?;
     let phone = Window { width: 320, height: 640, ..LAPTOP };
-    for (room, wait) in
-        [("lessons", "#to-day"), ("day", "#day-work"), ("framing", "#framing-begin"), ("rescue", ".plan-of")]
-    {
+    for (room, wait) in [
+        ("lessons", "#to-day"),
+        ("day", "#day-work"),
+        ("framing", "#framing-begin"),
+        ("rescue", ".plan-of"),
+        ("harness", "#let-go-in-it"),
+    ] {
         let page = Page::open_at(phone, &format!("#{room}")).await?;
         page.wait(wait).await?;
         axe_clean(&page, &axe, room).await?;

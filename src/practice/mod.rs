@@ -2,9 +2,11 @@
 
 pub mod day;
 pub mod demos;
+pub mod eave;
 pub mod framing;
 pub mod hand;
 pub mod harness;
+pub mod hooks;
 pub mod houses;
 pub mod inspection;
 pub mod lessons;

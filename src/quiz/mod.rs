@@ -4,6 +4,7 @@
 //! and either unit system: a form holds codes and SI numbers, no words.
 
 pub mod export;
+pub mod gear_list;
 pub mod questions;
 pub mod record;
 pub mod roster;

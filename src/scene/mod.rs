@@ -6,10 +6,12 @@
 //! which the simulation no longer follows.
 
 pub mod camera;
+pub mod eave;
 pub mod figure;
 pub mod first;
 pub mod front;
 pub mod harness;
+pub mod hooks;
 pub mod house;
 pub mod ink;
 pub mod labels;

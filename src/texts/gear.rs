@@ -2,7 +2,10 @@
 
 use super::table::words;
 use super::table::{Text, texts};
+use crate::practice::eave::Moment;
 use crate::practice::harness::{Fault, Step};
+use crate::practice::hooks::{Act, Joined};
+use crate::quiz::gear_list::{PieceKind, Why};
 
 words! {
     /// Texts of the rooms about the gear.
@@ -61,6 +64,102 @@ words! {
     NotShown, "One of the two falls failed its own energy check, so nothing is shown of it.", "L’une des deux chutes échoue à son propre bilan d’énergie : rien n’en est montré.";
     PutRight, "Put it right", "Le corriger";
     HarnessNote, "Computed: lean, slide, force, room, by the same fall with the grab left 0.45 m low. Told only: that straps cut in, that a body can leave its harness. A ring over one blade changes nothing in a picture from the side. How far straps let the ring slide is assumed.", "Calculés : inclinaison, glissement, force, espace, par la même chute avec le coulisseau laissé 0,45 m trop bas. Seulement dits : que les sangles serrent, qu’un corps peut quitter son harnais. Un anneau sur une omoplate ne change rien de profil. La course de l’anneau est supposée.";
+    EaveName, "Onto the roof and back", "Sur le toit et retour";
+    EaveVerb, "Step onto the roof", "Passez sur le toit";
+    EaveFirst, "No line hangs yet. How is the first one up protected?", "Aucune corde n’est en place. Comment protéger la première personne à monter ?";
+    FirstThrown, "A line thrown over the ridge, tied off on the far side by a person on the ground", "Une corde lancée par-dessus le faîte, attachée de l’autre côté par une personne au sol";
+    FirstLift, "From a lift or a scaffold", "Depuis une plateforme élévatrice ou un échafaudage";
+    FirstOther, "Another method, from the ground", "Une autre méthode, depuis le sol";
+    FirstQuick, "Up quickly, the anchor goes on first thing", "Monter vite, l’ancrage d’abord";
+    FirstFine, "That can be right: a competent person chooses, before anybody climbs.", "Ce peut être juste : une personne compétente choisit, avant que quiconque monte.";
+    FirstNot, "Then nothing holds from the ladder to the ridge. Ask before anybody climbs: a line over the ridge, a lift, or another method.", "Alors rien ne retient de l’échelle au faîte. Demandez avant que quiconque monte : une corde par-dessus le faîte, une plateforme, ou une autre méthode.";
+    EaveGo, "To the ladder", "À l’échelle";
+    EaveWhere, "Moment {n} of 9: {what}", "Moment {n} de 9 : {what}";
+    LinkA, "Link A", "Cordon A";
+    OfEdge, "Above or below: of the edge.", "Au-dessus ou dessous : du bord.";
+    LinkB, "Link B", "Cordon B";
+    Below, "below", "dessous";
+    Above, "above", "au-dessus";
+    Off, "off", "décroché";
+    Parked, "parked", "rangé";
+    SlackLine, "a metre of line slack on the shingles", "un mètre de corde lâche sur les bardeaux";
+    EaveAsk, "A slip now: what holds?", "Un faux pas maintenant : qu’est-ce qui retient ?";
+    HoldsA, "A", "A";
+    HoldsB, "B", "B";
+    HoldsEither, "A or B, whichever comes taut first", "A ou B, le premier tendu";
+    HoldsNothing, "Nothing", "Rien";
+    SlipNow, "Slip now", "Faux pas";
+    PickFirst, "First say what holds", "Dites d’abord ce qui retient";
+    EaveSaid, "You said: {said}. It was: {came}.", "Vous avez dit : {said}. C’était : {came}.";
+    EaveFell, "free fall {free}, whole drop {drop}", "chute libre {free}, chute totale {drop}";
+    EaveOrder, "In order, one link is always on: here {a} and {b}.", "Dans l’ordre, un cordon est toujours accroché : ici {a} et {b}.";
+    EaveOn, "Next", "Suivant";
+    EaveBefore, "Moment before", "Moment précédent";
+    EaveStay, "Again", "Encore";
+    EaveOver, "To the first", "Au premier";
+    EaveTwo, "Two grabs on one line, or a second link: only as their maker allows; else a second line. Step off to the side if your rails do not part. Last on the line unties from the far side or the ground; holes are sealed, and it is written down.", "Deux coulisseaux sur une corde, ou un second cordon : seulement si le fabricant le permet; sinon une seconde corde. Sortez de côté si les montants ne s’écartent pas. La dernière personne sur la corde la détache de l’autre côté ou du sol; on bouche les trous et on l’écrit.";
+    EaveNote, "Computed: each slip with what is clipped then. Only the link that comes taut first is run; the other is drawn. Told only: hands on rails, balance, the throw over the ridge.", "Calculé : chaque faux pas avec ce qui est accroché alors. Seul le cordon qui se tend en premier est calculé; l’autre est dessiné. Seulement dits : les mains aux montants, l’équilibre, le lancer par-dessus le faîte.";
+    EaveSources, "Rails 3 ft past and secured, else a grab rail: 29 CFR 1926.1053(b)(1) (read in a toolbox sheet). 900 mm: Quebec S-2.1, r. 4, s. 3.5.6 (read). Three points of contact: Ontario’s ladder advisory, 2015 (read in a summary). One link always on, the pad and the first one up: common practice.", "Montants 3 pi au-delà et fixés, sinon une poignée : 29 CFR 1926.1053(b)(1) (lu dans une fiche). 900 mm : Québec, S-2.1, r. 4, art. 3.5.6 (lu). Trois points d’appui : avis ontarien sur les échelles, 2015 (lu dans un résumé). Un cordon toujours accroché, la protection d’arête et la première personne : pratique courante.";
+    HooksName, "Hook and ring", "Mousqueton et anneau";
+    HooksVerb, "Hook up and tug", "Accrochez et tirez";
+    HooksAsk, "Which of the two would you hang on?", "Auquel des deux vous suspendriez-vous ?";
+    HooksOf, "{n} of {all}", "{n} sur {all}";
+    HooksYes, "You chose it.", "Vous l’avez choisi.";
+    HooksNo, "You chose the other one.", "Vous avez choisi l’autre.";
+    HooksPull, "In the usual fall the hook is pulled with {pull}. For this way of loading a hook has to bear {old} at least by older standards, {new} by newer ones.", "Dans la chute habituelle, le mousqueton subit {pull}. Chargé ainsi, il doit porter au moins {old} selon les normes anciennes, {new} selon les récentes.";
+    HooksNone, "In the usual fall the hook is pulled with {pull}. No standard gives a strength for this: it is not a connection.", "Dans la chute habituelle, le mousqueton subit {pull}. Aucune norme ne donne de résistance pour ce cas : ce n’est pas un raccordement.";
+    HooksOrder, "Now hook up. Tap the five in the order in which you do them.", "Maintenant, accrochez. Touchez les cinq gestes dans l’ordre où vous les faites.";
+    HooksDone, "That is the order.", "C’est l’ordre.";
+    HooksLater, "Something comes before it.", "Quelque chose vient avant.";
+    HooksScore, "You hung on {n} of {all} that hold.", "Vous vous êtes suspendu à {n} raccordements sur {all} qui tiennent.";
+    HooksAgain, "Once more", "Encore une fois";
+    HooksNote, "These are the least that a standard asks; a hook may bear more. Read the mark on yours. Unless made for it, a hook does not go: to webbing or rope, to another hook, into a ring with another hook, to a horizontal line, to a shape that can press its gate. Locking hooks resist roll-out; that a twist opens a gate is drawn from the published list, no chance is given.", "Ce sont les minimums d’une norme; un mousqueton peut porter plus. Lisez la marque du vôtre. Sauf s’il est fait pour cela, un mousqueton ne va pas : à une sangle ou une corde, à un autre mousqueton, dans un anneau avec un autre, à une ligne horizontale, à une forme qui peut presser son doigt. Les mousquetons verrouillables résistent au décrochage par rotation; qu’une torsion ouvre un doigt est tiré de la liste publiée, sans probabilité.";
+    HooksSources, "29 CFR 1926.502(d)(5) and (6) (read in an OSHA letter, 2003-07-09); subpart M, appendix C (j) (read in a summary). Strengths: CSA Z259.12-01, ANSI Z359.1-1999 and -2007 (a table of these standards, and an OSHA letter, 2009-10-13; read in a summary). Order of hooking up: common practice.", "29 CFR 1926.502(d)(5) et (6) (lus dans une lettre d’OSHA, 2003-07-09); sous-partie M, annexe C (j) (lue dans un résumé). Résistances : CSA Z259.12-01, ANSI Z359.1-1999 et -2007 (un tableau de ces normes, et une lettre d’OSHA, 2009-10-13; lus dans un résumé). Ordre des gestes : pratique courante.";
+    ListName, "The gear list", "La liste de l’équipement";
+    ListLead, "Each part with its serial, its dates, and why it was withdrawn. Kept on this device alone.", "Chaque pièce avec son numéro, ses dates, et le motif de son retrait. Gardé sur cet appareil seulement.";
+    ListEmpty, "Nothing is listed yet.", "Rien n’est encore inscrit.";
+    ListAdd, "Add a part", "Ajouter une pièce";
+    ListKind, "What it is", "Sorte";
+    ListCalled, "What the crew calls it", "Nom dans l’équipe";
+    ListSerial, "Serial", "Numéro de série";
+    ListMade, "Made on", "Fabriqué le";
+    ListInspected, "Last inspection", "Dernière inspection";
+    ListBy, "Inspected by", "Inspecté par";
+    ListDue, "Due again (empty: a year later)", "Échéance (vide : un an après)";
+    ListOpen, "Open {what}", "Ouvrir {what}";
+    ListShut, "Done", "Terminé";
+    ListWithdraw, "Withdraw it", "La retirer";
+    ListBack, "Back into use", "La remettre en service";
+    ListBackAsk, "It was withdrawn for a reason: {why}. Only its maker or a competent person puts it back. Put it back?", "Elle a été retirée pour une raison : {why}. Seul le fabricant ou une personne compétente la remet. La remettre ?";
+    ListDelete, "Delete the line", "Effacer la ligne";
+    ListDeleteAsk, "Delete {what} from the list?", "Effacer {what} de la liste ?";
+    ListCsv, "Save as CSV", "Enregistrer en CSV";
+    ListState, "How it stands", "État";
+    ListNote, "A year between inspections by a competent person: common practice (from memory: ANSI/ASSP Z359.2, CSA Z259); your place and the maker may ask for less. Besides that, look it over before each use: 29 CFR 1926.502(d)(21) (read in a summary). What has stopped a fall goes out of service: 29 CFR 1926.502(d)(19) (read in a summary).", "Un an entre les inspections par une personne compétente : pratique courante (de mémoire : ANSI/ASSP Z359.2, CSA Z259); votre province ou le fabricant peuvent demander moins. De plus, vérifier avant chaque usage : 29 CFR 1926.502(d)(21) (lu dans un résumé). Ce qui a arrêté une chute sort du service : 29 CFR 1926.502(d)(19) (lu dans un résumé).";
+    StateOverdue, "overdue", "en retard";
+    StateUnknown, "no inspection known", "aucune inspection connue";
+    StateSoon, "due {day}", "échéance {day}";
+    StateInUse, "in use until {day}", "en service jusqu’au {day}";
+    StateWithdrawn, "withdrawn {day}: {why}", "retirée le {day} : {why}";
+    NoteName, "After a fall: the note", "Après une chute : la fiche";
+    NoteLead, "Call first, reach the worker, medical help whatever it looks like. Then write it down while people remember.", "D’abord appeler, rejoindre la personne, des soins quoi qu’il paraisse. Ensuite l’écrire, tant que l’on se souvient.";
+    NoteFrom, "Fill in what the set-up page computes", "Reprendre ce que calcule la page de montage";
+    NoteWho, "Who fell", "Qui est tombé";
+    NoteWhen, "Day and time", "Jour et heure";
+    NoteWhere, "Where", "Où";
+    NoteSaw, "Who saw it", "Témoins";
+    NoteWhat, "What happened", "Ce qui s’est passé";
+    NoteCare, "Injuries, care, who was called", "Blessures, soins, qui a été appelé";
+    NoteTold, "Who was told: employer, insurer, authority", "Qui a été avisé : employeur, assureur, autorité";
+    NoteWhy, "Why it happened, and what changes", "Pourquoi, et ce qui change";
+    NoteComputed, "Computed for that set-up, not measured", "Calculé pour ce montage, non mesuré";
+    NoteOut, "Withdrawn and kept, not thrown away", "Retiré et gardé, pas jeté";
+    NoteSerial, "serial", "numéro";
+    NoteKept, "kept at", "gardé à";
+    NoteTeach, "Taught again before work goes on", "Formation refaite avant de reprendre";
+    NoteSigns, "Worker · supervisor · date", "Travailleur · superviseur · date";
+    NoteNot, "This page records what people say. It replaces no report that the law asks for: many places ask for one within hours.", "Cette page note ce que les gens disent. Elle ne remplace aucun rapport exigé par la loi : bien des lieux en exigent un en quelques heures.";
+    NotePrint, "Print", "Imprimer";
     HarnessSources, "Ring in the middle of the back near shoulder height: 29 CFR 1926.502(d)(17) (from memory). Flat hand, not a fist: common practice, not a law; your maker’s words go first. A low ring or chest strap lets a person fall out head first: a fall-protection textbook, 4th ed., p. 202 (read in a summary). Whoever hung: call for help, legs moving, down fast (OSHA bulletin 03-24-2004; read in a summary).", "Anneau au milieu du dos, près des épaules : 29 CFR 1926.502(d)(17) (de mémoire). La main à plat, pas le poing : pratique courante, pas une loi; la notice du fabricant passe d’abord. Un anneau ou une sangle de poitrine trop bas laissent tomber la tête la première : un manuel de protection antichute, 4e éd., p. 202 (lu dans un résumé). Quiconque est resté suspendu : appeler, bouger les jambes, descendre vite (bulletin OSHA 03-24-2004; lu dans un résumé).";
 }
 
@@ -124,4 +223,67 @@ texts! {
     TailsLoose, "Ends catch on rungs, and an adjuster can let the strap run through.", "Les bouts s’accrochent aux échelons, et un ajusteur peut laisser filer la sangle.";
     NotShaken, "Straps that were never sorted end up crossed.", "Des sangles jamais démêlées finissent croisées.";
     NotChecked, "Nobody sees their own back.", "Personne ne voit son propre dos.";
+}
+
+texts! {
+    /// What happens at the moment.
+    Moment::label;
+    Climb, "climbing", "la montée";
+    ClipAbove, "clip B above the edge", "accrocher B au-dessus du bord";
+    OverPad, "A comes over the pad", "passer A par-dessus la protection";
+    StepOn, "step between the rails", "passer entre les montants";
+    OnRoof, "at work on the roof", "au travail sur le toit";
+    Back, "back, facing the slope", "retour, face à la pente";
+    FootDown, "a foot to the rung", "un pied sur l’échelon";
+    ClipBelow, "A goes below the edge", "passer A sous le bord";
+    Down, "down", "la descente";
+}
+
+texts! {
+    /// What is seen.
+    Joined::label;
+    Shut, "gate shut, lever home, on its ring", "doigt fermé, levier en place, sur son anneau";
+    Ajar, "gate ajar, lever up", "doigt entrouvert, levier levé";
+    Along, "pulled along the hook", "tiré dans sa longueur";
+    Across, "pulled across the gate", "tiré en travers du doigt";
+    Fits, "in a ring of its size", "dans un anneau à sa taille";
+    Small, "in a ring that holds the gate open", "dans un anneau qui tient le doigt ouvert";
+    Alone, "alone in its ring", "seul dans son anneau";
+    Two, "two hooks in one ring", "deux mousquetons dans un anneau";
+    OnRing, "on the anchor’s ring", "sur l’anneau de l’ancrage";
+    OnItself, "back on its own lanyard", "sur son propre cordon";
+    InBow, "the ring in the hook’s bow", "l’anneau au fond du crochet";
+    Turned, "turned: the ring presses the gate in", "tourné : l’anneau pousse le doigt";
+}
+
+texts! {
+    /// What is done.
+    Act::label;
+    Look, "Look at hook and ring", "Regarder mousqueton et anneau";
+    Through, "Hook through the ring", "Passer le crochet dans l’anneau";
+    Shuts, "Let the gate shut by itself", "Laisser le doigt se fermer seul";
+    Home, "Lever home, nothing in the gate", "Levier en place, rien dans le doigt";
+    Tug, "Tug twice, the way a fall would pull", "Tirer deux fois, dans le sens d’une chute";
+}
+
+texts! {
+    /// What the part is called.
+    PieceKind::label;
+    Harness, "Harness", "Harnais";
+    Lanyard, "Lanyard with absorber", "Cordon avec absorbeur";
+    Grab, "Rope grab", "Coulisseau";
+    Lifeline, "Lifeline", "Corde d’assurance";
+    Anchor, "Anchor", "Ancrage";
+    Connector, "Connector", "Mousqueton";
+    Ladder, "Ladder", "Échelle";
+}
+
+texts! {
+    /// Why it was withdrawn.
+    Why::label;
+    Fall, "stopped a fall", "a arrêté une chute";
+    Damage, "damaged", "abîmée";
+    Label, "label cannot be read", "étiquette illisible";
+    Age, "past its age", "trop vieille";
+    Lost, "lost", "perdue";
 }

@@ -7,6 +7,7 @@ use crate::grade::report::outcome_json;
 use crate::physics::{simulate, simulate_worn};
 use crate::quiz::export::{archive, csv, import, xapi};
 use crate::quiz::form;
+use crate::quiz::gear_list::gear_csv;
 use crate::quiz::record::Record;
 use crate::quiz::roster::crew;
 use crate::quiz::session::sessions_csv;
@@ -61,6 +62,7 @@ answers! {
         .map_err(|e| e.to_string())
         .and_then(|s| serde_json::to_string(&outcome_json(&s)).map_err(|e| e.to_string()));
     WriteSessions, WriteSessions { french, sessions } => sessions_csv(&sessions, french);
+    WriteGear, WriteGear { french, pieces } => gear_csv(&pieces, french);
     FallWorn, FallWorn { set_up, worn } => simulate_worn(&set_up, worn);
     Draws, Draws { first, count } => (0..u64::from(count)).map(|n| drawn(first + n) + "\n").collect();
 }

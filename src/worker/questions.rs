@@ -6,6 +6,7 @@ use crate::physics::Worn;
 use crate::physics::trace::Trace;
 use crate::practice::day::{Risk, Stretch};
 use crate::quiz::export::{Import, Refused};
+use crate::quiz::gear_list::Piece;
 use crate::quiz::record::{Doubt, Header, Record};
 use crate::quiz::roster::Names;
 use crate::quiz::session::Held;
@@ -98,6 +99,8 @@ questions! {
     Outcome(String) -> Result<String, String>;
     /// Sessions that were held, as CSV.
     WriteSessions { french: bool, sessions: Vec<Held> } -> String;
+    /// The gear list as CSV.
+    WriteGear { french: bool, pieces: Vec<Piece> } -> String;
     /// The fall of a set-up in a harness that is worn so.
     FallWorn { set_up: SetUp, worn: Worn } -> Trace;
     /// What is drawn from each of `count` seeds, from `first` on.

@@ -75,6 +75,9 @@ fn number(l: Lesson) -> usize {
 
 /// What a room is about, from near.
 fn doing(view: View) -> Lens {
+    if view == View::Hooks {
+        return crate::scene::hooks::joined(crate::practice::hooks::Joined::Shut);
+    }
     let all: &[(&'static str, &str)] = match view {
         View::Framing => &[
             ("wood", "M0 0H120V120H0Z"),
@@ -90,6 +93,13 @@ fn doing(view: View) -> Lens {
             ("fill", "M22 120V56Q22 30 46 24H74Q98 30 98 56V120Z"),
             ("strap", "M42 26Q46 70 38 120M78 26Q74 70 82 120M43 66H77"),
             ("solid", "M52 58H68V74H52Z"),
+        ],
+        View::Eave => &[
+            ("wood", "M0 20L84 62V80L0 38Z"),
+            ("line bold", "M0 18L84 60M84 60V74"),
+            ("line", "M78 0L112 120M92 0L126 120M82 14H97M88 36H103M94 58H109M100 80H115"),
+            ("rope", "M10 10L84 52Q92 56 92 68V120"),
+            ("fill", "M34 16L52 25L46 38L28 29Z"),
         ],
         _ => &[
             ("thin", "M60 12a48 48 0 1 0 .1 0Z"),
@@ -151,7 +161,11 @@ fn Landing(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl 
         });
         view! { <ul class="cards">{all.collect_view()}</ul> }
     };
-    let on_you = rooms(&[(View::Harness, Text::of(T::HarnessVerb), 4, "harness")]);
+    let on_you = rooms(&[
+        (View::Harness, Text::of(T::HarnessVerb), 4, "harness"),
+        (View::Hooks, Text::of(T::HooksVerb), 3, "hooks"),
+        (View::Eave, Text::of(T::EaveVerb), 5, "eave"),
+    ]);
     let doing = rooms(&[
         (View::Framing, Text::of(W::FramingVerb), 3, "framing"),
         (View::Rescue, Text::of(W::RescueVerb), 4, "rescue"),

@@ -5,8 +5,12 @@ mod crew;
 mod day;
 mod day_end;
 mod desk;
+mod eave;
 mod framing;
+mod gear_list;
 mod harness;
+mod hooks;
+mod incident;
 mod keep;
 mod lesson;
 mod lessons;
@@ -20,8 +24,10 @@ mod trainer;
 use self::crew::Crew;
 use self::day::Day;
 use self::desk::provide_desk;
+use self::eave::Eave;
 use self::framing::Framing;
 use self::harness::HarnessRoom;
+use self::hooks::Hooks;
 use self::lessons::Lessons;
 use self::quiz::Quiz;
 use self::rescue::Rescue;
@@ -69,6 +75,10 @@ pub fn Rooms() -> impl IntoView {
             View::Day => view! { <Day /> }.into_any(),
             View::Framing => view! { <Framing /> }.into_any(),
             View::Harness => view! { <HarnessRoom /> }.into_any(),
+            View::Eave => view! { <Eave /> }.into_any(),
+            View::Hooks => view! { <Hooks /> }.into_any(),
+            View::GearList => view! { <gear_list::GearList /> }.into_any(),
+            View::Incident => view! { <incident::Incident /> }.into_any(),
             View::Rescue => view! { <Rescue /> }.into_any(),
             View::Wall => view! { <trainer::Wall /> }.into_any(),
             View::Second => view! { <trainer::Second /> }.into_any(),

@@ -22,6 +22,8 @@ const ASIDE: &str = "shortfall.aside";
 pub const DAY: &str = "shortfall.day";
 pub const FRAMING: &str = "shortfall.framing";
 pub const RESCUE: &str = "shortfall.rescue";
+/// The note after a fall, half written.
+pub const INCIDENT: &str = "shortfall.incident";
 /// The set-up that a link took the place of.
 const MINE: &str = "shortfall.mine";
 
@@ -287,8 +289,20 @@ pub fn clear_progress() {
 
 /// Lets go of settings and set-up.
 pub fn clear() {
-    for key in [SETTINGS, SCENARIO, LESSONS, ENDINGS, GUESSES, FROM_LESSON, MINE, ASIDE, DAY, FRAMING, RESCUE]
-    {
+    for key in [
+        SETTINGS,
+        SCENARIO,
+        LESSONS,
+        ENDINGS,
+        GUESSES,
+        FROM_LESSON,
+        MINE,
+        ASIDE,
+        DAY,
+        FRAMING,
+        RESCUE,
+        INCIDENT,
+    ] {
         for s in [store(), tab()].into_iter().flatten() {
             let _ = s.remove_item(key);
         }

@@ -27,7 +27,7 @@ macro_rules! views {
         impl View {
             /// Whether it is one of the practice rooms.
             pub fn is_practice(self) -> bool {
-                matches!(self, View::Lessons | View::Day | View::Framing | View::Rescue | View::Harness)
+                matches!(self, View::Lessons | View::Day | View::Framing | View::Rescue | View::Harness | View::Eave | View::Hooks)
             }
             // A table packs smaller than a choice among strings.
             const NAMED: &[(View, &str)] = &[$((View::$name, $hash),)*];
@@ -53,12 +53,16 @@ views! {
     Framing, "framing";
     Rescue, "rescue";
     Harness, "harness";
+    Eave, "eave";
+    Hooks, "hooks";
     Trainer, "trainer";
     Wall, "wall";
     Second, "second";
     Handout, "handout";
     House, "house";
     Held, "session";
+    GearList, "gear";
+    Incident, "incident";
 }
 
 /// The address of a part of the bundle. Finished, each has a hash in its name, told by the page's head.

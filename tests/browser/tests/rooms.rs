@@ -391,6 +391,103 @@ async fn a_harness_is_put_right_step_by_step() -> Res {
     finish(page).await
 }
 
+/// At the edge both links are on; with both off the same slip goes to the ground, and the guess is told beside it.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_slip_at_the_eave_falls_on_what_is_clipped() -> Res {
+    let page = Page::open_at(LAPTOP, "#eave").await?;
+    page.wait(".eave-first").await?;
+    page.js("document.querySelectorAll('.eave-first input')[1].click()").await?;
+    page.wait_text(".eave-strip .head", "nothing holds from the ladder").await?;
+    page.click("#eave-go").await?;
+    page.wait_text("#eave-h", "Moment 1 of 9").await?;
+    page.click("#eave-next").await?;
+    page.wait_text("#eave-h", "Moment 2 of 9").await?;
+    let pick = |name: &str, n: u32| format!("document.querySelectorAll('[name={name}]')[{n}].click()");
+    // Not before it is said what holds.
+    page.click("#eave-slip").await?;
+    assert!(page.driver.find_all(By::Css("#eave-told")).await?.is_empty());
+    page.js(&pick("eave-holds", 2)).await?;
+    page.click("#eave-slip").await?;
+    page.wait("#eave-told").await?;
+    assert!(page.text(".eave-strip").await?.contains("It was: A or B, whichever comes taut first"));
+    page.click("#eave-again").await?;
+    page.js(&pick("link-a", 2)).await?;
+    page.js(&pick("link-b", 1)).await?;
+    page.js(&pick("eave-holds", 0)).await?;
+    page.click("#eave-slip").await?;
+    page.wait("#eave-told").await?;
+    let told = page.text(".eave-strip").await?;
+    assert!(
+        told.contains("You said: A. It was: Nothing.") && told.contains("one link is always on"),
+        "{told}"
+    );
+    finish(page).await
+}
+
+/// Of six pairs of connections each is asked once, and then the five acts of hooking up, in their order alone.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn hooks_are_chosen_and_then_hooked_up() -> Res {
+    let page = Page::open_at(LAPTOP, "#hooks").await?;
+    for _ in 0..6 {
+        page.wait(".hook-card").await?;
+        page.click(".hook-card").await?;
+        page.wait("#hooks-told").await?;
+        assert_eq!(page.driver.find_all(By::Css("[data-right=true]")).await?.len(), 1);
+        // A second choice of the same pair is none.
+        page.js("document.querySelectorAll('.hook-card')[1].click()").await?;
+        page.click("#hooks-next").await?;
+    }
+    page.wait(".hook-acts").await?;
+    for act in ["Tug", "Look", "Hook through", "Let the gate", "Lever", "Tug"] {
+        page.js(&format!(
+            "[...document.querySelectorAll('.hook-act')].find(b => b.textContent.includes('{act}')).click()"
+        ))
+        .await?;
+    }
+    page.wait_text(".hooks-strip", "That is the order.").await?;
+    page.wait_text(".hooks-strip", "of 6 that hold").await?;
+    finish(page).await
+}
+
+/// A part is kept over a reload, told when it is overdue, withdrawn, and put on the note as what is kept.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn the_gear_list_and_the_note_keep_what_is_written() -> Res {
+    let page = Page::open_at(LAPTOP, "#gear").await?;
+    page.wait(".add-piece").await?;
+    page.js("document.querySelectorAll('.add-piece')[2].click()").await?;
+    page.wait("#piece-name").await?;
+    let put = |id: &str, text: &str, event: &str| {
+        format!(
+            "const e = document.querySelector('#{id}'); e.value = '{text}'; e.dispatchEvent(new Event('{event}', {{ bubbles: true }}))"
+        )
+    };
+    page.js(&put("piece-name", "Blue 3", "change")).await?;
+    page.js(&put("piece-inspected", "2019-04-02", "change")).await?;
+    page.wait_text(".gear-rows", "overdue").await?;
+    tokio::time::sleep(std::time::Duration::from_millis(400)).await;
+    page.driver.refresh().await?;
+    page.wait_text(".gear-rows", "Rope grab Blue 3").await?;
+    page.click(".gear-rows button").await?;
+    page.wait(".withdraw").await?;
+    page.js("document.querySelector('.withdraw').click()").await?;
+    page.wait_text(".gear-rows", "stopped a fall").await?;
+    page.go("#incident").await?;
+    page.wait("#note-what").await?;
+    page.js(&put("note-what", "The grab sat low.", "input")).await?;
+    page.click("#note-fill").await?;
+    page.wait_text("#note-facts", "free fall").await?;
+    page.driver.refresh().await?;
+    page.wait("#note-what").await?;
+    assert_eq!(page.js("return document.querySelector('#note-what').value").await?, "The grab sat low.");
+    assert!(
+        page.js("return document.querySelector('.incident-page').textContent")
+            .await?
+            .to_string()
+            .contains("The grab sat low.")
+    );
+    finish(page).await
+}
+
 /// Where only a part differs one picture carries both flags, and each part from near; then there are two.
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn a_small_difference_is_asked_on_one_picture() -> Res {
@@ -440,6 +537,10 @@ async fn the_rooms_are_clean_and_fit_a_small_phone() -> Res {
         ("framing", "#framing-begin"),
         ("rescue", ".plan-of"),
         ("harness", "#let-go-in-it"),
+        ("eave", ".eave-first"),
+        ("hooks", ".hook-card"),
+        ("gear", ".add-piece"),
+        ("incident", "#note-fill"),
     ] {
         let page = Page::open_at(phone, &format!("#{room}")).await?;
         page.wait(wait).await?;

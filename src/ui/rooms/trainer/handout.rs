@@ -240,7 +240,7 @@ pub fn Handout() -> impl IntoView {
                     {change.map(|c| view! { <p><b>{r.t(T::HandChange)}{r.colon()}</b>{c}</p> })}</div></div>
                 <div class="question-box"><p><b>{question.get()}</b></p><Lines count=5 /></div>
                 <p class="signs-line">{r.t(T::NameBlank)}<i></i>{r.t(T::HeldDate)}<i class="brief"></i>{r.t(T::HeldTrainer)}" "{trainer.get()}<i class="brief"></i></p>
-                <Foot caution=T::HandNot set_up=s />
+                <Foot caution=crate::texts::Text::of(T::HandNot) set_up=s />
             </section>
         })
     };

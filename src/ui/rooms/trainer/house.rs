@@ -725,7 +725,7 @@ fn page(r: Reader, words: &Words, rep: &Report, swings: &[Swing]) -> impl IntoVi
         };
         return view! {
             <section class="sheet paper shown set-up-sheet" tabindex="0" aria-label=r.t(T::HandSheet)>{head}<h1>{r.t(T::SheetUseOther)}</h1><p class="lead"><b>{why}</b></p>
-                <div class="top-row">{drawings(r, &s, &g)}{room(r, rep, room_m)}</div><Lines count=4 /><Foot caution=T::SheetCaution set_up=foot_set_up /></section>
+                <div class="top-row">{drawings(r, &s, &g)}{room(r, rep, room_m)}</div><Lines count=4 /><Foot caution=crate::texts::Text::of(T::SheetCaution) set_up=foot_set_up /></section>
         }
         .into_any();
     }
@@ -746,7 +746,7 @@ fn page(r: Reader, words: &Words, rep: &Report, swings: &[Swing]) -> impl IntoVi
                 <div><h2>{r.t(T::SheetFirstUp)}</h2><p>{r.t(T::NameBlank)}<u></u></p><p>{r.t(T::SheetUntil)}</p>{boxes(r, &[T::SheetLift, T::SheetFarSide])}<ul class="checks"><li><i class="tick-box"></i>{r.t(T::SheetOther)}<u></u></li></ul></div>
                 <div><h2>{r.t(T::SheetWho)}</h2><p>{r.t(T::SheetWhoTold)}</p><p>{r.t(T::SheetSetBy)}<u></u></p><p>{r.t(T::SheetCheckedBy)}<u></u></p>{boxes(r, &[T::SheetHoles])}</div></div>
             {end(r, words, own)}
-            <Foot caution=T::SheetCaution set_up=foot_set_up />
+            <Foot caution=crate::texts::Text::of(T::SheetCaution) set_up=foot_set_up />
         </section>
     }
     .into_any()

@@ -174,6 +174,8 @@ pub fn Trainer() -> impl IntoView {
                 <section class="to-print"><h3>{settings.s(T::HandPages)}</h3><div class="row buttons">
                     <button type="button" id="to-house" on:click=move |_| view::go(View::House)>{settings.s(T::HandSheet)}</button>
                     <button type="button" id="to-handout" on:click=move |_| view::go(View::Handout)>{settings.s(T::HandName)}</button>
+                    <button type="button" id="to-gear" on:click=move |_| view::go(View::GearList)>{settings.s(crate::texts::Gear::ListName)}</button>
+                    <button type="button" id="to-note" on:click=move |_| view::go(View::Incident)>{settings.s(crate::texts::Gear::NoteName)}</button>
                     <button type="button" id="to-held" on:click=move |_| view::go(View::Held)>{settings.s(T::HeldName)}</button></div></section>
             </div>
             <div class="plan-foot" prop:inert=move || shelf.coded.with(Option::is_some)><a href="#plan-h" on:click=move |ev| { ev.prevent_default(); view::to_view("plan-h") }>{settings.s(T::Plan)}" "{move || shelf.plan.with(|p| p.ids.len())}</a>

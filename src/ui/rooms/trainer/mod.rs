@@ -19,5 +19,6 @@ pub use handout::Handout;
 pub use held::HeldRoom;
 pub use house::House;
 pub use library::{Numbered, Trainer};
+pub use paper::{Foot, Head, Lines};
 pub use second::Second;
 pub use wall::Wall;

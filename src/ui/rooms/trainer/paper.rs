@@ -5,7 +5,7 @@ use crate::grade::report::APP_VERSION;
 use crate::physics::PHYSICS_VERSION;
 use crate::rules::RULES_VERSION;
 use crate::scenario::Scenario;
-use crate::texts::{Trainer as T, Worded};
+use crate::texts::{Text, Worded};
 use crate::ui::shared::settings::settings;
 use leptos::prelude::*;
 
@@ -32,7 +32,7 @@ fn replay(s: &Scenario) -> String {
 
 /// The caution, the reader's language first, and what computed the page.
 #[component]
-pub fn Foot(caution: T, set_up: Scenario) -> impl IntoView {
+pub fn Foot(caution: Text, set_up: Scenario) -> impl IntoView {
     let lang = settings().reader_now().lang;
     let versions = format!(
         "Shortfall {APP_VERSION} · physics {PHYSICS_VERSION} · rules {RULES_VERSION} · replay {}",

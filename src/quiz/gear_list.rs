@@ -1,0 +1,239 @@
+//! The gear list: each part with its serial, its dates, and why it was withdrawn. Dates are ISO days.
+
+use crate::quiz::export::written;
+use crate::units::date;
+use serde::{Deserialize, Serialize};
+
+/// Number of the list's format.
+pub const GEAR_SCHEMA: u32 = 1;
+/// So many days before it is due a part is told.
+pub const SOON_DAYS: i64 = 30;
+/// Longest that a competent person's inspection is taken to hold, days: a year. Places and makers differ, and may
+/// ask for less (common practice; from memory: ANSI/ASSP Z359.2 and CSA Z259 makers' instructions).
+pub const HOLDS_DAYS: i64 = 365;
+
+/// What it is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum PieceKind {
+    /// Harness.
+    Harness,
+    /// Lanyard with energy absorber.
+    Lanyard,
+    /// Rope grab.
+    Grab,
+    /// Lifeline.
+    Lifeline,
+    /// Anchor.
+    Anchor,
+    /// Connector.
+    Connector,
+    /// Ladder.
+    Ladder,
+}
+
+impl PieceKind {
+    /// All.
+    pub const ALL: [PieceKind; 7] = [
+        PieceKind::Harness,
+        PieceKind::Lanyard,
+        PieceKind::Grab,
+        PieceKind::Lifeline,
+        PieceKind::Anchor,
+        PieceKind::Connector,
+        PieceKind::Ladder,
+    ];
+}
+
+/// Why a part is used no more.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Why {
+    /// It stopped a fall.
+    Fall,
+    /// Cut, torn, bent, burnt, stiff.
+    Damage,
+    /// No label that can be read.
+    Label,
+    /// Past the age that its maker gives.
+    Age,
+    /// Lost.
+    Lost,
+}
+
+impl Why {
+    /// All.
+    pub const ALL: [Why; 5] = [Why::Fall, Why::Damage, Why::Label, Why::Age, Why::Lost];
+}
+
+/// A part.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Piece {
+    /// Its own, never shown.
+    pub id: String,
+    /// Format number.
+    pub gear_schema: u32,
+    /// What it is.
+    pub kind: PieceKind,
+    /// What the crew calls it.
+    #[serde(default)]
+    pub name: String,
+    /// Serial.
+    #[serde(default)]
+    pub serial: String,
+    /// Day it was made; empty where nobody knows.
+    #[serde(default)]
+    pub made: String,
+    /// Day of the last inspection by a competent person; empty where there was none.
+    #[serde(default)]
+    pub inspected: String,
+    /// By whom.
+    #[serde(default)]
+    pub by: String,
+    /// Day on which it is to be inspected again; empty: a year after the last.
+    #[serde(default)]
+    pub due: String,
+    /// Withdrawn: the day and why.
+    #[serde(default)]
+    pub withdrawn: Option<(String, Why)>,
+}
+
+/// How a part stands on a day.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum State {
+    /// Its inspection is past due.
+    Overdue,
+    /// Never inspected, or nobody wrote it down.
+    Unknown,
+    /// Due within [`SOON_DAYS`].
+    Soon,
+    /// In use, not due.
+    InUse,
+    /// Withdrawn.
+    Withdrawn,
+}
+
+impl Piece {
+    /// A new one.
+    pub fn new(id: &str, kind: PieceKind) -> Piece {
+        Piece {
+            id: id.to_owned(),
+            gear_schema: GEAR_SCHEMA,
+            kind,
+            name: String::new(),
+            serial: String::new(),
+            made: String::new(),
+            inspected: String::new(),
+            by: String::new(),
+            due: String::new(),
+            withdrawn: None,
+        }
+    }
+
+    /// The day on which it is due; none where no inspection is known.
+    pub fn due_day(&self) -> Option<time::Date> {
+        date(&self.due).or_else(|| date(&self.inspected)?.checked_add(time::Duration::days(HOLDS_DAYS)))
+    }
+
+    /// How it stands on a day (ISO).
+    pub fn state(&self, today: &str) -> State {
+        if self.withdrawn.is_some() {
+            return State::Withdrawn;
+        }
+        let (Some(due), Some(now)) = (self.due_day(), date(today)) else { return State::Unknown };
+        match (due - now).whole_days() {
+            d if d < 0 => State::Overdue,
+            d if d <= SOON_DAYS => State::Soon,
+            _ => State::InUse,
+        }
+    }
+}
+
+/// Sorts by who needs looking after first.
+pub fn sorted(mut all: Vec<Piece>, today: &str) -> Vec<Piece> {
+    all.sort_by(|a, b| {
+        let key = |p: &Piece| (p.state(today), p.due_day(), p.kind);
+        key(a).cmp(&key(b)).then_with(|| a.name.cmp(&b.name))
+    });
+    all
+}
+
+/// Headings of the CSV file, in English and French.
+const HEADS: [(&str, &str); 9] = [
+    ("kind", "sorte"),
+    ("name", "nom"),
+    ("serial", "numéro"),
+    ("made", "fabriqué"),
+    ("inspected", "inspecté"),
+    ("by", "par"),
+    ("due", "échéance"),
+    ("withdrawn", "retiré"),
+    ("why", "motif"),
+];
+
+/// The list as CSV (RFC 4180, with a byte order mark; semicolons for a French reader).
+pub fn gear_csv(all: &[Piece], french: bool) -> String {
+    fn code(v: &impl Serialize) -> String {
+        serde_json::to_value(v).ok().and_then(|v| v.as_str().map(str::to_owned)).unwrap_or_default()
+    }
+    let rows = all.iter().map(|p| {
+        let (day, why) = p.withdrawn.clone().map_or((String::new(), String::new()), |(d, w)| (d, code(&w)));
+        let due = p.due_day().map_or(String::new(), |d| d.to_string());
+        vec![
+            code(&p.kind),
+            p.name.clone(),
+            p.serial.clone(),
+            p.made.clone(),
+            p.inspected.clone(),
+            p.by.clone(),
+            due,
+            day,
+            why,
+        ]
+    });
+    written(&HEADS, rows, french)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// By the calendar: a year after 2025-12-20 is 2026-12-20, 23 days after 2026-11-27; a day given comes before it.
+    #[test]
+    fn a_part_is_told_before_it_is_due() {
+        let mut p = Piece::new("1", PieceKind::Harness);
+        let today = "2026-11-27";
+        assert_eq!(p.state(today), State::Unknown);
+        p.inspected = "2025-12-20".to_owned();
+        assert_eq!((p.state(today), p.state("2026-12-21")), (State::Soon, State::Overdue));
+        assert_eq!(p.state("2026-11-19"), State::InUse);
+        p.due = "2026-11-26".to_owned();
+        assert_eq!(p.state(today), State::Overdue);
+        p.withdrawn = Some((today.to_owned(), Why::Fall));
+        assert_eq!(p.state(today), State::Withdrawn);
+        // What is no day is no inspection.
+        let odd = Piece { inspected: "2026-02-30".to_owned(), ..Piece::new("2", PieceKind::Grab) };
+        assert_eq!(odd.state(today), State::Unknown);
+        let order: Vec<State> =
+            sorted(vec![p.clone(), odd.clone(), Piece { withdrawn: None, ..p.clone() }], today)
+                .iter()
+                .map(|p| p.state(today))
+                .collect();
+        assert_eq!(order, [State::Overdue, State::Unknown, State::Withdrawn]);
+    }
+
+    #[test]
+    fn the_list_is_one_line_a_part_and_no_cell_a_formula() {
+        let mut p = Piece::new("1", PieceKind::Lanyard);
+        (p.name, p.serial, p.inspected) = ("=Blue".to_owned(), "A,7".to_owned(), "2026-04-02".to_owned());
+        p.withdrawn = Some(("2026-06-01".to_owned(), Why::Fall));
+        assert_eq!(
+            gear_csv(&[p.clone()], false),
+            "\u{feff}kind,name,serial,made,inspected,by,due,withdrawn,why\r\n\
+             lanyard,'=Blue,\"A,7\",,2026-04-02,,2027-04-02,2026-06-01,fall\r\n"
+        );
+        // A part kept by an earlier version, with less in it, reads.
+        let old = r#"{"id":"7","gear_schema":1,"kind":"grab"}"#;
+        assert_eq!(serde_json::from_str::<Piece>(old).expect("reads"), Piece::new("7", PieceKind::Grab));
+    }
+}

@@ -42,9 +42,6 @@ pub fn joined(j: Joined) -> Lens {
         Joined::Shut | Joined::Fits | Joined::Alone => {
             hook(&mut out, SHUT, LEVER_HOME);
             ring(&mut out, 58.0, 100.0, 15.0);
-            if j == Joined::Fits {
-                out.push(("thin", "M86 100H104M95 92V108".to_owned()));
-            }
             if j == Joined::Alone {
                 out.push(("strap", "M58 116V120".to_owned()));
             }

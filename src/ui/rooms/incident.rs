@@ -1,5 +1,6 @@
 //! After a fall: one page to write down what happened, what was withdrawn, who was told.
 
+use super::paper::{Foot, Head, Lines};
 use super::visit;
 use crate::grade::report::Report;
 use crate::physics::trace::Outcome;
@@ -7,7 +8,6 @@ use crate::quiz::gear_list::PieceKind;
 use crate::texts::Gear as T;
 use crate::texts::Room as W;
 use crate::texts::{Text, say};
-use crate::ui::rooms::trainer::{Foot, Head, Lines};
 use crate::ui::shared::asking;
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::store;

@@ -15,6 +15,7 @@ mod keep;
 mod lesson;
 mod lessons;
 mod pair;
+mod paper;
 mod quiz;
 mod rescue;
 mod sheet;

@@ -1,6 +1,5 @@
 //! A handout: one page from the fall of the set-up page. Five stills, the curve, the finding, one change, one question.
 
-use super::paper::{Foot, Head, Lines};
 use crate::geometry::Geometry;
 use crate::geometry::p;
 use crate::grade::changes::ChangeEffect;
@@ -16,8 +15,9 @@ use crate::scene::ink::Shape;
 use crate::scene::ink::line;
 use crate::scene::{at, standing_scene};
 use crate::texts::say::{self, Reader};
-use crate::texts::{Lang, Room as W, Trainer as T, limit_quantity};
+use crate::texts::{Room as W, Trainer as T, limit_quantity};
 use crate::ui::rooms::pair::frame;
+use crate::ui::rooms::paper::{Foot, Head, Lines};
 use crate::ui::rooms::visit;
 use crate::ui::shared::asking;
 use crate::ui::shared::figure::{defs, still};
@@ -254,9 +254,4 @@ pub fn Handout() -> impl IntoView {
             {page}
         </main>
     }
-}
-
-/// The other language.
-pub fn other(lang: Lang) -> Lang {
-    if lang == Lang::En { Lang::Fr } else { Lang::En }
 }

@@ -1,7 +1,6 @@
 //! A sheet for tomorrow's house: its measures, the crew's gear and the place's rules on one page to print. It
 //! supports and does not replace a competent person's plan; boxes are never ticked by us.
 
-use super::paper::{Foot, Lines};
 use crate::geometry::{Geometry, p};
 use crate::grade::pieces::Piece;
 use crate::grade::report::Report;
@@ -21,6 +20,7 @@ use crate::studies::along_wall::{Swing, reach_m};
 use crate::texts::say::{self, Reader};
 use crate::texts::{Key, Room as W, Trainer as T};
 use crate::ui::rooms::desk::desk;
+use crate::ui::rooms::paper::{Foot, Lines};
 use crate::ui::rooms::visit;
 use crate::ui::shared::asking;
 use crate::ui::shared::figure::{defs, still};

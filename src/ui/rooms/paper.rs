@@ -1,11 +1,10 @@
 //! What printed pages share: the head, ruled lines, the foot with its caution in both languages and the versions.
 
-use super::handout::other;
 use crate::grade::report::APP_VERSION;
 use crate::physics::PHYSICS_VERSION;
 use crate::rules::RULES_VERSION;
 use crate::scenario::Scenario;
-use crate::texts::{Text, Worded};
+use crate::texts::{Lang, Text, Worded};
 use crate::ui::shared::settings::settings;
 use leptos::prelude::*;
 
@@ -41,4 +40,9 @@ pub fn Foot(caution: Text, set_up: Scenario) -> impl IntoView {
     view! {
         <p class="caution"><b>{caution.words(lang)}</b></p><p class="caution">{caution.words(other(lang))}</p><p class="id">{versions}</p>
     }
+}
+
+/// The other language.
+pub fn other(lang: Lang) -> Lang {
+    if lang == Lang::En { Lang::Fr } else { Lang::En }
 }

@@ -62,8 +62,8 @@ impl Moment {
     fn boots_m(self) -> Result<f64, f64> {
         match self {
             Moment::Climb | Moment::Down => Ok(1.9),
-            Moment::ClipAbove | Moment::ClipBelow => Ok(1.2),
-            Moment::OverPad | Moment::FootDown => Ok(0.9),
+            // Higher up the grab over the edge would be below the ring.
+            Moment::ClipAbove | Moment::ClipBelow | Moment::OverPad | Moment::FootDown => Ok(1.2),
             Moment::StepOn | Moment::Back => Err(0.5),
             Moment::OnRoof => Err(1.8),
         }
@@ -149,6 +149,12 @@ impl Links {
     }
 }
 
+/// Whether a link reaches from a moment to where it would be clipped.
+pub fn reaches(at: Moment, link: Link) -> bool {
+    let alone = Links { a: link, b: Link::Off, slack: false };
+    link == Link::Off || set_up(at, alone, &Scenario::default().place).is_some()
+}
+
 /// The set-up of a slip at a moment; none where the link does not reach to where it is said to be clipped.
 pub fn set_up(at: Moment, links: Links, place: &str) -> Option<Scenario> {
     let mut s = Scenario { place: place.to_owned(), ..Scenario::default() };
@@ -158,6 +164,10 @@ pub fn set_up(at: Moment, links: Links, place: &str) -> Option<Scenario> {
     s.lifeline.slack_m = if links.slack { SLACK_M } else { 0.0 };
     s.lanyard.length_m = LINK_M;
     let first = links.first();
+    let other = if links.a == first { links.b } else { links.a };
+    if other != first && !reaches(at, other) {
+        return None;
+    }
     s.lanyard.clipped = first != Link::Off;
     s.stance = match at.boots_m() {
         Ok(under_m) => Stance::Ladder { standing_height_m: eave_m - under_m },
@@ -228,6 +238,11 @@ mod tests {
             let t = slip(at, links);
             assert_eq!(t.outcome, Outcome::Stopped, "{at:?}");
             assert!(t.free_fall_m < 1.8, "{at:?}: {}", t.free_fall_m);
+            // A bug: in the taught order itself the grab hung low over the edge.
+            let s = set_up(at, links, "on").expect("reaches").set_up().expect("possible");
+            let report = crate::grade::report::Report::of(s, t).expect("known place");
+            let low = report.findings.iter().find(|f| f.code == crate::rules::FindingCode::GrabLow);
+            assert!(low.is_none_or(|f| f.severity > crate::rules::Severity::Minor), "{at:?}: {low:?}");
         }
     }
 

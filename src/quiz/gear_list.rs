@@ -141,6 +141,10 @@ impl Piece {
             return State::Withdrawn;
         }
         let (Some(due), Some(now)) = (self.due_day(), date(today)) else { return State::Unknown };
+        // An inspection of tomorrow is none.
+        if date(&self.inspected).is_some_and(|d| d > now) {
+            return State::Unknown;
+        }
         match (due - now).whole_days() {
             d if d < 0 => State::Overdue,
             d if d <= SOON_DAYS => State::Soon,
@@ -214,6 +218,8 @@ mod tests {
         // What is no day is no inspection.
         let odd = Piece { inspected: "2026-02-30".to_owned(), ..Piece::new("2", PieceKind::Grab) };
         assert_eq!(odd.state(today), State::Unknown);
+        let ahead = Piece { inspected: "2099-01-01".to_owned(), ..odd.clone() };
+        assert_eq!(ahead.state(today), State::Unknown);
         let order: Vec<State> =
             sorted(vec![p.clone(), odd.clone(), Piece { withdrawn: None, ..p.clone() }], today)
                 .iter()

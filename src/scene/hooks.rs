@@ -69,7 +69,8 @@ pub fn joined(j: Joined) -> Lens {
             ring(&mut out, 62.0, 104.0, 15.0);
             out.push(("hk-body ink", "M104 22C112 40 108 62 92 70C76 78 62 72 60 60".to_owned()));
             out.push(("hk-body", "M104 22C112 40 108 62 92 70C76 78 62 72 60 60".to_owned()));
-            out.push(("strap", "M100 0V16".to_owned()));
+            out.push(("strap", "M104 0V14".to_owned()));
+            out.push(("fill", circle(104.0, 19.0, 7.0)));
         }
         Joined::OnRing => {
             hook(&mut out, SHUT, LEVER_HOME);

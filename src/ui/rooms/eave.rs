@@ -5,7 +5,7 @@ use super::pair::Clock;
 use super::visit;
 use crate::geometry::Geometry;
 use crate::grade::report::Report;
-use crate::physics::trace::{EventKind, Trace};
+use crate::physics::trace::{EventKind, Outcome, Trace};
 use crate::practice::eave::*;
 use crate::rules::Severity;
 use crate::scenario::Scenario;
@@ -63,7 +63,6 @@ struct On {
     waits: RwSignal<bool>,
     clock: Clock,
     set_up: Memo<Option<Scenario>>,
-    law: StoredValue<String>,
 }
 
 impl On {
@@ -71,12 +70,17 @@ impl On {
         Moment::ALL[self.at.get().min(Moment::ALL.len() - 1)]
     }
 
-    fn go(self, n: usize) {
+    /// Goes to a moment; the focus stays where it is.
+    fn turn(self, n: usize) {
         self.clock.stop();
         self.at.set(n % Moment::ALL.len());
         self.links.set(Links::right(self.moment_now()));
         self.fall.set(None);
         self.guess.set(None);
+    }
+
+    fn go(self, n: usize) {
+        self.turn(n);
         view::to_view("eave-h");
     }
 
@@ -120,7 +124,6 @@ pub fn Eave() -> impl IntoView {
         waits: RwSignal::new(false),
         clock: Clock::new(),
         set_up: Memo::new(move |_| law.with_value(|p| set_up(Moment::ALL[at.get()], links.get(), p))),
-        law,
     };
     view! {
         <main class="page eave">
@@ -164,11 +167,17 @@ fn Picture(on: On) -> impl IntoView {
                 Some(q) => figure(&q, s, g),
                 None => standing(on.links.get(), s, g),
             };
+            // Before the first one up there is no line, and nobody on the ladder.
+            let empty = !on.begun.get();
+            let all = all
+                .into_iter()
+                .filter(|s| !empty || ["rail", "rung", "shoe"].iter().any(|c| s.class.starts_with(c)))
+                .collect();
             Some(still(all))
         })
     };
     let names = move || {
-        if on.fall.with(Option::is_some) {
+        if on.fall.with(Option::is_some) || !on.begun.get() {
             return None;
         }
         shown.with(|q| {
@@ -204,15 +213,26 @@ fn Picture(on: On) -> impl IntoView {
 #[component]
 fn First(on: On) -> impl IntoView {
     let settings = settings();
+    let locked = RwSignal::new(false);
+    let say = move |_| {
+        if on.first.with_untracked(Option::is_some) {
+            locked.set(true);
+            view::to_view("eave-go");
+        }
+    };
     let told = move || {
+        if !locked.get() {
+            let ready = move || on.first.with(Option::is_some).to_string();
+            return Some(view! { <div class="next"><button type="button" class="main" id="eave-lock" aria-disabled=move || (ready() != "true").to_string() on:click=say>{settings.s(T::EaveLock)}</button></div> }.into_any());
+        }
         on.first.get().map(|f| {
             let fine = f != T::FirstQuick;
             let words = settings.t(if fine { T::FirstFine } else { T::FirstNot });
             view! { <div class="head" role="status">{mark(if fine { Severity::Note } else { Severity::Critical })}<p class="figure-line">{words}</p></div>
-                <div class="next"><button type="button" class="main" id="eave-go" on:click=move |_| { on.begun.set(true); view::to_view("eave-h") }>{settings.s(T::EaveGo)}</button></div> }
+                <div class="next"><button type="button" class="main" id="eave-go" on:click=move |_| { on.begun.set(true); view::to_view("eave-h") }>{settings.s(T::EaveGo)}</button></div> }.into_any()
         })
     };
-    let all = FIRST.map(|f| view! { <label class="pill wide"><input type="radio" name="eave-first" on:change=move |_| on.first.set(Some(f)) /><span>{settings.s(f)}</span></label> });
+    let all = FIRST.map(|f| view! { <label class="pill wide"><input type="radio" name="eave-first" prop:disabled=move || locked.get() on:change=move |_| on.first.set(Some(f)) /><span>{settings.s(f)}</span></label> });
     view! {
         <p class="stem"><strong>{settings.s(T::EaveFirst)}</strong></p>
         <fieldset class="eave-first"><legend class="vh">{settings.s(T::EaveFirst)}</legend>{all}</fieldset>{told}
@@ -232,7 +252,7 @@ fn Clip(on: On) -> impl IntoView {
             let with = move |links: Links| if second { Links { b: l, ..links } } else { Links { a: l, ..links } };
             let is = move || on.links.with(|x| if second { x.b } else { x.a }) == l;
             // What the link does not reach cannot be clipped.
-            let can = move || on.law.with_value(|p| set_up(on.moment(), with(on.links.get()), p)).is_some();
+            let can = move || reaches(on.moment(), l);
             view! { <label class="pill"><input type="radio" name=name prop:checked=is prop:disabled=move || !can() on:change=move |_| on.links.update(|x| *x = with(*x)) />
                 <span>{move || place(settings.reader(), l, second)}</span></label> }
         });
@@ -247,10 +267,10 @@ fn Clip(on: On) -> impl IntoView {
     view! {
         <div class="eave-now"><p class="stem"><strong id="eave-h" tabindex="-1">{where_now}</strong></p>
             <div class="eave-steps">
-                <button type="button" class="step" id="eave-before" aria-label=settings.s(T::EaveBefore) on:click=move |_| on.go(on.at.get_untracked() + Moment::ALL.len() - 1)>"‹"</button>
+                <button type="button" class="step" id="eave-before" aria-label=settings.s(T::EaveBefore) on:click=move |_| on.turn(on.at.get_untracked() + Moment::ALL.len() - 1)>"‹"</button>
                 <input type="range" id="eave-at" min="1" max="9" step="1" aria-label=settings.s(T::EaveName) aria-valuetext=where_now prop:value=move || (on.at.get() + 1).to_string()
-                    on:change=move |ev| { if let Ok(n) = event_target_value(&ev).parse::<usize>() { on.go(n.saturating_sub(1)) } } />
-                <button type="button" class="step" id="eave-next" aria-label=settings.s(T::EaveOn) on:click=move |_| on.go(on.at.get_untracked() + 1)>"›"</button></div></div>
+                    on:change=move |ev| { if let Ok(n) = event_target_value(&ev).parse::<usize>() { on.turn(n.saturating_sub(1)) } } />
+                <button type="button" class="step" id="eave-next" aria-label=settings.s(T::EaveOn) on:click=move |_| on.turn(on.at.get_untracked() + 1)>"›"</button></div></div>
         <div class="eave-links">{chips(false)}{chips(true)}
             <label class="check"><input type="checkbox" id="eave-slack" prop:checked=move || on.links.with(|l| l.slack) on:change=move |ev| { let is = event_target_checked(&ev); on.links.update(|l| l.slack = is) } />{settings.s(T::SlackLine)}</label></div>
         <div class="eave-ask"><fieldset><legend>{settings.s(T::EaveAsk)}</legend><div class="pills">{answers}</div></fieldset>
@@ -282,7 +302,7 @@ fn Told(on: On) -> impl IntoView {
         let fell = r.f(T::EaveFell, &[("free", &len(t.free_fall_m)), ("drop", &len(t.total_fall_m))]);
         let right = Links::right(on.moment());
         let named = |key: T, l: Link, second: bool| format!("{} {}", r.t(key), place(r, l, second));
-        let order = (links != right).then(|| {
+        let order = ((links.a, links.b) != (right.a, right.b)).then(|| {
             r.f(
                 T::EaveOrder,
                 &[("a", &named(T::LinkA, right.a, false)), ("b", &named(T::LinkB, right.b, true))],
@@ -291,7 +311,7 @@ fn Told(on: On) -> impl IntoView {
         // With nobody on the line there is nothing to say of the gear.
         Some(
             view! { <div class="head">{mark(h.severity)}<div class="told-lines"><p class="sentence" id="eave-told" tabindex="-1">{h.sentence}</p>
-                <p class="figure-line">{fell}</p><p class="compare">{beside}</p>{order.map(|t| view! { <p class="figure-line">{t}</p> })}</div></div> }
+                {(t.outcome == Outcome::Stopped).then(|| view! { <p class="figure-line">{fell}</p> })}<p class="compare">{beside}</p>{order.map(|t| view! { <p class="figure-line">{t}</p> })}{links.slack.then(|| view! { <p class="figure-line">{r.t(T::EaveTakeUp)}</p> })}</div></div> }
             .into_any(),
         )
     };

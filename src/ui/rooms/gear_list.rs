@@ -36,44 +36,71 @@ struct Shed {
 }
 
 impl Shed {
-    /// Changes one part and keeps it; one that is not there is put there. None: it is taken out.
-    fn keep(self, id: &str, piece: Option<Piece>) {
-        self.all.update(|all| {
-            match (all.iter().position(|p| p.id == id), &piece) {
-                (Some(i), Some(p)) => all[i] = p.clone(),
-                (None, Some(p)) => all.push(p.clone()),
+    /// Shows a part as it is kept now; none: it is gone.
+    fn show(self, id: &str, piece: Option<Piece>) {
+        let _ = self.all.try_update(|all| {
+            match (all.iter().position(|p| p.id == id), piece) {
+                (Some(i), Some(p)) => all[i] = p,
+                (None, Some(p)) => all.push(p),
                 (Some(i), None) => drop(all.remove(i)),
                 (None, None) => {}
             };
         });
-        let id = id.to_owned();
-        let value = piece.and_then(|p| serde_json::to_value(p).ok());
+    }
+
+    /// Reads everything anew: another tab may have changed it.
+    fn load(self) {
         spawn_local(async move {
-            // Another tab may have changed other parts meanwhile.
-            let edit = |old: Option<String>| {
+            let Some(all) = keep::all(Shelf::Kept).await else { return self.desk.note.set(Note::NotKept) };
+            let list = read(all.iter().find(|(k, _)| k == KEY).map(|(_, t)| t.as_str()));
+            let _ =
+                self.all.try_set(list.into_iter().filter_map(|v| serde_json::from_value(v).ok()).collect());
+        });
+    }
+
+    /// Puts a new part on the list.
+    fn add(self, piece: Piece) {
+        self.show(&piece.id.clone(), Some(piece.clone()));
+        self.write(piece.id.clone(), move |_| serde_json::to_value(&piece).ok());
+    }
+
+    /// Changes the open part: shown at once, and written into what is kept of it, so that what another tab has
+    /// written of the same part stays.
+    fn edit(self, how: impl Fn(&mut Piece) + 'static) {
+        let Some(Some(id)) = self.open.try_get_untracked() else { return };
+        let _ = self.all.try_update(|all| {
+            if let Some(p) = all.iter_mut().find(|p| p.id == id) {
+                how(p);
+            }
+        });
+        self.write(id, move |old| {
+            let mut p: Piece = serde_json::from_value(old?).ok()?;
+            how(&mut p);
+            serde_json::to_value(p).ok()
+        });
+    }
+
+    /// One part in one transaction: `make` sees what is kept of it and gives what is to be kept; none: nothing.
+    fn write(self, id: String, make: impl FnOnce(Option<Value>) -> Option<Value> + 'static) {
+        spawn_local(async move {
+            let key = id.clone();
+            let edit = move |old: Option<String>| {
                 let mut list = read(old.as_deref());
-                let at = list.iter().position(|v| v["id"] == id.as_str());
-                match (at, value) {
+                let at = list.iter().position(|v| v["id"] == key.as_str());
+                let made = make(at.map(|i| list[i].clone()));
+                match (at, made.clone()) {
                     (Some(i), Some(v)) => list[i] = v,
                     (None, Some(v)) => list.push(v),
                     (Some(i), None) => drop(list.remove(i)),
                     (None, None) => {}
                 }
-                (serde_json::to_string(&list).ok(), ())
+                (serde_json::to_string(&list).ok(), made)
             };
-            if keep::change(Shelf::Kept, KEY, edit).await.is_none() {
-                self.desk.note.set(Note::NotKept);
+            match keep::change(Shelf::Kept, KEY, edit).await {
+                Some(made) => self.show(&id, made.and_then(|v| serde_json::from_value(v).ok())),
+                None => self.desk.note.set(Note::NotKept),
             }
         });
-    }
-
-    fn edit(self, how: impl FnOnce(&mut Piece)) {
-        let Some(id) = self.open.get_untracked() else { return };
-        let found = self.all.with_untracked(|all| all.iter().find(|p| p.id == id).cloned());
-        if let Some(mut p) = found {
-            how(&mut p);
-            self.keep(&id, Some(p));
-        }
     }
 }
 
@@ -108,11 +135,8 @@ fn stands(r: Reader, p: &Piece, today: &str) -> (&'static str, String) {
 pub fn GearList() -> impl IntoView {
     let (settings, desk) = (settings(), desk());
     let shed = Shed { all: RwSignal::new(vec![]), open: RwSignal::new(None), desk };
-    spawn_local(async move {
-        let Some(all) = keep::all(Shelf::Kept).await else { return desk.note.set(Note::NotKept) };
-        let list = read(all.iter().find(|(k, _)| k == KEY).map(|(_, t)| t.as_str()));
-        let _ = shed.all.try_set(list.into_iter().filter_map(|v| serde_json::from_value(v).ok()).collect());
-    });
+    shed.load();
+    view::on_window("focus", move || shed.load());
     let today = StoredValue::new(today());
     let rows = move || {
         let r = settings.reader();
@@ -137,7 +161,7 @@ pub fn GearList() -> impl IntoView {
     let add = PieceKind::ALL.map(|kind| {
         let add = move |_| {
             let id = format!("{:.0}-{:.0}", js_sys::Date::now(), js_sys::Math::random() * 1e6);
-            shed.keep(&id, Some(Piece::new(&id, kind)));
+            shed.add(Piece::new(&id, kind));
             shed.open.set(Some(id));
             view::to_view("piece-name");
         };
@@ -180,14 +204,14 @@ fn Form(shed: Shed, id: String, today: String) -> impl IntoView {
                       kind: &'static str,
                       get: fn(&Piece) -> &String,
                       get_mut: fn(&mut Piece) -> &mut String| {
-        view! { <label class="line"><span>{settings.s(k)}</span><input type=kind id=name maxlength="120" autocomplete="off"
+        view! { <label class="line"><span>{settings.s(k)}</span><input type=kind id=name maxlength="60" max="2099-12-31" autocomplete="off"
         prop:value=move || piece.with(|p| p.as_ref().map_or(String::new(), |p| get(p).clone()))
-        on:change=move |ev| { let t = event_target_value(&ev); shed.edit(|p| *get_mut(p) = t) } /></label> }
+        on:input=move |ev| { let t = event_target_value(&ev); shed.edit(move |p| t.clone_into(get_mut(p))) } /></label> }
     };
     let title = move || piece.with(|p| p.as_ref().map(|p| called(settings.reader(), p)));
     let out = StoredValue::new(today);
     let withdraw = Why::ALL.map(|w| {
-        view! { <button type="button" class="withdraw" on:click=move |_| shed.edit(|p| p.withdrawn = Some((out.get_value(), w)))>{settings.s(w.label())}</button> }
+        view! { <button type="button" class="withdraw" on:click=move |_| { let day = out.get_value(); shed.edit(move |p| p.withdrawn = Some((day.clone(), w))); view::to_view("piece-back") }>{settings.s(w.label())}</button> }
     });
     let withdraw = StoredValue::new_local(Some(withdraw));
     let is_out = move || piece.with(|p| p.as_ref().is_some_and(|p| p.withdrawn.is_some()));
@@ -198,6 +222,7 @@ fn Form(shed: Shed, id: String, today: String) -> impl IntoView {
         let ask = r.f(T::ListBackAsk, &[("why", why.unwrap_or_default())]);
         if window().confirm_with_message(&ask).unwrap_or(false) {
             shed.edit(|p| p.withdrawn = None);
+            view::to_view("piece-name");
         }
     };
     let delete = move |_| {
@@ -206,7 +231,8 @@ fn Form(shed: Shed, id: String, today: String) -> impl IntoView {
         let ask = r.f(T::ListDeleteAsk, &[("what", &lower_first(&called(r, &p)))]);
         if window().confirm_with_message(&ask).unwrap_or(false) {
             shed.open.set(None);
-            shed.keep(&p.id, None);
+            shed.show(&p.id, None);
+            shed.write(p.id, |_| None);
             view::to_view("gear-h");
         }
     };

@@ -11,12 +11,12 @@ use crate::scene::harness::{BOX, back, front, ring_at};
 use crate::texts::Gear as T;
 use crate::texts::Room as W;
 use crate::texts::say::{Reader, lower_first};
-use crate::texts::{Key, Stage as S};
+use crate::texts::{Key, Lang, Stage as S};
 use crate::ui::shared::asking;
 use crate::ui::shared::settings::{Settings, settings};
 use crate::ui::shared::signs::mark;
 use crate::ui::shared::view::{self, View};
-use crate::units::{Quantity, Rounding};
+use crate::units::{Quantity, Rounding, Units};
 use crate::worker::questions::FallWorn;
 use leptos::html::Div;
 use leptos::prelude::*;
@@ -78,10 +78,26 @@ fn state(r: Reader, h: &Harness, step: Step) -> String {
             r.colon(),
             leg(1)
         ),
-        Step::Snug => format!("{} cm, {} cm", h.legs[0].slack_cm, h.legs[1].slack_cm),
+        Step::Snug => format!("{}, {}", small(r, h.legs[0].slack_cm), small(r, h.legs[1].slack_cm)),
         Step::Tails => yes(h.tucked, T::Tucked, T::Loose),
         Step::Ring => ring(r, h.ring).to_owned(),
         Step::Other => yes(h.checked, T::DoneYet, T::NotYet),
+    }
+}
+
+/// A few centimetres, or inches to the half above.
+fn small(r: Reader, cm: u32) -> String {
+    match (r.units, r.lang) {
+        (Units::Metric, _) => format!("{cm}\u{a0}cm"),
+        (Units::FeetPounds, lang) => {
+            let halves = (f64::from(cm) / 2.54 * 2.0).ceil();
+            let number = format!("{}", halves / 2.0);
+            if lang == Lang::En {
+                format!("{number}\u{a0}in")
+            } else {
+                format!("{}\u{a0}po", number.replace('.', ","))
+            }
+        }
     }
 }
 
@@ -343,7 +359,7 @@ fn Figures(d: Dress) -> impl IntoView {
             <svg class="dress-figure from-front" viewBox=view_box preserveAspectRatio="xMidYMid meet" role="img" aria-label=words>
                 {move || paths(front(&d.shown()))}
                 {grip(Grip::Chest, (0.0, 182.0), 26.0)}{grip(Grip::Twist, (38.0, 136.0), 20.0)}{grip(Grip::Tails, (-44.0, 254.0), 22.0)}
-                {grip(Grip::Leg(1), (-36.0, 352.0), 34.0)}{grip(Grip::Leg(0), (36.0, 352.0), 34.0)}
+                {grip(Grip::Leg(1), (-36.0, 340.0), 34.0)}{grip(Grip::Leg(0), (36.0, 340.0), 34.0)}
                 <text class="dress-side" x="-136" y="562">{settings.s(T::Front)}</text>
             </svg>
             <svg class="dress-figure from-back" viewBox=view_box preserveAspectRatio="xMidYMid meet" aria-hidden="true">
@@ -380,8 +396,11 @@ fn Card(d: Dress) -> impl IntoView {
     let settings = settings();
     let slack = move |i: usize, what: T| {
         let cm = move || d.worn.with(|h| h.legs[i].slack_cm);
-        let words =
-            move || settings.reader().f(T::SlackOf, &[("what", settings.t(what)), ("cm", &cm().to_string())]);
+        let words = move || {
+            settings
+                .reader()
+                .f(T::SlackOf, &[("what", settings.t(what)), ("cm", &small(settings.reader(), cm()))])
+        };
         let by = move |n: i32| {
             d.worn.update(|h| {
                 h.legs[i].slack_cm = h.legs[i].slack_cm.saturating_add_signed(n).min(MOST_CM);
@@ -480,7 +499,7 @@ fn Own(d: Dress, let_go: Callback<()>) -> impl IntoView {
         view::to_view("another-h");
     };
     view! {
-        <div class="dress-foot"><div class="told-lines"><p class="stem wide-only" id="harness-lead" tabindex="-1">{settings.s(T::HarnessLead)}</p><p class="figure-line wide-only">{settings.s(T::ReadyToTry)}</p></div>
+        <div class="dress-foot"><p class="figure-line phone-only">{settings.s(T::HarnessShort)}</p><div class="told-lines"><p class="stem wide-only" id="harness-lead" tabindex="-1">{settings.s(T::HarnessLead)}</p><p class="figure-line wide-only">{settings.s(T::ReadyToTry)}</p></div>
             <div class="next"><button type="button" id="another" on:click=another>{settings.s(T::Another)}</button>
                 <button type="button" class="main play" id="let-go-in-it" on:click=move |_| let_go.run(())>{settings.s(T::LetGo)}</button></div>
             <details class="guide"><summary>{settings.s(S::Why)}</summary><p class="hint">{settings.s(T::Caution)}" "{settings.s(T::FindPart)}</p><p class="hint">{settings.s(T::HarnessNote)}</p><p class="source">{settings.s(T::HarnessSources)}</p></details></div>
@@ -621,7 +640,7 @@ fn Told(d: Dress, falls: RwSignal<Option<(Arc<Trace>, Arc<Trace>)>>, clock: Cloc
                 <button type="button" id="slow" on:click=move |_| if clock.runs.get_untracked() { clock.stop() } else { clock.play() }>
                     {move || if clock.runs.get() { settings.t(Key::Pause) } else { settings.t(S::Slow) }}</button>
                 <button type="button" id="harness-why" aria-expanded=move || more.get().to_string() on:click=move |_| more.update(|m| *m = !*m)>{settings.s(S::Why)}</button>
-                <button type="button" class="main" id="put-right" on:click=back>{settings.s(T::PutRight)}</button></div></div>
+                <button type="button" class="main" id="put-right" on:click=back>{move || settings.t(if d.worn.get().faults().is_empty() { T::HooksAgain } else { T::PutRight })}</button></div></div>
     }
 }
 
@@ -643,6 +662,7 @@ fn findings(settings: Settings, h: &Harness, x: &Trace, y: &Trace) -> impl IntoV
     } else {
         r.t(faults[0].does()).to_owned()
     };
+    let stays = b.rest_rad > core::f64::consts::FRAC_PI_2;
     let head_down = b.worst_rad > core::f64::consts::FRAC_PI_2;
     let severity = if b.can_slip_out {
         Severity::Critical
@@ -653,7 +673,7 @@ fn findings(settings: Settings, h: &Harness, x: &Trace, y: &Trace) -> impl IntoV
     let does = faults.first().map(|f| r.t(f.does()));
     view! {
         <div class="head">{mark(severity)}<div class="told-lines"><p class="sentence" id="harness-told" tabindex="-1">{sentence.clone()}</p>
-            {head_down.then(|| view! { <p class="figure-line">{r.t(T::ComesDown)}</p> })}
+            {head_down.then(|| view! { <p class="figure-line">{r.t(if stays { T::StaysDown } else { T::ComesDown })}</p> })}
             {does.filter(|t| *t != sentence).map(|t| view! { <p class="figure-line">{t}</p> })}
             {left.map(|t| view! { <p class="compare">{t}</p> })}</div></div>
     }

@@ -126,14 +126,15 @@ fn Choose(on: On) -> impl IntoView {
         let r = settings.reader();
         let n = |f: f64, how| r.q(Quantity::Force, f, how);
         let pull = on.pull_n.get().map_or("—".to_owned(), |f| n(f, Rounding::Up));
-        let words = match wrong.strength_n() {
-            Some([old, new]) => r.f(
-                T::HooksPull,
-                &[("pull", &pull), ("old", &n(old, Rounding::Down)), ("new", &n(new, Rounding::Down))],
-            ),
-            None => r.f(T::HooksNone, &[("pull", &pull)]),
-        };
         let fine = on.chosen.with(|c| c.last().is_some_and(|j| j.is_right()));
+        let what = r.f(if fine { T::HooksOther } else { T::HooksThis }, &[("what", r.t(wrong.label()))]);
+        let words = match wrong.strength_n() {
+            Some([old, new]) => {
+                let (old, new) = (n(old, Rounding::Down), n(new, Rounding::Down));
+                r.f(T::HooksPull, &[("what", &what), ("pull", &pull), ("old", &old), ("new", &new)])
+            }
+            None => r.f(T::HooksNone, &[("what", &what), ("pull", &pull)]),
+        };
         let next = move |_| {
             on.told.set(false);
             on.ordering.set(on.chosen.with_untracked(Vec::len) == PAIRS.len());
@@ -144,7 +145,7 @@ fn Choose(on: On) -> impl IntoView {
             });
         };
         Some(view! {
-            <div class="head">{mark(if fine { Severity::Good } else { Severity::Major })}<div class="told-lines"><p class="sentence" id="hooks-told" tabindex="-1">{r.t(wrong.label())}{r.colon()}{words}</p></div></div>
+            <div class="head">{mark(if fine { Severity::Good } else { Severity::Major })}<div class="told-lines"><p class="sentence" id="hooks-told" tabindex="-1">{words}</p></div></div>
             <div class="next"><button type="button" class="main" id="hooks-next" on:click=next>{r.t(T::EaveOn)}</button></div>
         })
     };
@@ -180,6 +181,10 @@ fn Order(on: On) -> impl IntoView {
                     let r = settings.reader_now();
                     if Act::ALL.get(next) == Some(&a) {
                         on.done.update(|d| d.push(a));
+                        on.told.set(false);
+                        if on.done.with_untracked(Vec::len) == Act::ALL.len() {
+                            view::to_view("hooks-done");
+                        }
                         visit.said.set(format!("{}. {}", next + 1, r.t(a.label())));
                     } else {
                         visit.said.set(r.t(T::HooksLater).to_owned());
@@ -206,7 +211,7 @@ fn Order(on: On) -> impl IntoView {
         if on.done.with(Vec::len) == Act::ALL.len() {
             let n = on.chosen.with(|c| c.iter().filter(|j| j.is_right()).count());
             let score = r.f(T::HooksScore, &[("n", &n.to_string()), ("all", &PAIRS.len().to_string())]);
-            return view! { <p class="sentence" role="status">{r.t(T::HooksDone)}" "{score}</p>
+            return view! { <p class="sentence" id="hooks-done" tabindex="-1">{r.t(T::HooksDone)}" "{score}</p>
                 <div class="next"><button type="button" class="main" id="hooks-again" on:click=move |_| { on.begin(); view::to_view("hooks-ask") }>{r.t(T::HooksAgain)}</button></div> }.into_any();
         }
         let late = on.told.get().then(|| r.t(T::HooksLater));

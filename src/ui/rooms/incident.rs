@@ -16,7 +16,7 @@ use crate::units::{Quantity, Rounding};
 use crate::worker::questions::Fall;
 use leptos::prelude::*;
 
-/// Kept for this tab under this name.
+/// Kept on the device under this name.
 const KEY: &str = store::INCIDENT;
 /// What is written, in order: its text, its identifier, and how many ruled lines it has on paper where it is empty.
 const FIELDS: [(T, &str, usize); 8] = [
@@ -37,13 +37,15 @@ const OUT: [PieceKind; 5] =
 #[component]
 pub fn Incident() -> impl IntoView {
     let (visit, settings) = (visit(), settings());
-    let kept: Vec<String> = store::kept_here(KEY).unwrap_or_default();
+    let (kept, was_filled): (Vec<String>, bool) = store::kept_text(KEY).unwrap_or_default();
     let texts = RwSignal::new(
         (0..FIELDS.len()).map(|i| kept.get(i).cloned().unwrap_or_default()).collect::<Vec<_>>(),
     );
-    Effect::new(move |_| store::keep_here(KEY, &texts.get()));
+    let filled = RwSignal::new(was_filled);
+    let unkept = RwSignal::new(false);
+    Effect::new(move |_| unkept.set(!store::keep_text(KEY, &(texts.get(), filled.get()))));
     let computed = RwSignal::new(None::<Report>);
-    let fill = move |_| {
+    let fill = move || {
         let Ok(s) = visit.set_up.with_untracked(|s| s.set_up()) else { return };
         asking::ask(Fall(s.clone()), move |answer| {
             if let Ok(t) = answer
@@ -53,6 +55,17 @@ pub fn Incident() -> impl IntoView {
             }
         });
     };
+    if was_filled {
+        fill();
+    }
+    let clear = move |_| {
+        if window().confirm_with_message(settings.reader_now().t(T::NoteClearAsk)).unwrap_or(false) {
+            texts.update(|t| t.iter_mut().for_each(String::clear));
+            filled.set(false);
+            computed.set(None);
+            view::to_view("note-h");
+        }
+    };
     let told = move || {
         computed.with(|c| {
             let rep = c.as_ref()?;
@@ -61,7 +74,8 @@ pub fn Incident() -> impl IntoView {
             let mut all = vec![say::headline(r, rep).sentence];
             all.push(r.f(T::EaveFell, &[("free", &len(t.free_fall_m)), ("drop", &len(t.total_fall_m))]));
             if t.outcome == Outcome::Stopped {
-                all.push(r.q(Quantity::Force, t.peak_force_n, Rounding::Up));
+                let force = r.q(Quantity::Force, t.peak_force_n, Rounding::Up);
+                all.push(r.f(T::NoteForce, &[("force", &force)]));
             }
             Some(all.join(" · "))
         })
@@ -101,11 +115,13 @@ pub fn Incident() -> impl IntoView {
         <main class="page incident">
             <section><h2 id="note-h" tabindex="-1">{settings.s(T::NoteName)}</h2><p class="lead">{settings.s(T::NoteLead)}</p></section>
             <section class="card">{fields}
-                <div class="row buttons"><button type="button" id="note-fill" on:click=fill>{settings.s(T::NoteFrom)}</button></div>
+                <div class="row buttons"><button type="button" id="note-fill" on:click=move |_| { filled.set(true); fill() }>{settings.s(T::NoteFrom)}</button></div>
                 {move || told().map(|t| view! { <p class="hint" role="status" id="note-facts"><strong>{settings.s(T::NoteComputed)}{settings.reader().colon()}</strong>{t}</p> })}
-                <p class="hint">{settings.s(T::NoteNot)}</p>
+                <p class="hint">{settings.s(T::NoteNot)}" "{settings.s(T::NoteHere)}</p>
+                <div role="alert">{move || unkept.get().then(|| view! { <p class="problems">{settings.t(crate::texts::Trainer::NotKept)}</p> })}</div>
                 <div class="row buttons"><button type="button" class="main" id="print" on:click=move |_| { let _ = window().print(); }>{settings.s(W::Print)}</button>
-                    <button type="button" id="note-list" on:click=move |_| view::go(View::GearList)>{settings.s(T::ListName)}</button></div></section>
+                    <button type="button" id="note-list" on:click=move |_| view::go(View::GearList)>{settings.s(T::ListName)}</button>
+                    <button type="button" class="plain" id="note-clear" on:click=clear>{settings.s(T::NoteClear)}</button></div></section>
             {paper}
         </main>
     }

@@ -448,7 +448,7 @@ async fn hooks_are_chosen_and_then_hooked_up() -> Res {
         .await?;
     }
     page.wait_text(".hooks-strip", "That is the order.").await?;
-    page.wait_text(".hooks-strip", "of 6 that hold").await?;
+    page.wait_text(".hooks-strip", "Of your 6 choices").await?;
     finish(page).await
 }
 

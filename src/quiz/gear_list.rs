@@ -7,10 +7,7 @@ use serde::{Deserialize, Serialize};
 /// Number of the list's format.
 pub const GEAR_SCHEMA: u32 = 1;
 /// So many days before it is due a part is told.
-pub const SOON_DAYS: i64 = 30;
-/// Longest that a competent person's inspection is taken to hold, days: a year. Places and makers differ, and may
-/// ask for less (common practice; from memory: ANSI/ASSP Z359.2 and CSA Z259 makers' instructions).
-pub const HOLDS_DAYS: i64 = 365;
+pub const SOON_DAYS: i64 = 7;
 
 /// What it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -90,7 +87,10 @@ pub struct Piece {
     /// By whom.
     #[serde(default)]
     pub by: String,
-    /// Day on which it is to be inspected again; empty: a year after the last.
+    /// Who has it.
+    #[serde(default)]
+    pub holder: String,
+    /// Day on which it is to be inspected again. The interval is the maker's or the company's: none is set here.
     #[serde(default)]
     pub due: String,
     /// Withdrawn: the day and why.
@@ -103,10 +103,12 @@ pub struct Piece {
 pub enum State {
     /// Its inspection is past due.
     Overdue,
-    /// Never inspected, or nobody wrote it down.
-    Unknown,
     /// Due within [`SOON_DAYS`].
     Soon,
+    /// Never inspected, or nobody wrote it down.
+    Unknown,
+    /// Inspected, but nobody wrote down when it is due again.
+    NoDue,
     /// In use, not due.
     InUse,
     /// Withdrawn.
@@ -125,14 +127,23 @@ impl Piece {
             made: String::new(),
             inspected: String::new(),
             by: String::new(),
+            holder: String::new(),
             due: String::new(),
             withdrawn: None,
         }
     }
 
-    /// The day on which it is due; none where no inspection is known.
+    /// The day on which it is due; none where nobody said.
     pub fn due_day(&self) -> Option<time::Date> {
-        date(&self.due).or_else(|| date(&self.inspected)?.checked_add(time::Duration::days(HOLDS_DAYS)))
+        date(&self.due)
+    }
+
+    /// Was inspected on a day; a due day that it has passed by then is over.
+    pub fn inspect(&mut self, today: &str) {
+        today.clone_into(&mut self.inspected);
+        if self.due.as_str() <= today {
+            self.due.clear();
+        }
     }
 
     /// How it stands on a day (ISO).
@@ -140,15 +151,15 @@ impl Piece {
         if self.withdrawn.is_some() {
             return State::Withdrawn;
         }
-        let (Some(due), Some(now)) = (self.due_day(), date(today)) else { return State::Unknown };
-        // An inspection of tomorrow is none.
-        if date(&self.inspected).is_some_and(|d| d > now) {
-            return State::Unknown;
+        let Some(now) = date(today) else { return State::Unknown };
+        if let Some(days) = self.due_day().map(|d| (d - now).whole_days()).filter(|d| *d <= SOON_DAYS) {
+            return if days < 0 { State::Overdue } else { State::Soon };
         }
-        match (due - now).whole_days() {
-            d if d < 0 => State::Overdue,
-            d if d <= SOON_DAYS => State::Soon,
-            _ => State::InUse,
+        // An inspection of tomorrow is none.
+        match (date(&self.inspected).filter(|d| *d <= now), self.due_day()) {
+            (None, _) => State::Unknown,
+            (Some(_), None) => State::NoDue,
+            (Some(_), Some(_)) => State::InUse,
         }
     }
 }
@@ -163,13 +174,14 @@ pub fn sorted(mut all: Vec<Piece>, today: &str) -> Vec<Piece> {
 }
 
 /// Headings of the CSV file, in English and French.
-const HEADS: [(&str, &str); 9] = [
+const HEADS: [(&str, &str); 10] = [
     ("kind", "sorte"),
     ("name", "nom"),
     ("serial", "numéro"),
     ("made", "fabriqué"),
     ("inspected", "inspecté"),
     ("by", "par"),
+    ("with", "chez"),
     ("due", "échéance"),
     ("withdrawn", "retiré"),
     ("why", "motif"),
@@ -190,6 +202,7 @@ pub fn gear_csv(all: &[Piece], french: bool) -> String {
             p.made.clone(),
             p.inspected.clone(),
             p.by.clone(),
+            p.holder.clone(),
             due,
             day,
             why,
@@ -202,29 +215,31 @@ pub fn gear_csv(all: &[Piece], french: bool) -> String {
 mod tests {
     use super::*;
 
-    /// By the calendar: a year after 2025-12-20 is 2026-12-20, 23 days after 2026-11-27; a day given comes before it.
+    /// By the calendar: 2026-12-04 is seven days after 2026-11-27, 2026-12-05 is eight.
     #[test]
     fn a_part_is_told_before_it_is_due() {
         let mut p = Piece::new("1", PieceKind::Harness);
         let today = "2026-11-27";
         assert_eq!(p.state(today), State::Unknown);
         p.inspected = "2025-12-20".to_owned();
-        assert_eq!((p.state(today), p.state("2026-12-21")), (State::Soon, State::Overdue));
-        assert_eq!(p.state("2026-11-19"), State::InUse);
-        p.due = "2026-11-26".to_owned();
-        assert_eq!(p.state(today), State::Overdue);
+        assert_eq!(p.state(today), State::NoDue);
+        p.due = "2026-12-05".to_owned();
+        assert_eq!((p.state(today), p.state("2026-11-28")), (State::InUse, State::Soon));
+        assert_eq!((p.state("2026-12-05"), p.state("2026-12-06")), (State::Soon, State::Overdue));
+        // Inspected, a day that is past is due no more; one to come stays.
+        p.inspect(today);
+        assert_eq!((p.due.as_str(), p.state(today)), ("2026-12-05", State::InUse));
+        p.inspect("2026-12-06");
+        assert_eq!((p.due.as_str(), p.state("2026-12-06")), ("", State::NoDue));
         p.withdrawn = Some((today.to_owned(), Why::Fall));
         assert_eq!(p.state(today), State::Withdrawn);
-        // What is no day is no inspection.
+        // What is no day is no inspection, and neither is one to come.
         let odd = Piece { inspected: "2026-02-30".to_owned(), ..Piece::new("2", PieceKind::Grab) };
         assert_eq!(odd.state(today), State::Unknown);
         let ahead = Piece { inspected: "2099-01-01".to_owned(), ..odd.clone() };
         assert_eq!(ahead.state(today), State::Unknown);
-        let order: Vec<State> =
-            sorted(vec![p.clone(), odd.clone(), Piece { withdrawn: None, ..p.clone() }], today)
-                .iter()
-                .map(|p| p.state(today))
-                .collect();
+        let late = Piece { due: "2026-11-26".to_owned(), ..odd.clone() };
+        let order: Vec<State> = sorted(vec![p, odd, late], today).iter().map(|p| p.state(today)).collect();
         assert_eq!(order, [State::Overdue, State::Unknown, State::Withdrawn]);
     }
 
@@ -233,10 +248,11 @@ mod tests {
         let mut p = Piece::new("1", PieceKind::Lanyard);
         (p.name, p.serial, p.inspected) = ("=Blue".to_owned(), "A,7".to_owned(), "2026-04-02".to_owned());
         p.withdrawn = Some(("2026-06-01".to_owned(), Why::Fall));
+        (p.due, p.holder) = ("2027-04-02".to_owned(), "Tad Quill".to_owned());
         assert_eq!(
             gear_csv(&[p.clone()], false),
-            "\u{feff}kind,name,serial,made,inspected,by,due,withdrawn,why\r\n\
-             lanyard,'=Blue,\"A,7\",,2026-04-02,,2027-04-02,2026-06-01,fall\r\n"
+            "\u{feff}kind,name,serial,made,inspected,by,with,due,withdrawn,why\r\n\
+             lanyard,'=Blue,\"A,7\",,2026-04-02,,Tad Quill,2027-04-02,2026-06-01,fall\r\n"
         );
         // A part kept by an earlier version, with less in it, reads.
         let old = r#"{"id":"7","gear_schema":1,"kind":"grab"}"#;

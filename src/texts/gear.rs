@@ -131,7 +131,9 @@ words! {
     ListMade, "Made on", "Fabriqué le";
     ListInspected, "Last inspection", "Dernière inspection";
     ListBy, "Inspected by", "Inspecté par";
-    ListDue, "Due again (empty: a year later)", "Échéance (vide : un an après)";
+    ListDue, "Due again: the maker’s or the company’s day", "À revoir : le jour du fabricant ou de l’entreprise";
+    ListWith, "With whom", "Chez qui";
+    ListToday, "Inspected today", "Inspecté aujourd’hui";
     ListOpen, "Open {what}", "Ouvrir {what}";
     ListShut, "Done", "Terminé";
     ListWithdraw, "Withdraw it", "La retirer";
@@ -141,8 +143,9 @@ words! {
     ListDeleteAsk, "Delete {what} from the list?", "Effacer {what} de la liste?";
     ListCsv, "Save as CSV", "Enregistrer en CSV";
     ListState, "How it stands", "État";
-    ListNote, "A year between inspections by a competent person: common practice (from memory: ANSI/ASSP Z359.2, CSA Z259); your place and the maker may ask for less. Besides that, look it over before each use: 29 CFR 1926.502(d)(21) (read in a summary). What has stopped a fall goes out of service: 29 CFR 1926.502(d)(19) (read in a summary).", "Un an entre les inspections par une personne compétente : pratique courante (de mémoire : ANSI/ASSP Z359.2, CSA Z259); votre province ou le fabricant peuvent demander moins. De plus, vérifier avant chaque usage : 29 CFR 1926.502(d)(21) (lu dans un résumé). Ce qui a arrêté une chute sort du service : 29 CFR 1926.502(d)(19) (lu dans un résumé).";
+    ListNote, "How often is for the maker and the company to say: none is set here. Besides that, look it over before each use: 29 CFR 1926.502(d)(21) (read in a summary). What has stopped a fall goes out of service: 29 CFR 1926.502(d)(19) (read in a summary). A fall played here withdraws nothing; what was withdrawn stays on the list.", "La fréquence revient au fabricant et à l’entreprise : aucune n’est fixée ici. De plus, vérifier avant chaque usage : 29 CFR 1926.502(d)(21) (lu dans un résumé). Ce qui a arrêté une chute sort du service : 29 CFR 1926.502(d)(19) (lu dans un résumé). Une chute jouée ici ne retire rien; ce qui a été retiré reste sur la liste.";
     StateOverdue, "overdue", "en retard";
+    StateNoDue, "inspected, no due day written", "inspecté, sans date de révision";
     StateUnknown, "no inspection known", "aucune inspection connue";
     StateSoon, "due {day}", "échéance {day}";
     StateInUse, "in use until {day}", "en service jusqu’au {day}";
@@ -291,7 +294,7 @@ texts! {
 texts! {
     /// Why it was withdrawn.
     Why::label;
-    Fall, "stopped a fall", "a arrêté une chute";
+    Fall, "stopped a real fall", "a arrêté une vraie chute";
     Damage, "damaged", "abîmée";
     Label, "label cannot be read", "étiquette illisible";
     Age, "past its age", "trop vieille";

@@ -121,6 +121,7 @@ fn stands(r: Reader, p: &Piece, today: &str) -> (&'static str, String) {
     match (p.state(today), &p.withdrawn) {
         (State::Overdue, _) => ("▲", r.t(T::StateOverdue).to_owned()),
         (State::Unknown, _) => ("?", r.t(T::StateUnknown).to_owned()),
+        (State::NoDue, _) => ("?", r.t(T::StateNoDue).to_owned()),
         (State::Soon, _) => ("△", r.f(T::StateSoon, &[("day", &due)])),
         (State::InUse, _) => ("●", r.f(T::StateInUse, &[("day", &due)])),
         (State::Withdrawn, w) => {
@@ -154,9 +155,9 @@ pub fn GearList() -> impl IntoView {
                 view::to_view("piece-name");
             };
             view! { <tr><th scope="row"><button type="button" class="plain" aria-label=label on:click=open>{name}</button></th>
-                <td><b aria-hidden="true">{shape}</b>" "{words}</td><td>{p.inspected.clone()}</td><td>{p.by.clone()}</td></tr> }
+                <td><b aria-hidden="true">{shape}</b>" "{words}</td><td>{p.inspected.clone()}</td><td>{p.holder.clone()}</td></tr> }
         }).collect_view();
-        view! { <table class="analysis gear-rows"><thead><tr><th scope="col">{r.t(T::ListKind)}</th><th scope="col">{r.t(T::ListState)}</th><th scope="col">{r.t(T::ListInspected)}</th><th scope="col">{r.t(T::ListBy)}</th></tr></thead><tbody>{rows}</tbody></table> }.into_any()
+        view! { <table class="analysis gear-rows"><thead><tr><th scope="col">{r.t(T::ListKind)}</th><th scope="col">{r.t(T::ListState)}</th><th scope="col">{r.t(T::ListInspected)}</th><th scope="col">{r.t(T::ListWith)}</th></tr></thead><tbody>{rows}</tbody></table> }.into_any()
     };
     let add = PieceKind::ALL.map(|kind| {
         let add = move |_| {
@@ -244,11 +245,13 @@ fn Form(shed: Shed, id: String, today: String) -> impl IntoView {
             {field(T::ListMade, "piece-made", "date", |p| &p.made, |p| &mut p.made)}
             {field(T::ListInspected, "piece-inspected", "date", |p| &p.inspected, |p| &mut p.inspected)}
             {field(T::ListBy, "piece-by", "text", |p| &p.by, |p| &mut p.by)}
+            {field(T::ListWith, "piece-with", "text", |p| &p.holder, |p| &mut p.holder)}
             {field(T::ListDue, "piece-due", "date", |p| &p.due, |p| &mut p.due)}</div>
             <div hidden=is_out><p><strong>{settings.s(T::ListWithdraw)}</strong></p><div class="row buttons">{withdraw.try_update_value(Option::take).flatten()}</div></div>
             <Show when=is_out><button type="button" id="piece-back" on:click=back>{settings.s(T::ListBack)}</button></Show>
-            <div class="row buttons"><button type="button" class="main" id="piece-shut" on:click=move |_| { shed.open.set(None); view::to_view("gear-h") }>{settings.s(T::ListShut)}</button>
-                <button type="button" class="plain" id="piece-delete" on:click=delete>{settings.s(T::ListDelete)}</button></div>
+            <div class="row buttons"><button type="button" id="piece-today" on:click=move |_| { let day = out.get_value(); shed.edit(move |p| p.inspect(&day)) }>{settings.s(T::ListToday)}</button>
+                <button type="button" class="main" id="piece-shut" on:click=move |_| { shed.open.set(None); view::to_view("gear-h") }>{settings.s(T::ListShut)}</button>
+                <button type="button" class="plain" id="piece-delete" hidden=is_out on:click=delete>{settings.s(T::ListDelete)}</button></div>
         </section>
     }
 }

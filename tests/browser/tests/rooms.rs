@@ -465,7 +465,7 @@ async fn the_gear_list_and_the_note_keep_what_is_written() -> Res {
         )
     };
     page.js(&put("piece-name", "Blue 3", "input")).await?;
-    page.js(&put("piece-inspected", "2019-04-02", "input")).await?;
+    page.js(&put("piece-due", "2019-04-02", "input")).await?;
     page.wait_text(".gear-rows", "overdue").await?;
     tokio::time::sleep(std::time::Duration::from_millis(400)).await;
     page.driver.refresh().await?;
@@ -473,7 +473,7 @@ async fn the_gear_list_and_the_note_keep_what_is_written() -> Res {
     page.click(".gear-rows button").await?;
     page.wait(".withdraw").await?;
     page.js("document.querySelector('.withdraw').click()").await?;
-    page.wait_text(".gear-rows", "stopped a fall").await?;
+    page.wait_text(".gear-rows", "stopped a real fall").await?;
     // A bug: leaving with a field in hand ended the page.
     page.driver.find(By::Css("#piece-serial")).await?.send_keys("A 7").await?;
     page.js("location.hash = '#incident'").await?;

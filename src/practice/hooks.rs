@@ -119,13 +119,13 @@ impl Act {
 mod tests {
     use super::*;
     use crate::physics::simulate;
-    use crate::practice::harness::case;
+    use crate::scenario::Scenario;
 
     /// By the published figures: the pull of a usual fall with an absorber (EN 355 and the rules here keep it under
     /// 6 kN) is a quarter of what a hook bears along, over what an old gate bears, and under what a new one does.
     #[test]
     fn a_usual_fall_is_too_much_for_an_old_gate_alone() {
-        let pull_n = simulate(&case("on").set_up().expect("possible")).peak_force_n;
+        let pull_n = simulate(&Scenario::default().set_up().expect("possible")).peak_force_n;
         assert!((2_000.0..6_000.0).contains(&pull_n));
         for [right, wrong] in PAIRS {
             assert!(!right.is_over(pull_n) && wrong.is_over(pull_n), "{right:?} {wrong:?}");

@@ -2,9 +2,9 @@
 
 use super::bar::RoomBar;
 use super::visit;
-use crate::practice::harness::case;
 use crate::practice::hooks::{Act, Joined, PAIRS, drawn};
 use crate::rules::Severity;
+use crate::scenario::Scenario;
 use crate::scene::hooks::joined;
 use crate::texts::Gear as T;
 use crate::texts::Room as W;
@@ -76,7 +76,8 @@ pub fn Hooks() -> impl IntoView {
         pull_n: RwSignal::new(None),
     };
     on.begin();
-    if let Ok(s) = case(&visit.set_up.with_untracked(|s| s.place.clone())).set_up() {
+    let usual = Scenario { place: visit.set_up.with_untracked(|s| s.place.clone()), ..Scenario::default() };
+    if let Ok(s) = usual.set_up() {
         asking::ask(Fall(s), move |t| {
             if let Ok(t) = t
                 && t.is_sound()

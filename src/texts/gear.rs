@@ -132,6 +132,7 @@ words! {
     ListInspected, "Last inspection", "Dernière inspection";
     ListBy, "Inspected by", "Inspecté par";
     ListDue, "Due again: the maker’s or the company’s day", "À revoir : le jour du fabricant ou de l’entreprise";
+    ListPrint, "A list, not an inspection: what is on it is what somebody wrote down.", "Une liste, pas une inspection : elle dit ce que quelqu’un y a écrit.";
     ListWith, "With whom", "Chez qui";
     ListToday, "Inspected today", "Inspecté aujourd’hui";
     ListOpen, "Open {what}", "Ouvrir {what}";

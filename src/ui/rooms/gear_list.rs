@@ -2,12 +2,14 @@
 
 use super::desk::{Desk, Note, desk, local};
 use super::keep::{self, Shelf};
+use super::paper::{Foot, Head};
 use super::quiz::Notes;
 use super::sheet::download;
+use super::visit;
 use crate::quiz::gear_list::{Piece, PieceKind, State, Why, sorted};
 use crate::texts::Gear as T;
 use crate::texts::say::{Reader, lower_first};
-use crate::texts::{Lang, Room as W, Trainer};
+use crate::texts::{Lang, Room as W, Text, Trainer};
 use crate::ui::shared::asking;
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::view::{self, View};
@@ -188,7 +190,34 @@ pub fn GearList() -> impl IntoView {
                     <button type="button" id="gear-csv" on:click=csv>{settings.s(T::ListCsv)}</button>
                     <button type="button" id="to-trainer" on:click=move |_| view::go(View::Trainer)>{settings.s(Trainer::BackToTrainer)}</button></div>
                 <p class="hint">{settings.s(T::ListNote)}</p></section>
+            <Page shed=shed today=today.get_value() />
         </main>
+    }
+}
+
+/// The list as it is printed.
+#[component]
+fn Page(shed: Shed, today: String) -> impl IntoView {
+    let (visit, settings) = (visit(), settings());
+    move || {
+        let r = settings.reader();
+        let rows = sorted(shed.all.get(), &today)
+            .into_iter()
+            .map(|p| {
+                let (shape, words) = stands(r, &p, &today);
+                view! { <tr><td><b>{r.t(p.kind.label())}" "{p.name.clone()}</b></td><td>{p.serial.clone()}</td><td>{shape}" "{words}</td>
+                    <td>{p.inspected.clone()}</td><td>{p.by.clone()}</td><td>{p.holder.clone()}</td></tr> }
+            })
+            .collect_view();
+        let heads = [T::ListKind, T::ListSerial, T::ListState, T::ListInspected, T::ListBy, T::ListWith]
+            .map(|k| view! { <th>{r.t(k)}</th> });
+        view! {
+            <section class="sheet paper" aria-hidden="true">
+                <Head over="Shortfall".to_owned() title=r.t(T::ListName).to_owned() right=today.clone() under=String::new() />
+                <table><thead><tr>{heads}</tr></thead><tbody>{rows}</tbody></table>
+                <Foot caution=Text::of(T::ListPrint) set_up=visit.set_up.get() />
+            </section>
+        }
     }
 }
 

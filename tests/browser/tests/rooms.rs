@@ -474,6 +474,21 @@ async fn the_gear_list_and_the_note_keep_what_is_written() -> Res {
     page.wait(".withdraw").await?;
     page.js("document.querySelector('.withdraw').click()").await?;
     page.wait_text(".gear-rows", "stopped a real fall").await?;
+    // A bug: the printed list was an empty page.
+    assert!(
+        page.js("return document.querySelector('.gear-list .sheet tbody').textContent")
+            .await?
+            .to_string()
+            .contains("Blue 3")
+    );
+    page.cdp("Emulation.setEmulatedMedia", json!({ "media": "print" })).await?;
+    assert!(
+        page.js("return document.querySelector('.gear-list .sheet tbody').getClientRects().length")
+            .await?
+            .as_u64()
+            > Some(0)
+    );
+    page.cdp("Emulation.setEmulatedMedia", json!({ "media": "" })).await?;
     // A bug: leaving with a field in hand ended the page.
     page.driver.find(By::Css("#piece-serial")).await?.send_keys("A 7").await?;
     page.js("location.hash = '#incident'").await?;

@@ -243,7 +243,7 @@ pub fn Panel(
             let paths = all.into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
             view! { <svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg> }
         });
-        view! { <div class="side" class:second=side.letter == "B"><b class="letter" aria-hidden="true">{side.letter}</b>{lens}</div> }
+        view! { <div class="side" class:is-b=side.letter == "B"><b class="letter" aria-hidden="true">{side.letter}</b>{lens}</div> }
     });
     let marks = view! { <div class="sides">{marks.collect_view()}</div> };
     // Pixels of the pane to metres, as 'meet' shows the frame.
@@ -295,7 +295,7 @@ pub fn Panel(
                 });
             let dy = if over { -0.08 } else { 0.3 };
             view! {
-                <g class="pair-flag" class:open=move || open.get() class:second=letter == "B">
+                <g class="pair-flag" class:open=move || open.get() class:is-b=letter == "B">
                     <path class="pole" d=d transform="scale(1,-1)" />
                     {open.get().then(|| view! { <text x=cm(right - 0.06) y=cm(-y + dy) text-anchor="end">{value}</text> })}
                 </g>

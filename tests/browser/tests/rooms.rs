@@ -525,6 +525,8 @@ async fn a_small_difference_is_asked_on_one_picture() -> Res {
     page.click(".flag-field .step").await?;
     page.click("#lock").await?;
     page.wait("#lesson-told").await?;
+    // A bug: a class of the second window's took the bar away.
+    assert!(page.driver.find(By::Css("header")).await?.is_displayed().await?);
     assert_eq!(page.driver.find_all(By::Css(".pair-pane")).await?.len(), 2);
     finish(page).await
 }

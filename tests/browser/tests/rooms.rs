@@ -163,12 +163,15 @@ async fn a_day_is_worked_and_its_minutes_are_told() -> Res {
     assert!(page.text(".day-facts").await?.starts_with("7:30"));
     assert!(page.text(".last-seen").await?.contains("not looked at yet"));
     // A day by its number, so that it does not end at once.
+    page.wait_in_page("#day-down").await?;
     page.js("document.querySelector('#day-down').click()").await?;
+    page.wait_in_page(".guide summary").await?;
     page.js("document.querySelector('.guide summary').click()").await?;
     page.js(
         "const s = document.querySelector('#day-seed'); s.value = '12'; s.dispatchEvent(new Event('change'))",
     )
     .await?;
+    page.wait_in_page("#day-start").await?;
     page.js("document.querySelector('#day-start').click()").await?;
     page.wait("#day-job").await?;
     // Each press draws the actions anew.

@@ -70,7 +70,7 @@ pub struct Worn {
     pub slide_m: f64,
 }
 
-/// Runs a whole fall in a harness that is worn so.
+/// Runs a whole fall in a harness that is worn so, without asking its neighbours: it is one from a ladder.
 pub fn simulate_worn(s: &SetUp, worn: Worn) -> Trace {
     let line = LineParams { harness_slide_m: worn.slide_m, ..LineParams::of(s) };
     let start = Start { ring_drop_m: worn.ring_drop_m, ..Start::default() };

@@ -109,7 +109,6 @@ words! {
     HooksAsk, "Which of the two would you hang on?", "Auquel des deux vous suspendriez-vous?";
     HooksOf, "{n} of {all}", "{n} sur {all}";
     HooksYes, "You chose it.", "Vous l’avez choisi.";
-    HooksNo, "You chose the other one.", "Vous avez choisi l’autre.";
     HooksPull, "{what}. The usual fall pulls {pull}. Loaded so, older standards ask only {old} of a hook: it may break. Newer ones ask {new}.", "{what}. La chute habituelle tire {pull}. Chargé ainsi, les normes anciennes ne demandent que {old} : il peut rompre. Les récentes demandent {new}.";
     HooksNone, "{what}. The usual fall pulls {pull}. No standard gives a strength for this: it is no connection.", "{what}. La chute habituelle tire {pull}. Aucune norme ne donne de résistance pour ce cas : ce n’est pas un raccordement.";
     HooksThis, "This one, {what}", "Celui-ci, {what}";
@@ -173,7 +172,6 @@ words! {
     NoteClear, "Clear the note", "Effacer la fiche";
     NoteClearAsk, "Clear everything written in this note?", "Effacer tout ce qui est écrit dans cette fiche?";
     NoteHere, "Kept on this device until you clear it.", "Gardé sur cet appareil jusqu’à ce que vous l’effaciez.";
-    ListGone, "This part was deleted in another tab.", "Cette pièce a été effacée dans un autre onglet.";
     HarnessSources, "Ring in the middle of the back near shoulder height: 29 CFR 1926.502(d)(17) (from memory). Flat hand, not a fist: common practice, not a law; your maker’s words go first. A low ring or chest strap lets a person fall out head first: a fall-protection textbook, 4th ed., p. 202 (read in a summary). Whoever hung: call for help, legs moving, down fast (OSHA bulletin 03-24-2004; read in a summary).", "Anneau au milieu du dos, près des épaules : 29 CFR 1926.502(d)(17) (de mémoire). La main à plat, pas le poing : pratique courante, pas une loi; la notice du fabricant passe d’abord. Un anneau ou une sangle de poitrine trop bas laissent tomber la tête la première : un manuel de protection antichute, 4e éd., p. 202 (lu dans un résumé). Quiconque est resté suspendu : appeler, bouger les jambes, descendre vite (bulletin OSHA 03-24-2004; lu dans un résumé).";
 }
 

@@ -76,7 +76,9 @@ impl Shed {
             }
         });
         self.write(id, move |old| {
-            let mut p: Piece = serde_json::from_value(old?).ok()?;
+            // Gone in another tab: it stays gone. What this version cannot read stays as it is.
+            let old = old?;
+            let Ok(mut p) = serde_json::from_value::<Piece>(old.clone()) else { return Some(old) };
             how(&mut p);
             serde_json::to_value(p).ok()
         });

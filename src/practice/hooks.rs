@@ -76,15 +76,6 @@ impl Joined {
     }
 }
 
-/// The pairs in an order of their own, each with the right one first or second.
-pub fn drawn(seed: u64) -> Vec<[Joined; 2]> {
-    let mut draw = Draw::with_seed(seed ^ 0x686f_6f6b);
-    let mut all: Vec<[Joined; 2]> =
-        PAIRS.into_iter().map(|[a, b]| if draw.coin() { [b, a] } else { [a, b] }).collect();
-    draw.shuffle(&mut all);
-    all
-}
-
 /// Hooking up, in the order in which it is done (common practice).
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 pub enum Act {
@@ -140,19 +131,10 @@ mod tests {
     }
 
     #[test]
-    fn each_is_asked_once_and_the_right_one_is_on_either_side() {
-        let (mut first, mut second) = (0, 0);
+    fn hooking_up_is_shown_in_another_order() {
         for seed in 0..40 {
-            let all = drawn(seed);
-            assert_eq!(all.len(), PAIRS.len());
-            for p in PAIRS {
-                assert_eq!(all.iter().filter(|q| q.contains(&p[0]) && q.contains(&p[1])).count(), 1);
-            }
-            let right = all.iter().filter(|q| q[0].is_right()).count();
-            (first, second) = (first + right, second + PAIRS.len() - right);
             let acts = Act::shown(seed);
             assert!(!acts.is_sorted() && acts.len() == Act::ALL.len());
         }
-        assert!(first > 80 && second > 80, "{first} {second}");
     }
 }

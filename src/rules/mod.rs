@@ -64,7 +64,8 @@ pub fn reserve() -> Option<&'static Limit> {
     common(LimitKind::ClearanceReserve)
 }
 
-fn common(what: LimitKind) -> Option<&'static Limit> {
+/// A limit by common practice, of a kind that no place has to set.
+pub fn common(what: LimitKind) -> Option<&'static Limit> {
     all().iter().find(|p| p.id == "common")?.limit(what)
 }
 

@@ -16,7 +16,9 @@ pub mod house;
 pub mod ink;
 pub mod labels;
 pub mod lens;
+pub mod pairs;
 pub mod people;
+pub mod site;
 pub mod worker;
 
 use crate::geometry::body::{Capsule, PARTS, Part, Pose, capsules, dring_on_torso, standing};

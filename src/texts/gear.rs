@@ -107,10 +107,11 @@ words! {
     HooksName, "Hook and ring", "Mousqueton et anneau";
     HooksVerb, "Hook up and tug", "Accrochez et tirez";
     HooksAsk, "Which of the two would you hang on?", "Auquel des deux vous suspendriez-vous?";
+    PairsAsk, "Which of the two is the better one?", "Lequel des deux vaut mieux?";
     HooksOf, "{n} of {all}", "{n} sur {all}";
     HooksYes, "You chose it.", "Vous l’avez choisi.";
-    HooksPull, "{what}. The usual fall pulls {pull}. Loaded so, older standards ask only {old} of a hook: it may break. Newer ones ask {new}.", "{what}. La chute habituelle tire {pull}. Chargé ainsi, les normes anciennes ne demandent que {old} : il peut rompre. Les récentes demandent {new}.";
-    HooksNone, "{what}. The usual fall pulls {pull}. No standard gives a strength for this: it is no connection.", "{what}. La chute habituelle tire {pull}. Aucune norme ne donne de résistance pour ce cas : ce n’est pas un raccordement.";
+    HooksPull, "The usual fall pulls {pull}. Loaded so, older standards ask only {old} of a hook: it may break. Newer ones ask {new}.", "La chute habituelle tire {pull}. Chargé ainsi, les normes anciennes ne demandent que {old} : il peut rompre. Les récentes demandent {new}.";
+    HooksNone, "The usual fall pulls {pull}. No standard gives a strength for this: it is no connection.", "La chute habituelle tire {pull}. Aucune norme ne donne de résistance pour ce cas : ce n’est pas un raccordement.";
     HooksThis, "This one, {what}", "Celui-ci, {what}";
     HooksOther, "The other one, {what}", "L’autre, {what}";
     HooksOrder, "Now hook up. Tap the five in the order in which you do them.", "Maintenant, accrochez. Touchez les cinq gestes dans l’ordre où vous les faites.";

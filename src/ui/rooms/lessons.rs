@@ -3,15 +3,18 @@
 
 use super::lesson::{Along, One};
 use super::visit;
+use crate::practice::hooks::Joined;
 use crate::practice::lessons::{Ending, Lesson};
+use crate::practice::pairs::{Half, Lined, Slung};
 use crate::practice::thumbs::Thumb;
 use crate::scenario::Scenario;
 use crate::scene::lens::{self, Lens};
+use crate::scene::pairs::half;
 use crate::studies::published;
 use crate::texts::Gear as T;
 use crate::texts::Room as W;
-use crate::texts::Text;
 use crate::texts::say;
+use crate::texts::{Pairs as P, Text, Walk};
 use crate::ui::shared::front::front;
 use crate::ui::shared::settings::settings;
 use crate::ui::shared::store;
@@ -75,8 +78,14 @@ fn number(l: Lesson) -> usize {
 
 /// What a room is about, from near.
 fn doing(view: View) -> Lens {
-    if view == View::Hooks {
-        return crate::scene::hooks::joined(crate::practice::hooks::Joined::Shut);
+    let near = match view {
+        View::Hooks => Some(Half::Hook(Joined::Shut)),
+        View::Rope => Some(Half::Line(Lined::Padded)),
+        View::Supports => Some(Half::Support(Slung::Choked)),
+        _ => None,
+    };
+    if let Some(h) = near {
+        return half(h);
     }
     let all: &[(&'static str, &str)] = match view {
         View::Framing => &[
@@ -93,6 +102,13 @@ fn doing(view: View) -> Lens {
             ("fill", "M22 120V56Q22 30 46 24H74Q98 30 98 56V120Z"),
             ("strap", "M42 26Q46 70 38 120M78 26Q74 70 82 120M43 66H77"),
             ("solid", "M52 58H68V74H52Z"),
+        ],
+        View::Site => &[
+            ("wood", "M30 62L62 36L94 62V106H30Z"),
+            ("line bold", "M24 66L62 34L100 66"),
+            ("line", "M108 112V20M100 30H116M94 62Q104 54 108 44"),
+            ("rope", "M42 106H52V80H42Z"),
+            ("solid", "M78 78A9 9 0 1 1 78.1 78Z"),
         ],
         View::Eave => &[
             ("wood", "M0 20L84 62V80L0 38Z"),
@@ -164,9 +180,12 @@ fn Landing(open: RwSignal<Option<Lesson>>, done: RwSignal<Vec<Lesson>>) -> impl 
     let on_you = rooms(&[
         (View::Harness, Text::of(T::HarnessVerb), 4, "harness"),
         (View::Hooks, Text::of(T::HooksVerb), 3, "hooks"),
+        (View::Rope, Text::of(P::RopesVerb), 4, "rope"),
+        (View::Supports, Text::of(P::SupportsVerb), 4, "supports"),
         (View::Eave, Text::of(T::EaveVerb), 5, "eave"),
     ]);
     let doing = rooms(&[
+        (View::Site, Text::of(Walk::Verb), 8, "site"),
         (View::Framing, Text::of(W::FramingVerb), 3, "framing"),
         (View::Rescue, Text::of(W::RescueVerb), 4, "rescue"),
     ]);

@@ -9,7 +9,6 @@ mod eave;
 mod framing;
 mod gear_list;
 mod harness;
-mod hooks;
 mod incident;
 mod keep;
 mod lesson;
@@ -17,8 +16,10 @@ mod lessons;
 mod pair;
 mod paper;
 mod quiz;
+mod racks;
 mod rescue;
 mod sheet;
+mod site;
 mod today;
 mod trainer;
 
@@ -28,10 +29,12 @@ use self::desk::provide_desk;
 use self::eave::Eave;
 use self::framing::Framing;
 use self::harness::HarnessRoom;
-use self::hooks::Hooks;
 use self::lessons::Lessons;
 use self::quiz::Quiz;
+use self::racks::Racks;
 use self::rescue::Rescue;
+use self::site::SiteRoom;
+use crate::practice::pairs::Rack;
 use crate::scenario::Scenario;
 use crate::ui::shared::asking::Lost;
 use crate::ui::shared::store;
@@ -77,7 +80,10 @@ pub fn Rooms() -> impl IntoView {
             View::Framing => view! { <Framing /> }.into_any(),
             View::Harness => view! { <HarnessRoom /> }.into_any(),
             View::Eave => view! { <Eave /> }.into_any(),
-            View::Hooks => view! { <Hooks /> }.into_any(),
+            View::Site => view! { <SiteRoom /> }.into_any(),
+            View::Hooks => view! { <Racks rack=Rack::Hooks /> }.into_any(),
+            View::Rope => view! { <Racks rack=Rack::Ropes /> }.into_any(),
+            View::Supports => view! { <Racks rack=Rack::Supports /> }.into_any(),
             View::GearList => view! { <gear_list::GearList /> }.into_any(),
             View::Incident => view! { <incident::Incident /> }.into_any(),
             View::Rescue => view! { <Rescue /> }.into_any(),

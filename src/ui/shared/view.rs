@@ -27,7 +27,7 @@ macro_rules! views {
         impl View {
             /// Whether it is one of the practice rooms.
             pub fn is_practice(self) -> bool {
-                matches!(self, View::Lessons | View::Day | View::Framing | View::Rescue | View::Harness | View::Eave | View::Hooks)
+                matches!(self, View::Lessons | View::Day | View::Framing | View::Rescue | View::Harness | View::Eave | View::Hooks | View::Site | View::Rope | View::Supports)
             }
             // A table packs smaller than a choice among strings.
             const NAMED: &[(View, &str)] = &[$((View::$name, $hash),)*];
@@ -55,6 +55,9 @@ views! {
     Harness, "harness";
     Eave, "eave";
     Hooks, "hooks";
+    Site, "site";
+    Rope, "rope";
+    Supports, "supports";
     Trainer, "trainer";
     Wall, "wall";
     Second, "second";

@@ -437,11 +437,11 @@ async fn hooks_are_chosen_and_then_hooked_up() -> Res {
     for _ in 0..6 {
         page.wait(".hook-card").await?;
         page.click(".hook-card").await?;
-        page.wait("#hooks-told").await?;
+        page.wait("#pairs-told").await?;
         assert_eq!(page.driver.find_all(By::Css("[data-right=true]")).await?.len(), 1);
         // A second choice of the same pair is none.
         page.js("document.querySelectorAll('.hook-card')[1].click()").await?;
-        page.click("#hooks-next").await?;
+        page.click("#pairs-next").await?;
     }
     page.wait(".hook-acts").await?;
     for act in ["Tug", "Look", "Hook through", "Let the gate", "Lever", "Tug"] {

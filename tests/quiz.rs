@@ -9,7 +9,12 @@ use shortfall::physics::equipment::LineParams;
 use shortfall::physics::ladder::{self, Footing, Load, reactions};
 use shortfall::physics::trace::Outcome;
 use shortfall::physics::{settled_trace, simulate};
+use shortfall::practice::eave::{Holds, Link};
+use shortfall::practice::harness::Fault;
+use shortfall::practice::hooks::Joined;
 use shortfall::practice::inspection::GearPart;
+use shortfall::practice::pairs::{Half, Lined, Slung};
+use shortfall::practice::site::{Site, Sort};
 use shortfall::quiz::questions::*;
 use shortfall::quiz::{Answered, Blueprint, CUT_SHARE, alike, form, missed, score};
 use shortfall::rules::{
@@ -246,8 +251,112 @@ fn proof(q: &Item) -> Option<Choice> {
                 _ => Choice::WireAsk,
             }
         }
+        ItemKind::Worn => worn_proof(q),
+        ItemKind::Clipped => clipped_proof(q),
+        ItemKind::Pair => pair_proof(q),
+        ItemKind::Stand => stand_proof(q),
         ItemKind::PutGrab | ItemKind::Steps => return None,
     })
+}
+
+/// By a rigid body hung at its ring: the lower the ring, the further it leans; straps that leave the ring where it is
+/// leave the lean. And by whole runs it is the largest of the three.
+fn worn_proof(q: &Item) -> Choice {
+    let Ask::One { choices, .. } = &q.ask else { unreachable!("choices") };
+    let faults: Vec<Fault> =
+        choices.iter().map(|c| if let Choice::Worn(f) = c { *f } else { unreachable!("worn") }).collect();
+    let lowest =
+        [Fault::RingWaist, Fault::RingLow].into_iter().find(|f| faults.contains(f)).expect("a low ring");
+    let lean = |f: &Fault| lean_rad(&again(&q.set_ups[0]), *f).expect("sound");
+    assert!(faults.iter().filter(|f| **f != lowest).all(|f| lean(f) < 0.91 * lean(&lowest)), "{q:?}");
+    Choice::Worn(lowest)
+}
+
+/// What is clipped holds: above, or below the edge; off or parked does not. And the fall of what is clipped first
+/// stops, or with nothing clipped strikes the ground.
+fn clipped_proof(q: &Item) -> Choice {
+    let Some(Shows::Links(_, links)) = &q.shows else { unreachable!("links") };
+    let t = simulate(&again(&q.set_ups[0]).set_up().expect("possible"));
+    let (a, b) = (links.a != Link::Off, links.b != Link::Off);
+    assert_eq!(t.outcome == Outcome::Stopped, a || b, "{q:?}");
+    Choice::Holds(match (a, b) {
+        (true, true) => Holds::Either,
+        (true, false) => Holds::A,
+        (false, true) => Holds::B,
+        (false, false) => Holds::Nothing,
+    })
+}
+
+/// The better halves, written out by hand from the lists of 29 CFR 1926.502(d)(5), (6), (10) and (11) and from common
+/// practice.
+fn pair_proof(q: &Item) -> Choice {
+    use Half::{Hook, Line, Support};
+    use Joined as J;
+    const BETTER: [Half; 20] = [
+        Hook(J::Shut),
+        Hook(J::Along),
+        Hook(J::Fits),
+        Hook(J::Alone),
+        Hook(J::OnRing),
+        Hook(J::InBow),
+        Line(Lined::Padded),
+        Line(Lined::Straight),
+        Line(Lined::Whole),
+        Line(Lined::Clean),
+        Line(Lined::Alone),
+        Line(Lined::Stopped),
+        Line(Lined::Taut),
+        Line(Lined::Thick),
+        Support(Slung::Low),
+        Support(Slung::Hard),
+        Support(Slung::Choked),
+        Support(Slung::Rafters),
+        Support(Slung::Eye),
+        Support(Slung::TiedBack),
+    ];
+    let Ask::One { choices, .. } = &q.ask else { unreachable!("choices") };
+    let better: Vec<&Choice> =
+        choices.iter().filter(|c| matches!(c, Choice::Half(h) if BETTER.contains(h))).collect();
+    assert_eq!(better.len(), 1, "{q:?}");
+    *better[0]
+}
+
+/// By the property itself, measured again: foot, top, door and nest by their distances along the wall, a wire by the
+/// sphere on which the ladder's top moves.
+fn stand_proof(q: &Item) -> Choice {
+    let Some(Shows::Site { seed, law }) = &q.shows else { unreachable!("a property") };
+    let s = Site::drawn(*seed);
+    let foot_m = (s.eave_m / 15f64.sqrt() / 0.05).round() * 0.05;
+    let out_m = 0.4 + foot_m;
+    let long_m = ((s.eave_m.hypot(foot_m) + 0.9) * 10.0).ceil() / 10.0;
+    // Until its owner has said: 7 m in Alberta, 3 m by common practice, else the place's own.
+    let keep_m = place(law).and_then(|p| p.approach(Voltage::Unknown)).map_or(3.0, |l| l.value);
+    let fine = |x: f64| {
+        let meets = s.things.iter().any(|t| {
+            let aside = (x - t.x_m).abs();
+            match t.sort {
+                Sort::SoftBed => aside < t.half_m + 0.25 && out_m < 2.0 * t.z_m,
+                Sort::Slope | Sort::Door | Sort::Rot => aside < t.half_m + 0.25,
+                Sort::Wasps => aside < 1.5,
+                Sort::Dog => aside.hypot(out_m - t.z_m) < t.half_m + 0.25,
+                Sort::Skylight => aside < t.half_m,
+                _ => false,
+            }
+        });
+        let near = [Sort::ServiceDrop, Sort::Line, Sort::Phone].into_iter().any(|w| {
+            let least = s
+                .wire(w)
+                .into_iter()
+                .map(|q| ((q[0] - x).powi(2) + q[1].powi(2) + (q[2] - out_m).powi(2)).sqrt());
+            let keep = if w == Sort::Line { keep_m } else { 1.0 };
+            s.thing(w).is_some() && least.fold(f64::INFINITY, f64::min) - long_m < keep
+        });
+        !meets && !near
+    };
+    let Ask::One { choices, .. } = &q.ask else { unreachable!("choices") };
+    let free: Vec<&Choice> = choices.iter().filter(|c| matches!(c, Choice::Spot(x) if fine(*x))).collect();
+    assert!(free.len() <= 1, "{q:?}");
+    free.first().map_or(Choice::NoSpot, |c| **c)
 }
 
 /// In both languages and both unit systems: every answer its own words, no place left open, no unit of
@@ -333,15 +442,18 @@ fn check(q: &Item) {
 /// How many of each kind: fewer of those that take many whole runs.
 fn count(kind: ItemKind) -> u64 {
     match kind {
-        ItemKind::PutGrab => 100,
-        ItemKind::Higher => 220,
-        ItemKind::Ends | ItemKind::Room => 300,
+        ItemKind::Worn => 50,
+        ItemKind::PutGrab => 80,
+        ItemKind::Higher => 160,
+        ItemKind::Clipped => 200,
+        ItemKind::Ends | ItemKind::Room => 220,
+        ItemKind::Stand | ItemKind::Along => 400,
+        ItemKind::Method => 600,
         ItemKind::Wire => 630,
-        ItemKind::Along => 500,
-        ItemKind::Method => 750,
-        ItemKind::PickAnchor => 1_200,
-        ItemKind::Fault | ItemKind::Steps | ItemKind::After => 4_000,
-        ItemKind::Footing => 4_000,
+        ItemKind::PickAnchor => 900,
+        ItemKind::Pair => 2_400,
+        ItemKind::Fault | ItemKind::Steps | ItemKind::After => 3_500,
+        ItemKind::Footing => 3_240,
     }
 }
 
@@ -388,13 +500,16 @@ fn twenty_thousand_questions_have_the_right_key() {
 
 #[test]
 fn a_form_is_its_seed_and_no_two_of_its_questions_are_alike() {
+    use ItemKind as K;
     for seed in [1, 2, 77] {
         let from = Blueprint { seed, place: "on".to_owned(), again: vec![ItemKind::Ends, ItemKind::Steps] };
         let f = form(&from);
         assert_eq!(f, form(&from));
-        assert_eq!(f.items.len(), ItemKind::ALL.len() + 2);
-        for k in ItemKind::ALL {
-            assert!(f.items.iter().any(|i| i.kind == *k), "{k:?} missing");
+        // Twelve, and the two asked again.
+        assert_eq!(f.items.len(), 14);
+        let kills = [K::Ends, K::PickAnchor, K::Room, K::Method, K::After, K::Wire, K::Clipped, K::Stand];
+        for k in kills {
+            assert!(f.items.iter().any(|i| i.kind == k), "{k:?} missing");
         }
         for (i, a) in f.items.iter().enumerate() {
             assert!(f.items.iter().skip(i + 1).all(|b| !alike(a, b)));
@@ -413,7 +528,13 @@ fn a_form_passes_at_the_cut_and_never_with_a_miss_that_kills() {
     // An open question does not pass.
     assert!(!score(&all[..n - 1], n, CUT_SHARE).passes);
     // Two harmless misses of twelve still pass at four in five; three do not.
-    let harmless = |k: ItemKind| matches!(k, ItemKind::Fault | ItemKind::Higher | ItemKind::Footing);
+    let three: Vec<ItemKind> = f
+        .items
+        .iter()
+        .filter(|q| !q.kind.can_kill() && matches!(q.ask, Ask::One { .. }))
+        .map(|q| q.kind)
+        .collect();
+    assert!(three.len() >= 3, "another seed: {three:?}");
     let miss = |q: &Item| match &q.ask {
         Ask::One { choices, key } => Given::One((key + 1) % choices.len() as u8),
         _ => q.key(),
@@ -424,11 +545,12 @@ fn a_form_passes_at_the_cut_and_never_with_a_miss_that_kills() {
             .map(|q| Answered::of(q, if kinds.contains(&q.kind) { miss(q) } else { q.key() }))
             .collect()
     };
-    let two = with(&[ItemKind::Fault, ItemKind::Higher]);
-    assert!(two.iter().all(|a| harmless(a.kind) || a.credit_share == 1.0));
-    assert!(score(&two, n, CUT_SHARE).passes);
-    assert_eq!(missed(&two), vec![ItemKind::Higher, ItemKind::Fault]);
-    assert!(!score(&with(&[ItemKind::Fault, ItemKind::Higher, ItemKind::Footing]), n, CUT_SHARE).passes);
+    let two = with(&three[..2]);
+    assert!(two.iter().all(|a| !a.critical) && score(&two, n, CUT_SHARE).passes);
+    let mut sorted = three[..2].to_vec();
+    sorted.sort_unstable();
+    assert_eq!(missed(&two), sorted);
+    assert!(!score(&with(&three[..3]), n, CUT_SHARE).passes);
     // One answer that kills fails the form whatever the score.
     let wire = f.items.iter().find(|q| q.kind == ItemKind::PickAnchor).expect("always in");
     let bad = (0..3).map(Given::One).find(|g| wire.is_critical_miss(g)).expect("one is no anchor");

@@ -23,7 +23,12 @@ use serde::{Deserialize, Serialize};
 /// 4: keyed by version 6 of the physics.
 /// 5: a working day has rain, wind and going home at drawn minutes; questions as before.
 /// 6: no question over a deck that the boots are not over; a day has no deck below.
-pub const QUIZ_VERSION: u32 = 6;
+/// 7: four kinds more (harness worn, eave, pairs, where the ladder stands); a form asks twelve of the sixteen: every
+/// one whose miss can kill, and four of the others.
+pub const QUIZ_VERSION: u32 = 7;
+
+/// Questions of a form, before those asked again.
+pub const FORM_QUESTIONS: usize = 12;
 
 /// What a form is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
@@ -61,10 +66,14 @@ pub struct Form {
     pub items: Vec<Item>,
 }
 
-/// Draws a form: one question of every kind, one more of each kind missed before, shuffled.
+/// Draws a form: one question of every kind whose miss can kill, of others as many as fill it, one more of each kind
+/// missed before, shuffled.
 pub fn form(from: &Blueprint) -> Form {
     let mut pick = Draw::with_seed(from.seed);
-    let mut kinds = ItemKind::ALL.to_vec();
+    let (mut kinds, mut others): (Vec<ItemKind>, Vec<ItemKind>) =
+        ItemKind::ALL.iter().copied().partition(|k| k.can_kill());
+    pick.shuffle(&mut others);
+    kinds.extend(others.into_iter().take(FORM_QUESTIONS.saturating_sub(kinds.len())));
     kinds.extend(from.again.iter().take(6));
     pick.shuffle(&mut kinds);
     let mut items: Vec<Item> = Vec::with_capacity(kinds.len());

@@ -1,5 +1,6 @@
 //! At the eave with two links: the picture of a set-up, and the link that the engine does not need drawn beside it.
 
+use super::camera::Frame;
 use super::figure::figure;
 use super::ink::{Shape, Turned, closed, line};
 use super::standing_scene;
@@ -18,6 +19,16 @@ pub fn grabs(links: Links, g: &Geometry) -> [Option<P>; 2] {
         (Link::Off, Link::Off) => [None, None],
         (Link::Off, _) => [None, Some(g.grab)],
         _ => [Some(g.grab), None],
+    }
+}
+
+/// What is seen of the edge from near.
+pub fn near(g: &Geometry, stature_m: f64) -> Frame {
+    Frame {
+        left_m: g.eave.x - 2.6,
+        right_m: g.eave.x + 1.9,
+        bottom_m: g.soles.y.min(g.eave.y - 0.6) - 0.3,
+        top_m: (g.soles.y + stature_m).max(g.ladder.tip.y) + 0.3,
     }
 }
 

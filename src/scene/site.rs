@@ -60,7 +60,7 @@ pub fn spot(s: &Site, t: &Thing) -> [P; 2] {
     match t.sort {
         Sort::ServiceDrop | Sort::Phone => {
             let all = s.wire(t.sort);
-            let q = all.get(if t.sort == Sort::Phone { 8 } else { 12 }).copied().unwrap_or_default();
+            let q = all.get(if t.sort == Sort::Phone { 6 } else { 15 }).copied().unwrap_or_default();
             [p(q[0], q[1]), p(q[0], -q[2])]
         }
         Sort::Line => [p(t.x_m, POLE_M[0]), p(t.x_m, -6.1)],
@@ -80,7 +80,7 @@ pub fn spot(s: &Site, t: &Thing) -> [P; 2] {
 /// The property from in front; nothing in it tells what matters.
 pub fn front(s: &Site) -> Vec<Shape> {
     let mut out = Vec::new();
-    let (l, r) = (ALONG_M[0] - 1.0, ALONG_M[1] + 1.0);
+    let (l, r) = (ALONG_M[0] - 20.0, ALONG_M[1] + 20.0);
     tree(s, &mut out);
     let bends =
         s.thing(Sort::Slope).map(|t| if t.x_m < WALL_M / 2.0 { t.x_m + t.half_m } else { t.x_m - t.half_m });
@@ -348,7 +348,7 @@ fn dog(x: f64, g: f64, out: &mut Vec<Shape>) {
 /// The property from above.
 pub fn plan(s: &Site) -> Vec<Shape> {
     let mut out = Vec::new();
-    let (l, r) = (ALONG_M[0] - 1.0, ALONG_M[1] + 1.0);
+    let (l, r) = (ALONG_M[0] - 20.0, ALONG_M[1] + 20.0);
     out.push(Shape::new("lawn", rect(p(l, 6.0), p(r, -9.0))));
     out.push(Shape::new("concrete", rect(p(l, -WALK_M[0]), p(r, -WALK_M[1]))));
     for t in &s.things {

@@ -2,10 +2,12 @@
 
 use super::Worded;
 use super::say::{self, Reader};
-use super::{Key, Room};
+use super::{Gear, Key, Room};
 use crate::geometry::Geometry;
 use crate::physics::ladder::{self, Footing};
-use crate::quiz::questions::{Ask, Choice, Given, Item, ItemKind};
+use crate::practice::eave::{Holds, Link};
+use crate::practice::site::Site;
+use crate::quiz::questions::{Ask, Choice, Given, Item, ItemKind, Shows};
 use crate::rules::{Advice, HARD_SWING_M_S, place, reserve};
 use crate::scenario::*;
 use crate::strength::{self, Ground};
@@ -26,10 +28,44 @@ pub fn stem(r: Reader, q: &Item) -> String {
         _ => String::new(),
     };
     let fast = r.q(Quantity::Speed, HARD_SWING_M_S, Rounding::Nearest);
-    let asked = r.f(q.kind.stem(), &[("limit", &limit), ("reserve", &kept(r)), ("fast", &fast)]);
+    let (moment, a, b) = match q.shows {
+        Some(Shows::Links(at, l)) => {
+            (say::upper_first(r.t(at.label())), link(r, l.a, false), link(r, l.b, true))
+        }
+        _ => (String::new(), "", ""),
+    };
+    let values = [
+        ("limit", limit.as_str()),
+        ("reserve", &kept(r)),
+        ("fast", &fast),
+        ("moment", &moment),
+        ("a", a),
+        ("b", b),
+    ];
+    let asked = r.f(q.kind.stem(), &values);
     match q.right() {
         Some(Choice::After(case, _)) => format!("{} {asked}", r.t(case.stem())),
         _ => asked,
+    }
+}
+
+/// Where a link is clipped; the second one, off, is on its keeper.
+pub fn link(r: Reader, l: Link, second: bool) -> &'static str {
+    r.t(match l {
+        Link::Below => Gear::Below,
+        Link::Above => Gear::Above,
+        Link::Off if second => Gear::Parked,
+        Link::Off => Gear::Off,
+    })
+}
+
+/// What holds.
+pub fn holds(h: Holds) -> Gear {
+    match h {
+        Holds::A => Gear::HoldsA,
+        Holds::B => Gear::HoldsB,
+        Holds::Either => Gear::HoldsEither,
+        Holds::Nothing => Gear::HoldsNothing,
     }
 }
 
@@ -67,6 +103,25 @@ pub fn choice(r: Reader, q: &Item, c: Choice) -> String {
         Choice::WireKept => r.t(Room::QWireKept).to_owned(),
         Choice::WireAsk => r.t(Room::QWireAsk).to_owned(),
         Choice::WireDryLadder => r.t(Room::QWireDry).to_owned(),
+        Choice::Worn(f) => say::upper_first(r.t(f.label())),
+        Choice::Holds(h) => r.t(holds(h)).to_owned(),
+        Choice::Half(h) => say::upper_first(r.t(h.label())),
+        Choice::EitherHalf => r.t(Room::QEither).to_owned(),
+        Choice::Spot(m) => {
+            let n = spots(q).iter().position(|x| (x - m).abs() < 1e-9).unwrap_or(0);
+            r.f(Room::QSpot, &[("letter", &letter(n as u8)), ("at", &len(r, m))])
+        }
+        Choice::NoSpot => r.t(Room::QNoSpot).to_owned(),
+    }
+}
+
+/// The places for a ladder that a question asks about, m along the wall.
+pub fn spots(q: &Item) -> Vec<f64> {
+    match &q.ask {
+        Ask::One { choices, .. } => {
+            choices.iter().filter_map(|c| if let Choice::Spot(m) = c { Some(*m) } else { None }).collect()
+        }
+        _ => vec![],
     }
 }
 
@@ -303,7 +358,25 @@ pub fn why(r: Reader, q: &Item, g: &Given) -> Option<String> {
                 let near = r.q(Quantity::Length, near, Rounding::Down);
                 r.f(Room::WhyWire, &[("value", &near), ("limit", &r.limit(limit))])
             }
+            (ItemKind::Worn, _) => match q.right() {
+                Some(Choice::Worn(f)) => r.t(f.does()).to_owned(),
+                _ => return None,
+            },
+            (ItemKind::Clipped, _) => r.t(Room::WhyClipped).to_owned(),
+            (ItemKind::Pair, _) => r.t(Room::WhyPair).to_owned(),
+            (ItemKind::Stand, Choice::Spot(m)) => why_not_there(r, q, m),
+            (ItemKind::Stand, _) => r.t(Room::WhyStandFree).to_owned(),
             _ => return None,
         },
     })
+}
+
+/// What is in a ladder's way at a place along the wall.
+fn why_not_there(r: Reader, q: &Item, m: f64) -> String {
+    let Some(Shows::Site { seed, law }) = &q.shows else { return String::new() };
+    let s = Site::drawn(*seed);
+    let at = s.placed_at(m);
+    let wires = s.near_wires(&at, law).into_iter().map(|w| w.0);
+    let all: Vec<&str> = wires.chain(s.meets(&at)).map(|t| r.t(t.label())).collect();
+    r.f(Room::WhyStand, &[("what", &all.join(", "))])
 }

@@ -104,6 +104,10 @@ texts! {
     After, "After the stop", "Après l’arrêt";
     Footing, "The ladder’s footing", "L’appui de l’échelle";
     Wire, "Power lines", "Lignes électriques";
+    Worn, "How the harness is worn", "Le port du harnais";
+    Clipped, "At the eave", "Au bord du toit";
+    Pair, "One of two", "L’un des deux";
+    Stand, "Where the ladder stands", "La place de l’échelle";
 }
 
 texts! {
@@ -121,6 +125,10 @@ texts! {
     After, "What now?", "Que faites-vous maintenant?";
     Footing, "Nobody has tied this ladder. How does it stand with the worker on it?", "Personne n’a attaché cette échelle. Comment tient-elle avec la personne dessus?";
     Wire, "There is a power line beside this ladder. May it be used here?", "Il y a une ligne électrique près de cette échelle. Pouvez-vous vous en servir ici?";
+    Worn, "Three ways to wear a harness, each with one thing wrong. In which one does the trunk hang furthest from upright after the stop?", "Trois façons de porter un harnais, chacune avec un défaut. Dans laquelle le tronc pend-il le plus loin de la verticale après l’arrêt?";
+    Clipped, "{moment}. Lanyard A: {a}. Lanyard B: {b}. A slip now: what holds?", "{moment}. Cordon A : {a}. Cordon B : {b}. Un faux pas maintenant : qu’est-ce qui retient?";
+    Pair, "Which of the two is the better one?", "Lequel des deux vaut mieux?";
+    Stand, "Where may the ladder stand? In these rules, and before the owner of a wire has answered.", "Où placer l’échelle? Selon ces règles, et avant que le propriétaire d’un fil ait répondu.";
 }
 
 texts! {

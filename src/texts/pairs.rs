@@ -2,7 +2,7 @@
 
 use super::Text;
 use super::table::{texts, words};
-use crate::practice::pairs::{Lined, Question, Slung};
+use crate::practice::pairs::{Half, Lined, Question, Slung};
 
 words! {
     /// Texts of the racks of pairs.
@@ -30,12 +30,24 @@ words! {
     RopesSources, "Edges, abrasion: 29 CFR 1926.502(d)(11); one person a line: (d)(10)(i) (both from memory); O. Reg. 213/91 s. 26.9 (read, on knots). Stretch at 8 kN: 16 mm 10 %, 12 mm nylon 27 % (makers’ lifeline instructions, read in a summary).", "Arêtes, abrasion : 29 CFR 1926.502(d)(11); une personne par corde : (d)(10)(i) (de mémoire); O. Reg. 213/91, art. 26.9 (lu, sur les nœuds). Allongement à 8 kN : 16 mm 10 %, nylon 12 mm 27 % (notices de fabricants, lues dans un résumé).";
     SupportsNote, "Computed: a block’s statics (weight, no mortar tension, friction 0.6 assumed), nails by the NDS and the Wood Handbook. The chimney’s size and weight are invented: a mason’s would differ. None of these is an anchor until a competent person has said so for this house.", "Calculés : la statique d’un bloc (poids, mortier sans traction, frottement 0,6 supposé), les clous selon le NDS et le Wood Handbook. Taille et poids de la cheminée sont inventés : un maçon dirait autre chose. Rien de cela n’est un ancrage avant qu’une personne compétente l’ait dit pour cette maison.";
     SupportsSources, "A sling or tie-back rated for it, never the line hooked back on itself: 29 CFR 1926.502(d)(6) (read in an OSHA letter, 2003-07-09). Gate strengths: as under ‘Hook and ring’. What is asked: common practice.", "Une élingue ou un tirant prévu pour cela, jamais la corde sur elle-même : 29 CFR 1926.502(d)(6) (lu dans une lettre d’OSHA, 2003-07-09). Résistance du doigt : voir « Mousqueton et anneau ». Ce qu’on demande : pratique courante.";
+    LookAgain, "You took the worse one here: {what}.", "Ici vous avez pris le moins bon : {what}.";
     QuestionsAsk, "Before anything is tied to a chimney: which of these does a competent person ask?", "Avant d’attacher quoi que ce soit à une cheminée : que demande une personne compétente?";
     QuestionsAll, "Those are the five. Without an answer to each it is no anchor.", "Ce sont les cinq. Sans réponse à chacune, ce n’est pas un ancrage.";
     QuestionsMissed, "{n} of the five were left out. Without an answer to each it is no anchor.", "Il en manque {n} sur cinq. Sans réponse à chacune, ce n’est pas un ancrage.";
     Asked, "asked", "se demande";
     NotTaken, "asked, and left out", "se demande, et manquait";
     TellsNothing, "tells nothing", "n’apprend rien";
+}
+
+impl Half {
+    /// What is seen.
+    pub fn label(self) -> Text {
+        match self {
+            Half::Hook(j) => j.label(),
+            Half::Line(l) => l.label(),
+            Half::Support(s) => s.label(),
+        }
+    }
 }
 
 texts! {

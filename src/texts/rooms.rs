@@ -191,6 +191,13 @@ words! {
     QStopAndAsk, "Stop and ask", "Arrêter et demander";
     QWireKept, "Yes: from here it keeps the distance, now that the owner has said what the wire carries", "Oui : d’ici elle garde la distance, maintenant que l’exploitant a dit la tension";
     QWireAsk, "No: stop and ask the owner", "Non : arrêter et demander à l’exploitant";
+    QEither, "Either will do", "L’un ou l’autre convient";
+    QSpot, "{letter}, {at} along the wall", "{letter}, à {at} le long du mur";
+    QNoSpot, "At none of these: stop and ask, or another method", "À aucun des trois : arrêter et demander, ou une autre méthode";
+    WhyClipped, "What is clipped above or below the edge holds; what is parked or off holds nothing. One link is always on.", "Ce qui est accroché au-dessus ou au-dessous du bord retient; ce qui est rangé ou décroché ne retient rien. Un cordon toujours accroché.";
+    WhyPair, "The other of the two lets go sooner, falls further, or has no figure to count on.", "L’autre lâche plus tôt, fait tomber plus loin, ou n’a aucun chiffre sur lequel compter.";
+    WhyStand, "In its way there, or too near: {what}.", "Là, gêne ou trop proche : {what}.";
+    WhyStandFree, "At one of the three places nothing is in its way, and no wire is too near.", "À l’une des trois places, rien ne gêne et aucun fil n’est trop proche.";
     QWireDry, "Yes, if it is of dry wood or plastic", "Oui, si elle est en bois sec ou en plastique";
     QuizDragAlong, "Drag the worker along the wall, or choose below.", "Faites glisser la personne le long du mur ou choisissez ci-dessous.";
     QuizAsks, "Stop and ask", "Arrêter et demander";

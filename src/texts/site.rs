@@ -53,9 +53,11 @@ words! {
     ToldAsk, "You stopped to ask. Nobody goes up until there is an answer.", "Vous avez arrêté pour demander. Personne ne monte avant la réponse.";
     ToldOpen, "{n} things in this plan are open.", "{n} points de ce plan sont ouverts.";
     ToldOne, "One thing in this plan is open.", "Un point de ce plan est ouvert.";
-    NearDrop, "Falling, the ladder comes within {m} of the service drop. Its owner is asked first: no distance makes it fit to touch.", "En tombant, l’échelle vient à {m} du branchement. Son propriétaire d’abord : aucune distance ne le rend touchable.";
-    NearLine, "Falling, the ladder comes within {m} of the line; {keep} is to be kept here until its owner has said what it carries.", "En tombant, l’échelle vient à {m} de la ligne; ici, {keep} à garder tant que son propriétaire n’a pas dit sa tension.";
-    NearPhone, "Falling, the ladder comes within {m} of the thin line. It counts as live until its owner has said.", "En tombant, l’échelle vient à {m} du fil mince. Il compte comme sous tension jusqu’à réponse du propriétaire.";
+    Near, "comes within {m} of it", "en vient à {m}";
+    Touches, "can touch it", "peut le toucher";
+    NearDrop, "Service drop: falling, the ladder {near}. Its owner is asked first: no distance makes it fit to touch.", "Branchement : en tombant, l’échelle {near}. Son propriétaire d’abord : aucune distance ne le rend touchable.";
+    NearLine, "Power line: falling, the ladder {near}; {keep} is to be kept here until its owner has said what it carries.", "Ligne : en tombant, l’échelle {near}; ici, {keep} à garder tant que son propriétaire n’a pas dit sa tension.";
+    NearPhone, "Thin line: falling, the ladder {near}. It counts as live until its owner has said.", "Fil mince : en tombant, l’échelle {near}. Il compte comme sous tension jusqu’à réponse du propriétaire.";
     Missed, "Not found: {what}. {does}", "Pas trouvé : {what}. {does}";
     Wrongly, "{what}: you said ‘{said}’. {does}", "{what} : vous avez dit « {said} ». {does}";
     Meets, "{what}: the ladder or its line is in it. {does}", "{what} : l’échelle ou sa corde s’y trouve. {does}";
@@ -76,7 +78,7 @@ words! {
     NeedNotAsk, "Nothing here asked for it. A call costs ten minutes.", "Rien ici ne l’exigeait. Un appel coûte dix minutes.";
     Slip, "Slip here", "Faux pas ici";
     Tip, "Let it tip", "Faire basculer";
-    Tipped, "As it tips, the ladder comes within {m} of: {what}.", "En basculant, l’échelle vient à {m} de : {what}.";
+    Tipped, "{what}: as it tips, the ladder {near}.", "{what} : en basculant, l’échelle {near}.";
     TippedFree, "As it tips, the ladder comes down without meeting a wire.", "En basculant, l’échelle descend sans rencontrer de fil.";
     SlipRoom, "A slip {off} beside the anchor: sideways at up to {speed}, {room} left under the boots.", "Faux pas à {off} de l’ancrage : jusqu’à {speed} de côté, {room} sous les bottes.";
     SlipDown, "A slip {off} beside the anchor: the boots come down on the ground, {room} short.", "Faux pas à {off} de l’ancrage : les bottes touchent le sol, il manque {room}.";

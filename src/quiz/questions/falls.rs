@@ -142,6 +142,7 @@ pub(super) fn put_grab(seed: u64, place: &str, wanted: Level, pick: &mut Draw) -
         set_ups: vec![s],
         ask: Ask::Height { limit_m, grid },
         because: vec![],
+        shows: None,
     })
 }
 

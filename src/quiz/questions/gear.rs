@@ -40,6 +40,7 @@ pub(super) fn steps(seed: u64, pick: &mut Draw) -> Option<Item> {
         set_ups: vec![],
         ask: Ask::Order { shown: all },
         because: vec![],
+        shows: None,
     })
 }
 

@@ -7,12 +7,15 @@
 mod falls;
 mod gear;
 mod site;
+mod whole;
 
 pub use site::called_for;
+pub use whole::{holds_by_runs, lean_rad, stands, worn_with};
 
 use falls::{along, ends, higher, put_grab, room, sound};
 use gear::{fault, pick_anchor, steps};
 use site::{after, footing, method, wire};
+use whole::{clipped, pair, stand, worn};
 
 use crate::draw::Draw;
 use crate::geometry::{Geometry, SetUp};
@@ -20,7 +23,10 @@ use crate::physics::equipment::{LineParams, link_strength_n, rope_strength_n};
 use crate::physics::ladder::{self, Footing};
 use crate::physics::trace::{Outcome, Trace};
 use crate::physics::{room_m, settled_trace};
+use crate::practice::eave::{Holds, Links, Moment};
+use crate::practice::harness::Fault;
 use crate::practice::inspection::GearPart;
+use crate::practice::pairs::Half;
 use crate::rules::{Advice, AnchorLimit, FindingCode, LimitKind, advice, judge, place, reserve};
 use crate::scenario::*;
 use crate::strength::{self, Ground};
@@ -54,7 +60,22 @@ codes! { "What a question asks."
     After, "What now, after the stop?";
     Footing, "Does the ladder stand?";
     Wire, "May the ladder be used beside this wire?";
+    Worn, "Which way of wearing a harness folds its wearer furthest?";
+    Clipped, "What holds at the eave?";
+    Pair, "Which of two is the better one?";
+    Stand, "Where on this property may the ladder stand?";
 }}
+
+impl ItemKind {
+    /// Whether a miss of it can kill: these are in every form.
+    pub fn can_kill(self) -> bool {
+        use ItemKind as K;
+        matches!(
+            self,
+            K::Ends | K::PickAnchor | K::Room | K::Method | K::After | K::Wire | K::Clipped | K::Stand
+        )
+    }
+}
 
 /// How near to its limit a question's key lies.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -149,6 +170,33 @@ pub enum Choice {
     WireAsk,
     /// Near, but a dry ladder of wood or plastic makes up for it.
     WireDryLadder,
+    /// A harness with this wrong.
+    Worn(Fault),
+    /// What holds at the eave.
+    Holds(Holds),
+    /// One of a pair.
+    Half(Half),
+    /// Either of the pair will do.
+    EitherHalf,
+    /// A ladder so far along the wall, m.
+    Spot(f64),
+    /// None of the places: stop and ask.
+    NoSpot,
+}
+
+/// What is shown beside the set-ups.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Shows {
+    /// A moment at the eave, with the links so.
+    Links(Moment, Links),
+    /// A property, and the place whose rules count there.
+    Site {
+        /// What it is drawn from.
+        seed: u64,
+        /// The place.
+        law: String,
+    },
 }
 
 /// How a question is answered.
@@ -205,6 +253,8 @@ pub struct Item {
     pub ask: Ask,
     /// What the rules find that decides it, where that is not plain to see.
     pub because: Vec<FindingCode>,
+    /// What else is shown.
+    pub shows: Option<Shows>,
 }
 
 impl Item {
@@ -283,6 +333,9 @@ impl Item {
                 Choice::After(AfterCase::HangsAwake | AfterCase::HangsStill | AfterCase::NoPlan, _)
             ),
             ItemKind::Wire => self.right() == Some(Choice::WireAsk),
+            ItemKind::Clipped => self.right() == Some(Choice::Holds(Holds::Nothing)),
+            // A ladder beside a wire, or one that goes over.
+            ItemKind::Stand => matches!(chosen, Choice::Spot(_)),
             _ => false,
         }
     }
@@ -290,7 +343,7 @@ impl Item {
     /// The set-up that shows what the question was about as a fall, if there is one.
     pub fn fall(&self) -> Option<&Scenario> {
         match (self.kind, self.right()) {
-            (ItemKind::Steps | ItemKind::After, _) => None,
+            (ItemKind::Steps | ItemKind::After | ItemKind::Worn, _) => None,
             (ItemKind::PickAnchor, _) => {
                 self.set_ups.iter().find(|s| strength::anchor(s).ground == Ground::Unsuitable)
             }
@@ -331,6 +384,10 @@ fn draw(kind: ItemKind, seed: u64, place: &str, wanted: Level, pick: &mut Draw) 
         ItemKind::After => after(seed, pick),
         ItemKind::Footing => footing(seed, place, pick),
         ItemKind::Wire => wire(seed, place, pick),
+        ItemKind::Worn => worn(seed, place, pick),
+        ItemKind::Clipped => clipped(seed, place, pick),
+        ItemKind::Pair => pair(seed, place, pick),
+        ItemKind::Stand => stand(seed, place, pick),
     }
 }
 
@@ -374,5 +431,5 @@ fn one(
     right: Choice,
 ) -> Option<Item> {
     let key = choices.iter().position(|c| *c == right)? as u8;
-    Some(Item { kind, seed, level, set_ups, ask: Ask::One { choices, key }, because: vec![] })
+    Some(Item { kind, seed, level, set_ups, ask: Ask::One { choices, key }, because: vec![], shows: None })
 }

@@ -11,13 +11,14 @@ use crate::rules::Severity;
 use crate::scenario::Scenario;
 use crate::scene::at;
 use crate::scene::camera::Frame;
-use crate::scene::eave::{grabs, standing};
+use crate::scene::eave::{grabs, near, standing};
 use crate::scene::figure::figure;
 use crate::scene::house::house;
 use crate::scene::ink::cm;
 use crate::texts::Gear as T;
 use crate::texts::Room as W;
-use crate::texts::say::{self, Reader};
+use crate::texts::ask;
+use crate::texts::say;
 use crate::texts::{Key, Stage as S};
 use crate::ui::shared::asking;
 use crate::ui::shared::figure::{decisive_s, defs, still};
@@ -31,24 +32,6 @@ use std::sync::Arc;
 
 /// Answers about the first one up; the last one is none.
 const FIRST: [T; 4] = [T::FirstThrown, T::FirstQuick, T::FirstLift, T::FirstOther];
-
-fn held_by(h: Holds) -> T {
-    match h {
-        Holds::A => T::HoldsA,
-        Holds::B => T::HoldsB,
-        Holds::Either => T::HoldsEither,
-        Holds::Nothing => T::HoldsNothing,
-    }
-}
-
-fn place(r: Reader, l: Link, second: bool) -> &'static str {
-    r.t(match l {
-        Link::Below => T::Below,
-        Link::Above => T::Above,
-        Link::Off if second => T::Parked,
-        Link::Off => T::Off,
-    })
-}
 
 /// The signals of the room.
 #[derive(Clone, Copy)]
@@ -151,9 +134,7 @@ fn Picture(on: On) -> impl IntoView {
         let fell = on.fall.with(Option::is_some);
         shown.with(|q| {
             let (s, g) = q.as_ref()?;
-            let tall = (g.soles.y + s.worker.stature_m).max(g.ladder.tip.y) + 0.3;
-            let (left_m, right_m) = (g.eave.x - 2.6, g.eave.x + 1.9);
-            let near = Frame { left_m, right_m, bottom_m: g.soles.y.min(g.eave.y - 0.6) - 0.3, top_m: tall };
+            let near = near(g, s.worker.stature_m);
             Some(if fell { Frame { bottom_m: -0.4, right_m: g.ladder.foot.x + 0.6, ..near } } else { near })
         })
     };
@@ -197,10 +178,10 @@ fn Picture(on: On) -> impl IntoView {
             r.t(on.moment().label()),
             r.t(T::LinkA),
             r.colon(),
-            place(r, l.a, false),
+            ask::link(r, l.a, false),
             r.t(T::LinkB),
             r.colon(),
-            place(r, l.b, true)
+            ask::link(r, l.b, true)
         )
     };
     view! {
@@ -254,7 +235,7 @@ fn Clip(on: On) -> impl IntoView {
             // What the link does not reach cannot be clipped.
             let can = move || reaches(on.moment(), l);
             view! { <label class="pill"><input type="radio" name=name prop:checked=is prop:disabled=move || !can() on:change=move |_| on.links.update(|x| *x = with(*x)) />
-                <span>{move || place(settings.reader(), l, second)}</span></label> }
+                <span>{move || ask::link(settings.reader(), l, second)}</span></label> }
         });
         let key = if second { T::LinkB } else { T::LinkA };
         view! { <fieldset class="eave-link"><legend>{settings.s(key)}</legend>{all.collect_view()}</fieldset> }
@@ -263,7 +244,7 @@ fn Clip(on: On) -> impl IntoView {
         let r = settings.reader();
         r.f(T::EaveWhere, &[("n", &(on.at.get() + 1).to_string()), ("what", r.t(on.moment().label()))])
     };
-    let answers = Holds::ALL.map(|h| view! { <label class="pill"><input type="radio" name="eave-holds" prop:checked=move || on.guess.get() == Some(h) on:change=move |_| on.guess.set(Some(h)) /><span>{settings.s(held_by(h))}</span></label> });
+    let answers = Holds::ALL.map(|h| view! { <label class="pill"><input type="radio" name="eave-holds" prop:checked=move || on.guess.get() == Some(h) on:change=move |_| on.guess.set(Some(h)) /><span>{settings.s(ask::holds(h))}</span></label> });
     view! {
         <div class="eave-now"><p class="stem"><strong id="eave-h" tabindex="-1">{where_now}</strong></p>
             <div class="eave-steps">
@@ -297,11 +278,11 @@ fn Told(on: On) -> impl IntoView {
         let h = say::headline(r, &report);
         let links = on.links.get();
         let (came, said) = (links.holds(), on.guess.get()?);
-        let beside = r.f(T::EaveSaid, &[("said", r.t(held_by(said))), ("came", r.t(held_by(came)))]);
+        let beside = r.f(T::EaveSaid, &[("said", r.t(ask::holds(said))), ("came", r.t(ask::holds(came)))]);
         let len = |m: f64| r.q(Quantity::Length, m, Rounding::Up);
         let fell = r.f(T::EaveFell, &[("free", &len(t.free_fall_m)), ("drop", &len(t.total_fall_m))]);
         let right = Links::right(on.moment());
-        let named = |key: T, l: Link, second: bool| format!("{} {}", r.t(key), place(r, l, second));
+        let named = |key: T, l: Link, second: bool| format!("{} {}", r.t(key), ask::link(r, l, second));
         let order = ((links.a, links.b) != (right.a, right.b)).then(|| {
             r.f(
                 T::EaveOrder,

@@ -1,5 +1,6 @@
 //! The second module of the page: the rooms beside the bench. It is fetched when one is first opened.
 
+mod asked;
 mod bar;
 mod crew;
 mod day;

@@ -1,13 +1,17 @@
 //! The quiz: begin or go on, one question at a time, and what came out.
 
+use super::asked::shown as shown_beside;
 use super::desk::{Desk, Note, Sitting, desk, fresh_seed};
 use super::sheet::{Sheet, Write};
 use super::visit;
-use crate::quiz::questions::{Ask, Choice, Given, Item, ItemKind};
+use crate::practice::harness::Fault;
+use crate::quiz::questions::{Ask, Choice, Given, Item, ItemKind, worn_with};
 use crate::quiz::{Answered, CUT_SHARE, CUTS, Mode};
 use crate::rules::Severity;
 use crate::scenario::Scenario;
+use crate::scene::harness::{back, front as worn_front};
 use crate::scene::lens::{self, Lens};
+use crate::scene::pairs::half;
 use crate::texts::Room as W;
 use crate::texts::{Key, ask, say};
 use crate::ui::shared::figure::Still;
@@ -205,6 +209,13 @@ fn close_up(q: &Item, c: Choice) -> Option<AnyView> {
         Choice::SetUp(n) if q.kind == ItemKind::PickAnchor => {
             Some(draw(lens::anchor(q.set_ups.get(usize::from(n))?.anchor.kind), "lens", "0 0 120 120"))
         }
+        Choice::Half(h) => Some(draw(half(h), "lens", "0 0 120 120")),
+        // On the back, where the ring is; the legs and the chest from in front.
+        Choice::Worn(f) => {
+            let h = worn_with(f)?;
+            let behind = matches!(f, Fault::RingLow | Fault::RingWaist);
+            Some(draw(if behind { back(&h) } else { worn_front(&h) }, "worn-figure", "-110 84 220 340"))
+        }
         Choice::Part(p) => Some(draw(lens::look(p.look(q.set_ups.first()?)), "close", "0 0 96 72")),
         _ => None,
     }
@@ -212,7 +223,7 @@ fn close_up(q: &Item, c: Choice) -> Option<AnyView> {
 
 /// Whether the answers themselves are the pictures.
 fn by_picture(q: &Item) -> bool {
-    matches!(q.kind, ItemKind::PickAnchor | ItemKind::Fault)
+    matches!(q.kind, ItemKind::PickAnchor | ItemKind::Fault | ItemKind::Pair | ItemKind::Worn)
 }
 
 /// Where on the front view a pointer is, m along the wall from the anchor's plumb line.
@@ -243,6 +254,9 @@ fn SetUps(
     let settings = settings();
     if by_picture(&q) {
         return ().into_any();
+    }
+    if let Some(picture) = shown_beside(&q) {
+        return picture;
     }
     if q.kind == ItemKind::Along {
         let s = q.set_ups[0].clone();
@@ -337,7 +351,7 @@ fn Question() -> impl IntoView {
                             <h2 id="stem">{move || ask::stem(settings.reader(), &q2)}</h2>
                             {given.clone().map(|g| view! { <Told q=q.clone() given=g in_place=true /> })}
                             {given.map(|g| chosen(&q, &g))}
-                            {(!q.set_ups.is_empty()).then(|| view! { <SetUps q=q.clone() /> })}
+                            {(!q.set_ups.is_empty() || q.shows.is_some()).then(|| view! { <SetUps q=q.clone() /> })}
                         </div>
                         <div class="question-foot">{fall}<button type="button" class="main" id="on" on:click=move |ev| if !view::is_second(&ev) { desk.next() }>{settings.s(W::QuizOn)}</button></div>
                     }.into_any()
@@ -461,7 +475,7 @@ fn Answering(q: Item) -> impl IntoView {
             along.set(m);
         }
     };
-    let drawn = (!q.set_ups.is_empty()).then(|| match shown {
+    let drawn = (!q.set_ups.is_empty() || q.shows.is_some()).then(|| match shown {
         Some(s) => view! { <SetUps q=q.clone() shown=s along=along dragged=Callback::new(drag) /> },
         None => view! { <SetUps q=q.clone() /> },
     });

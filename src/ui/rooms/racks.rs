@@ -156,15 +156,6 @@ pub fn Racks(rack: Rack) -> impl IntoView {
     }
 }
 
-/// What it is called.
-fn label(h: Half) -> crate::texts::Text {
-    match h {
-        Half::Hook(j) => j.label(),
-        Half::Line(l) => l.label(),
-        Half::Support(s) => s.label(),
-    }
-}
-
 /// What tells the worse one of a pair from the better, in numbers where there are any.
 fn told_of(r: Reader, worse: Half, on: On) -> String {
     let n = |f: f64, how| r.q(Quantity::Force, f, how);
@@ -251,7 +242,7 @@ fn Choose(on: On) -> impl IntoView {
             .zip(["A", "B"])
             .map(|(j, letter)| {
                 let paths = half(j).into_iter().map(|(c, d)| view! { <path class=c d=d /> }).collect_view();
-                let words = r.t(label(j));
+                let words = r.t(j.label());
                 let name = format!("{letter}{}{words}", r.colon());
                 // No tick on a support: what is open is asked after the pairs.
                 let sign = match (j.is_right(), on.rack) {
@@ -276,13 +267,17 @@ fn Choose(on: On) -> impl IntoView {
         let worse = if a.is_right() { b } else { a };
         let r = settings.reader();
         let fine = on.chosen.with(|c| c.last().is_some_and(|j| j.is_right()));
-        let what = r.f(if fine { T::HooksOther } else { T::HooksThis }, &[("what", r.t(label(worse)))]);
+        let what = r.f(if fine { T::HooksOther } else { T::HooksThis }, &[("what", r.t(worse.label()))]);
         let words = format!("{}. {}", upper_first(&what), told_of(r, worse, on));
         let next = move |_| {
             on.told.set(false);
             let over = on.chosen.with_untracked(Vec::len) == on.pairs.with_untracked(Vec::len);
             on.ordering.set(over);
-            view::to_view(if over { "pairs-after" } else { "pairs-ask" });
+            view::to_view(match (over, on.rack) {
+                (false, _) => "pairs-ask",
+                (true, Rack::Supports) => "pairs-questions",
+                (true, _) => "pairs-after",
+            });
         };
         Some(view! {
             <div class="head">{mark(if fine { Severity::Good } else { Severity::Major })}<div class="told-lines"><p class="sentence" id="pairs-told" tabindex="-1">{words}</p></div></div>
@@ -323,8 +318,15 @@ fn Over(on: On) -> impl IntoView {
         let n = on.chosen.with(|c| c.iter().filter(|j| j.is_right()).count());
         settings.reader().f(T::HooksScore, &[("n", &n.to_string()), ("all", &on.count().to_string())])
     };
+    let again = move || {
+        let r = settings.reader();
+        let all: Vec<&str> =
+            on.chosen.with(|c| c.iter().filter(|j| !j.is_right()).map(|j| r.t(j.label())).collect());
+        (!all.is_empty())
+            .then(|| view! { <p class="figure-line">{r.f(P::LookAgain, &[("what", &all.join(", "))])}</p> })
+    };
     view! {
-        <p class="sentence" id="pairs-after" tabindex="-1">{score}</p>
+        <p class="sentence" id="pairs-after" tabindex="-1">{score}</p>{again}
         <div class="next"><button type="button" class="main" id="pairs-again" on:click=move |_| { on.begin(); view::to_view("pairs-ask") }>{settings.s(T::HooksAgain)}</button></div>
     }
 }
@@ -361,10 +363,10 @@ fn Questions(on: On) -> impl IntoView {
         })
     };
     view! {
-        <div class="hook-pair order questions"><div class="walk-questions"><p class="stem"><strong id="pairs-ask-all">{settings.s(P::QuestionsAsk)}</strong></p><ul>{all}</ul></div></div>
+        <div class="hook-pair order questions"><div class="walk-questions"><p class="stem"><strong id="pairs-questions" tabindex="-1">{settings.s(P::QuestionsAsk)}</strong></p><ul>{all}</ul></div></div>
         <section class="strip hooks-strip dress-foot">{told}
             <div class="next"><button type="button" id="pairs-say" on:click=move |_| said.set(true)>{settings.s(T::SayIt)}</button></div>
-            <Over on=on /><Why rack=Rack::Supports /></section>
+            <Show when=move || said.get()><Over on=on /></Show><Why rack=Rack::Supports /></section>
     }
 }
 

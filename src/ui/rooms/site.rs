@@ -248,8 +248,16 @@ fn Picture(on: On, above: bool) -> impl IntoView {
             pull(&ev);
         }
     };
+    // On a phone the picture is wider than the pane: the house in the middle.
+    let pane = NodeRef::<leptos::html::Div>::new();
+    Effect::new(move |_| {
+        on.above.track();
+        if let Some(e) = pane.get() {
+            e.set_scroll_left((e.scroll_width() - e.client_width()) / 2);
+        }
+    });
     view! {
-        <div class="walk-view" class:plan-view=above class:front-view=!above class:can-take=move || on.phase.get() == Phase::Place><strong class="walk-name">{settings.s(name)}</strong>
+        <div node_ref=pane class="walk-view" class:plan-view=above class:front-view=!above class:can-take=move || on.phase.get() == Phase::Place><strong class="walk-name">{settings.s(name)}</strong>
             <svg class="drawing walk-drawing" viewBox=frame.view_box() preserveAspectRatio="xMidYMid meet" role="group" aria-label=settings.s(name)
                 on:pointerdown=down on:pointermove=move |ev: web_sys::PointerEvent| if ev.buttons() != 0 { pull(&ev) }>
                 {defs()}{built}{moving}{spots}</svg></div>
@@ -464,9 +472,16 @@ fn Rest(on: On) -> impl IntoView {
     }
 }
 
+/// How near to a wire.
+fn near_words(r: Reader, m: f64) -> String {
+    if m < 0.01 {
+        return r.t(T::Touches).to_owned();
+    }
+    r.f(T::Near, &[("m", &r.q(Quantity::Length, m, Rounding::Down))])
+}
+
 /// A line of what the plan comes to, and how grave it is.
 fn line_of(r: Reader, q: Said, site: &Site, law: &str) -> (Severity, String) {
-    let down = |m: f64| r.q(Quantity::Length, m, Rounding::Down);
     let plain = |key: T| r.t(key).to_owned();
     let severity = match q {
         Said::NeedNotAsk => Severity::Note,
@@ -477,10 +492,10 @@ fn line_of(r: Reader, q: Said, site: &Site, law: &str) -> (Severity, String) {
     let words = match q {
         Said::NearWire(Sort::Line, m) => {
             let keep = r.q(Quantity::Length, Site::keep_m(Sort::Line, law), Rounding::Up);
-            r.f(T::NearLine, &[("m", &down(m)), ("keep", &keep)])
+            r.f(T::NearLine, &[("near", &near_words(r, m)), ("keep", &keep)])
         }
         Said::NearWire(s, m) => {
-            r.f(if s == Sort::Phone { T::NearPhone } else { T::NearDrop }, &[("m", &down(m))])
+            r.f(if s == Sort::Phone { T::NearPhone } else { T::NearDrop }, &[("near", &near_words(r, m))])
         }
         Said::Meets(s) => r.f(T::Meets, &[("what", r.t(s.label())), ("does", r.t(s.does()))]),
         Said::Missed(s) => r.f(T::Missed, &[("what", r.t(s.label())), ("does", r.t(s.does()))]),
@@ -556,8 +571,8 @@ fn Told(on: On) -> impl IntoView {
         view::to_bench(&on.law.with_value(|law| on.site.with_untracked(|s| s.set_up(&at, law))));
     };
     view! {
-        <div class="result">{head}<ul class="walk-said">{list}</ul>
-            <Show when=arrest><Played on=on /></Show>
+        <div class="walk-result">{head}
+            <Show when=arrest><Played on=on /></Show><ul class="walk-said">{list}</ul>
             <div class="next"><button type="button" id="walk-change" on:click=move |_| { on.clock.stop(); on.plays.set(Plays::Nothing); on.phase.set(Phase::Place); view::to_view("site-h") }>{settings.s(T::Change)}</button>
                 <Show when=arrest><button type="button" id="walk-bench" on:click=to_bench>{settings.s(T::Bench)}</button></Show>
                 <button type="button" class="main" id="walk-again" on:click=move |_| { on.begin((js_sys::Math::random() * 1e9) as u64); on.above.set(false); view::to_view("site-h") }>{settings.s(T::Another)}</button></div>
@@ -580,13 +595,9 @@ fn Played(on: On) -> impl IntoView {
                         .filter_map(|w| s.wire_m(w, at).map(|m| (w, m)))
                         .min_by(|a, b| a.1.total_cmp(&b.1));
                     Some(match near {
-                        Some((w, m)) if m < 3.0 => r.f(
-                            T::Tipped,
-                            &[
-                                ("m", &r.q(Quantity::Length, m, Rounding::Down)),
-                                ("what", &crate::texts::say::lower_first(r.t(w.label()))),
-                            ],
-                        ),
+                        Some((w, m)) if m < 3.0 => {
+                            r.f(T::Tipped, &[("near", &near_words(r, m)), ("what", r.t(w.label()))])
+                        }
                         _ => r.t(T::TippedFree).to_owned(),
                     })
                 })

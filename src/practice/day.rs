@@ -14,7 +14,7 @@ use crate::physics::trace::{Outcome, Trace};
 use crate::practice::hand::{Held, moved};
 use crate::practice::houses::HouseKind;
 use crate::rules::HARD_SWING_M_S;
-use crate::scenario::{Below, Bolt, Latch, Scenario, Stance, Weather};
+use crate::scenario::{Below, Bolt, HarnessFit, Latch, RopeEdge, Scenario, Stance, Weather};
 use crate::studies::along_wall::swing;
 use serde::{Deserialize, Serialize};
 
@@ -23,8 +23,10 @@ pub const JOBS: usize = 8;
 /// Minutes of work after which bolt and latch come loose, on average (assumed).
 pub const LOOSE_MIN: [f64; 2] = [40.0, 70.0];
 /// Minutes that each thing takes (assumed): moving the grab, a look at bolt and latch, moving the
-/// ladder, moving the anchor.
-pub const TAKES_MIN: [u32; 4] = [1, 1, 5, 12];
+/// ladder, moving the anchor, a partner's look at the harness, the line taken up and padded.
+pub const TAKES_MIN: [u32; 6] = [1, 1, 5, 12, 2, 2];
+/// After as many jobs everybody has eaten, and put the harness on again.
+pub const NOON_JOB: usize = 4;
 /// A second look comes after this many minutes of a job (common practice: every 15 to 20).
 pub const LOOK_AGAIN_MIN: u32 = 15;
 
@@ -67,6 +69,12 @@ pub struct Before {
     pub ladder: bool,
     /// Moves the anchor over the work.
     pub anchor: bool,
+    /// Somebody else looks the harness over.
+    #[serde(default)]
+    pub partner: bool,
+    /// The line is taken up, and padded where it goes over the edge.
+    #[serde(default)]
+    pub line: bool,
 }
 
 /// The state of the shift.
@@ -99,6 +107,12 @@ pub struct Shift {
     /// The slip has come.
     pub slipped: bool,
     seed: u64,
+    /// The harness was put on loosely again at noon.
+    #[serde(default)]
+    loose_at_noon: bool,
+    /// Somebody has looked since they were put on or hung: at the harness, at the line.
+    #[serde(default)]
+    checked: [bool; 2],
 }
 
 /// Minutes of work in one set-up.
@@ -130,6 +144,9 @@ pub enum Risk {
     /// The run failed its own check.
     NotGraded,
 }
+
+/// Slack of a line that was just hung, m (assumed).
+const HUNG_ANEW_M: f64 = 0.4;
 
 impl Risk {
     /// Whether a slip would have ended badly. What is not graded is neither.
@@ -181,6 +198,14 @@ impl Shift {
         let rain_min = pick.u32(all / 2..all);
         let wind_min = pick.u32(all / 2..all + all / 2);
         let home_min = all + pick.one([35, 45, 60]);
+        let seed = pick.bits();
+        // In the morning nobody has looked yet: the harness as it was pulled on, the line as it was hung.
+        if pick.coin() {
+            s.worker.harness = HarnessFit::Loose;
+        }
+        s.lifeline.edge = RopeEdge::Bare;
+        s.lifeline.slack_m = pick.one([0.0, 0.4, 0.8]);
+        let loose_at_noon = pick.coin();
         Shift {
             rain_min,
             wind_min,
@@ -195,13 +220,20 @@ impl Shift {
             slip_min,
             log: Vec::new(),
             slipped: false,
-            seed: pick.bits(),
+            seed,
+            loose_at_noon,
+            checked: [false; 2],
         }
     }
 
     /// The next job; none when the shift is over.
     pub fn next(&self) -> Option<Job> {
         if self.slipped || self.minute >= self.home_min { None } else { self.jobs.get(self.done).copied() }
+    }
+
+    /// Whether somebody has looked since it was put on or hung: at the harness, at the line.
+    pub fn is_checked(&self) -> [bool; 2] {
+        [self.checked[0] && self.done != NOON_JOB, self.checked[1]]
     }
 
     /// The weather at a minute of the shift.
@@ -248,12 +280,33 @@ impl Shift {
         let far = (job.along_m - self.ladder_m).abs() > Self::LEAN_M;
         takes(before.ladder || far, 2);
         takes(before.anchor, 3);
+        takes(before.partner, 4);
+        takes(before.line, 5);
         let mut pick = Draw::with_seed(self.seed.wrapping_add(self.done as u64));
         if before.grab {
             s = moved(&s, Held::Grab, 0.3);
         }
         if before.anchor {
             self.anchor_m = job.along_m;
+            // A line that is hung anew lies as it falls.
+            s.lifeline.edge = RopeEdge::Bare;
+            s.lifeline.slack_m = HUNG_ANEW_M;
+            self.checked[1] = false;
+        }
+        if self.done == NOON_JOB {
+            self.checked[0] = false;
+            if self.loose_at_noon {
+                s.worker.harness = HarnessFit::Loose;
+            }
+        }
+        if before.partner {
+            s.worker.harness = HarnessFit::Snug;
+            self.checked[0] = true;
+        }
+        if before.line {
+            s.lifeline.edge = RopeEdge::Padded;
+            s.lifeline.slack_m = 0.0;
+            self.checked[1] = true;
         }
         let on_ladder = matches!(job.stance, Stance::Ladder { .. });
         // Too far to lean, the ladder is moved whether or not one meant to.
@@ -382,7 +435,15 @@ pub fn judge(log: &[Stretch]) -> Vec<Risk> {
 mod tests {
     use super::*;
 
-    const CAREFUL: Before = Before { grab: true, look: true, look_again: true, ladder: true, anchor: true };
+    const CAREFUL: Before = Before {
+        grab: true,
+        look: true,
+        look_again: true,
+        ladder: true,
+        anchor: true,
+        partner: true,
+        line: true,
+    };
 
     fn whole(seed: u64, house: HouseKind, how: Before) -> Shift {
         let mut shift = Shift::of(seed, house, "on");
@@ -515,6 +576,39 @@ mod tests {
             shift.work(Before::default());
             assert_eq!(shift.minute - from, job_min + if far { TAKES_MIN[2] } else { 0 });
         }
+    }
+
+    /// What the morning leaves is put right by who looks, stays for who does not, and comes back: the line where the
+    /// anchor is moved, the harness at noon. By hand: two minutes each.
+    #[test]
+    fn a_partner_and_a_taken_up_line_put_the_morning_right() {
+        let (mut loose, mut slack) = (0, 0);
+        for seed in 0..40 {
+            let new = || {
+                let mut shift = Shift::of(seed, HouseKind::TwoStorey, "on");
+                shift.slip_min = 100_000;
+                shift
+            };
+            let (mut careless, mut careful) = (new(), new());
+            loose += u32::from(careless.set_up.worker.harness == HarnessFit::Loose);
+            slack += u32::from(careless.set_up.lifeline.slack_m > 0.0);
+            careless.work(Before::default());
+            careful.work(Before { partner: true, line: true, ..Before::default() });
+            assert_eq!(careful.log[0].from_min, careless.log[0].from_min + 4);
+            assert_eq!(careless.log[0].set_up.lifeline.edge, RopeEdge::Bare);
+            let s = &careful.log[0].set_up;
+            assert_eq!((s.worker.harness, s.lifeline.slack_m), (HarnessFit::Snug, 0.0));
+            assert_eq!(s.lifeline.edge, RopeEdge::Padded);
+            assert_eq!(careful.is_checked(), [true; 2]);
+            careful.work(Before { anchor: true, ..Before::default() });
+            assert_eq!(careful.is_checked(), [true, false]);
+            assert!(careful.set_up.lifeline.slack_m > 0.0);
+            while careful.done < NOON_JOB {
+                careful.work(Before::default());
+            }
+            assert!(!careful.is_checked()[0]);
+        }
+        assert!((10..30).contains(&loose) && (15..38).contains(&slack), "{loose} {slack}");
     }
 
     #[test]

@@ -24,7 +24,7 @@ use serde::{Deserialize, Serialize};
 /// 5: a working day has rain, wind and going home at drawn minutes; questions as before.
 /// 6: no question over a deck that the boots are not over; a day has no deck below.
 /// 7: four kinds more (harness worn, eave, pairs, where the ladder stands); a form asks twelve of the sixteen: every
-/// one whose miss can kill, and four of the others.
+/// one whose miss can kill, and four of the others; a working day begins with harness and line unlooked at.
 pub const QUIZ_VERSION: u32 = 7;
 
 /// Questions of a form, before those asked again.

@@ -369,6 +369,13 @@ words! {
     DaySeen, "seen {minutes} min ago", "vus il y a {minutes} min";
     DayNotSeen, "not looked at yet", "pas encore vérifiés";
     ActGrab, "Grab up", "Monter le coulisseau";
+    ActPartner, "Partner check", "Contrôle mutuel";
+    ActLine, "Line and pad", "Corde et protection";
+    DoPartner, "Somebody else looks the harness over, strap by strap", "Une autre personne vérifie le harnais, sangle par sangle";
+    DoLine, "Take up the slack, and pad the line at the edge", "Reprendre le mou et protéger la corde au bord";
+    DayUnseenBoth, "Nobody has looked at the harness or the line since they were put on and hung.", "Personne n’a vérifié le harnais ni la corde depuis leur mise en place.";
+    DayUnseenHarness, "Nobody has looked at the harness since it was put on.", "Personne n’a vérifié le harnais depuis qu’il a été mis.";
+    DayUnseenLine, "Nobody has looked at the line since it was hung.", "Personne n’a vérifié la corde depuis qu’elle a été posée.";
     ActLook, "Look", "Vérifier";
     ActLookAgain, "Look again half-way", "Revérifier à mi-temps";
     ActMoveLadder, "Move ladder", "Déplacer l’échelle";

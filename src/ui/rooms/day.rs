@@ -55,10 +55,13 @@ enum Act {
     LookAgain,
     Ladder,
     Anchor,
+    Partner,
+    Line,
 }
 
 impl Act {
-    const ALL: [Act; 5] = [Act::Grab, Act::Look, Act::LookAgain, Act::Ladder, Act::Anchor];
+    const ALL: [Act; 7] =
+        [Act::Grab, Act::Look, Act::LookAgain, Act::Ladder, Act::Anchor, Act::Partner, Act::Line];
 
     fn name(self) -> W {
         match self {
@@ -67,6 +70,8 @@ impl Act {
             Act::LookAgain => W::ActLookAgain,
             Act::Ladder => W::ActMoveLadder,
             Act::Anchor => W::ActMoveAnchor,
+            Act::Partner => W::ActPartner,
+            Act::Line => W::ActLine,
         }
     }
 
@@ -78,6 +83,8 @@ impl Act {
             Act::LookAgain => W::DoLookAgain,
             Act::Ladder => W::DoLadder,
             Act::Anchor => W::DoAnchor,
+            Act::Partner => W::DoPartner,
+            Act::Line => W::DoLine,
         }
     }
 
@@ -87,6 +94,8 @@ impl Act {
             Act::Look | Act::LookAgain => 1,
             Act::Ladder => 2,
             Act::Anchor => 3,
+            Act::Partner => 4,
+            Act::Line => 5,
         }]
     }
 
@@ -97,6 +106,8 @@ impl Act {
             Act::LookAgain => b.look_again,
             Act::Ladder => b.ladder,
             Act::Anchor => b.anchor,
+            Act::Partner => b.partner,
+            Act::Line => b.line,
         }
     }
 
@@ -107,6 +118,8 @@ impl Act {
             Act::LookAgain => &mut b.look_again,
             Act::Ladder => &mut b.ladder,
             Act::Anchor => &mut b.anchor,
+            Act::Partner => &mut b.partner,
+            Act::Line => &mut b.line,
         };
         *x = !*x;
     }
@@ -121,6 +134,9 @@ impl Act {
                     && to_ladder_m <= Shift::LEAN_M
             }
             Act::Anchor => (j.along_m - s.anchor_m).abs() > 0.05,
+            Act::Partner => !s.is_checked()[0],
+            // Hung anew it wants a look again; that is known once the anchor has moved.
+            Act::Line => !s.is_checked()[1] || (j.along_m - s.anchor_m).abs() > 0.05,
             _ => true,
         }
     }
@@ -340,9 +356,15 @@ fn JobWords(shift: RwSignal<Option<Shift>>) -> impl IntoView {
         );
         let far = (on_ladder && to_ladder_m > Shift::LEAN_M)
             .then(|| r.f(W::LadderFar, &[("minutes", &TAKES_MIN[2].to_string())]));
+        let unseen = match s.is_checked() {
+            [false, false] => r.t(W::DayUnseenBoth),
+            [false, true] => r.t(W::DayUnseenHarness),
+            [true, false] => r.t(W::DayUnseenLine),
+            [true, true] => "",
+        };
         Some(view! {
             <div class="job-words"><h3 id="day-job" tabindex="-1">{said(r, &s)}</h3>
-                <p class="figure-line">{whereat}" "{grab}" "{far}</p></div>
+                <p class="figure-line">{whereat}" "{grab}" "{far}" "{unseen}</p></div>
         })
     }
 }
@@ -510,10 +532,13 @@ fn DayActs(
                         Act::LookAgain => p(ladder - 0.4, g.dring.y - 1.0),
                         Act::Ladder => p(job, g.ladder.foot.y + 0.6),
                         Act::Anchor => p((anchor + job) / 2.0, g.anchor.y - 0.2),
+                        Act::Partner => p(ladder - 0.4, g.dring.y + 1.0),
+                        Act::Line => p(anchor + 0.3, g.eave.y + 0.5),
                     };
                     let (name, cost) = text(*a);
                     let wide_px = 48.0 + 9.2 * (name.chars().count() + cost.chars().count()) as f64;
-                    let side = if matches!(a, Act::Look | Act::LookAgain) { -1.0 } else { 1.0 };
+                    let side =
+                        if matches!(a, Act::Look | Act::LookAgain | Act::Partner) { -1.0 } else { 1.0 };
                     Wanted { at: pane.px(at), size: (wide_px, 44.0), side_sign: side, on: false }
                 })
                 .collect();

@@ -64,6 +64,8 @@ fn module(name: &str, is_page: bool, built: &Path, dist: &Path) -> Done {
         b.no_modules(true).map_err(|e| e.to_string())?;
     }
     b.generate(dist).map_err(|e| format!("{name}: {e:?}"))?;
+    let glue = dist.join(format!("{name}.js"));
+    fs::write(&glue, without_comments(&fs::read_to_string(&glue)?))?;
     let wasm = dist.join(format!("{name}_bg.wasm"));
     let small = dist.join(format!("{name}_small.wasm"));
     let done = Command::new("wasm-opt").arg("-Oz").arg(&wasm).arg("-o").arg(&small).status();
@@ -72,5 +74,24 @@ fn module(name: &str, is_page: bool, built: &Path, dist: &Path) -> Done {
         Ok(s) => Err(format!("wasm-opt failed on {name} ({s})").into()),
         Err(e) if e.kind() == std::io::ErrorKind::NotFound => Ok(()),
         Err(e) => Err(format!("wasm-opt cannot be started: {e}").into()),
+    }
+}
+
+/// JavaScript as wasm-bindgen writes it, without the lines that are comment alone and without indentation: no string of
+/// it runs over a line.
+fn without_comments(glue: &str) -> String {
+    let lines = glue.lines().map(str::trim);
+    let kept = lines.filter(|l| !l.is_empty() && !["/**", "*", "//"].iter().any(|c| l.starts_with(c)));
+    kept.fold(String::new(), |all, l| all + l + "\n")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::without_comments;
+
+    #[test]
+    fn glue_loses_its_comments_and_nothing_else() {
+        let glue = "class A {\n    /**\n     * @returns {number}\n     */\n    get x() {\n        // so\n        return a * b; // kept\n    }\n\n}\n";
+        assert_eq!(without_comments(glue), "class A {\nget x() {\nreturn a * b; // kept\n}\n}\n");
     }
 }

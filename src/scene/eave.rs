@@ -35,6 +35,14 @@ pub fn near(g: &Geometry, stature_m: f64) -> Frame {
 /// The worker standing there: what the engine runs, and the other link.
 pub fn standing(links: Links, s: &Scenario, g: &Geometry) -> Vec<Shape> {
     let mut out = figure(&standing_scene(s, g), s, g);
+    if links.holds() == Holds::Nothing {
+        // What is on nobody hangs from the harness, not from the line.
+        out.retain(|q| !["lanyard", "torn", "pack", "label-mark"].contains(&q.class));
+        out.push(Shape::new(
+            "lanyard",
+            line(&[g.dring, p(g.dring.x + 0.1, g.dring.y - 0.3), p(g.dring.x + 0.07, g.dring.y - 0.62)]),
+        ));
+    }
     let [a, b] = grabs(links, g);
     let other = if links.holds() == Holds::Either { a.filter(|q| q.dist(g.grab) > 0.05).or(b) } else { None };
     if let Some(at) = other {

@@ -5,7 +5,7 @@ use crate::physics::simulate_worn;
 use crate::practice::eave::{self, Holds, Link, Links, Moment};
 use crate::practice::harness::{Chest, Fault, Harness, Leg, MOST_CM, Ring, case, hung};
 use crate::practice::pairs::Rack;
-use crate::practice::site::{GRID_M, Site};
+use crate::practice::site::{JOB_REACH_M, Site, Sort};
 
 /// A harness with one thing wrong, of what a fall tells apart.
 pub fn worn_with(f: Fault) -> Option<Harness> {
@@ -121,11 +121,7 @@ pub fn stands(s: &Site, x_m: f64, law: &str) -> bool {
 /// Whether that hangs on less than a hand's breadth or a tenth of a distance.
 fn is_close_call(s: &Site, x_m: f64, law: &str) -> bool {
     let by = 0.06;
-    let wires = [
-        crate::practice::site::Sort::ServiceDrop,
-        crate::practice::site::Sort::Line,
-        crate::practice::site::Sort::Phone,
-    ];
+    let wires = [Sort::ServiceDrop, Sort::Line, Sort::Phone];
     let near = wires.into_iter().any(|w| {
         let keep_m = Site::keep_m(w, law);
         s.wire_m(w, &s.placed_at(x_m)).is_some_and(|m| (m / keep_m - 1.0).abs() < LEAST_MARGIN_SHARE)
@@ -136,22 +132,19 @@ fn is_close_call(s: &Site, x_m: f64, law: &str) -> bool {
 pub(super) fn stand(seed: u64, law: &str, pick: &mut Draw) -> Option<Item> {
     let drawn = pick.below(1 << 40);
     let s = Site::drawn(drawn);
-    let fair: Vec<f64> = s.spots().into_iter().filter(|x| !is_close_call(&s, *x, law)).collect();
-    let (free, bad): (Vec<f64>, Vec<f64>) =
-        shuffled(pick, fair).into_iter().partition(|x| stands(&s, *x, law));
-    let with_free = !free.is_empty() && pick.u32(..4) > 0;
-    let mut spots: Vec<f64> = bad.into_iter().take(if with_free { 2 } else { 3 }).collect();
-    spots.extend(free.first().filter(|_| with_free));
-    if spots.len() < 3 {
+    // The middle of the job and its two ends: letters that can be told apart on the picture.
+    let all = [-1.0, 0.0, 1.0].map(|k| s.job_m + k * JOB_REACH_M);
+    if all.iter().any(|x| is_close_call(&s, *x, law)) {
         return None;
     }
-    spots.sort_by(f64::total_cmp);
-    // Letters that can be told apart on the picture.
-    if spots.windows(2).any(|w| w[1] - w[0] < 1.5 * GRID_M) {
+    let free: Vec<f64> = all.iter().copied().filter(|x| stands(&s, *x, law)).collect();
+    // One is free, or none; of four questions three have one.
+    let with_free = pick.u32(..4) > 0;
+    if free.len() != usize::from(with_free) {
         return None;
     }
-    let right = free.first().filter(|_| with_free).map_or(Choice::NoSpot, |x| Choice::Spot(*x));
-    let mut choices: Vec<Choice> = spots.into_iter().map(Choice::Spot).collect();
+    let right = free.first().map_or(Choice::NoSpot, |x| Choice::Spot(*x));
+    let mut choices = all.map(Choice::Spot).to_vec();
     choices.push(Choice::NoSpot);
     let level = if with_free { Level::Plain } else { Level::Middle };
     let item = one(ItemKind::Stand, seed, level, vec![], choices, right)?;

@@ -5,6 +5,7 @@ use crate::practice::eave::Links;
 use crate::practice::site::Site;
 use crate::quiz::questions::{Item, Shows};
 use crate::scenario::Scenario;
+use crate::scene::camera::Frame;
 use crate::scene::eave::{grabs, near, standing};
 use crate::scene::house::house;
 use crate::scene::ink::{cm, line};
@@ -63,10 +64,16 @@ fn property(s: &Site, spots: Vec<f64>) -> AnyView {
         }
     };
     let eave_m = s.eave_m;
+    // Of the plan what lies about the job and the wires.
+    let near = {
+        let f = plan_frame();
+        let mid = if s.pole_m > s.job_m { s.job_m + 2.6 } else { s.job_m - 2.6 };
+        Frame { left_m: mid - 6.0, right_m: mid + 6.0, bottom_m: f.bottom_m + 1.6, top_m: f.top_m - 1.2 }
+    };
     view! {
         <div class="asked-picture asked-two" role="img" aria-label=words>
             <svg class="drawing walk-drawing asked-site" viewBox=front_frame().view_box() aria-hidden="true">{defs()}{still(front(s))}{lettered(false, eave_m)}</svg>
-            <svg class="drawing walk-drawing asked-site" viewBox=plan_frame().view_box() aria-hidden="true">{still(plan(s))}{lettered(true, eave_m)}</svg></div>
+            <svg class="drawing walk-drawing asked-site" viewBox=near.view_box() aria-hidden="true">{still(plan(s))}{lettered(true, eave_m)}</svg></div>
     }
     .into_any()
 }

@@ -455,6 +455,111 @@ async fn hooks_are_chosen_and_then_hooked_up() -> Res {
     finish(page).await
 }
 
+/// Lines and supports, two by two: one of each pair is the better one, each is told in numbers of its own runs; a
+/// support gets no tick, and what is asked of it comes after.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn lines_and_supports_are_told_apart_by_their_falls() -> Res {
+    let page = Page::open_at(LAPTOP, "#rope").await?;
+    let mut told = String::new();
+    for _ in 0..8 {
+        page.wait(".hook-card").await?;
+        page.click(".hook-card").await?;
+        page.wait("#pairs-told").await?;
+        // Figures come from the engine.
+        page.js_async("const i = setInterval(() => { if (!document.querySelector('#pairs-told')?.textContent.includes('…')) { clearInterval(i); done(true); } }, 50)").await?;
+        told += &page.text("#pairs-told").await?;
+        page.click("#pairs-next").await?;
+    }
+    // A metre of slack adds a metre to 0.38 m and what the grab runs more; a knot leaves half of 22 kN.
+    for words in [
+        "free fall 1.50 m instead of 0.38 m",
+        "11.0 kN of 22.0 kN",
+        "of line saws along that edge",
+        "One person a line",
+    ] {
+        assert!(told.contains(words), "{words}: {told}");
+    }
+    page.wait_text(".hooks-strip", "Of your 8 choices").await?;
+    page.js("location.hash = '#supports'").await?;
+    page.wait_text("#room-h", "What it is tied to").await?;
+    for _ in 0..6 {
+        page.wait(".hook-card").await?;
+        page.click(".hook-card").await?;
+        page.wait("#pairs-told").await?;
+        assert_eq!(
+            page.js("return document.querySelector('.hook-card.right span').textContent[0]").await?,
+            "?"
+        );
+        page.click("#pairs-next").await?;
+    }
+    page.wait(".walk-questions").await?;
+    page.js("document.querySelectorAll('.walk-questions input').forEach((b, i) => { if (![0, 3, 6].includes(i)) b.click(); })").await?;
+    page.click("#pairs-say").await?;
+    page.wait_text("#pairs-said", "Those are the five.").await?;
+    finish(page).await
+}
+
+/// The walk, whole and by keyboard where the pictures are: things marked in the front stand in the plan too; a plan
+/// with gaps says them, one done well says nothing; the ladder moves by drag and by button; the card prints.
+#[tokio::test(flavor = "multi_thread", worker_threads = 2)]
+async fn a_site_is_walked_marked_planned_and_played() -> Res {
+    let page = Page::open_at(LAPTOP, "#lessons").await?;
+    // A property that is always the same.
+    page.js("Math.random = () => 0.123456").await?;
+    page.js("location.hash = '#site'").await?;
+    page.wait(".walk-spot").await?;
+    let count = page.js("return document.querySelectorAll('.front-view .walk-spot').length").await?;
+    for n in 0..count.as_u64().unwrap_or(0) {
+        page.js(&format!("document.querySelectorAll('.front-view .walk-spot')[{n}].dispatchEvent(new KeyboardEvent('keydown', {{ key: 'Enter', bubbles: true }}))")).await?;
+        page.wait(".walk-answers").await?;
+        // Of a wire its own kind, of anything else what is right.
+        page.js("const sort = document.querySelector('.walk-spot.here').dataset.sort; \
+            [...document.querySelectorAll('.walk-answer')].find(b => [`Wire(${sort})`, 'Right'].includes(b.dataset.mark)).click()").await?;
+        page.wait("#to-place").await?;
+    }
+    assert_eq!(page.js("return document.querySelectorAll('.plan-view .walk-disc').length").await?, count);
+    page.click("#to-place").await?;
+    page.wait(".walk-methods").await?;
+    // Nothing is locked before a method is chosen.
+    page.click("#walk-go").await?;
+    assert!(page.driver.find_all(By::Css("#site-told")).await?.is_empty());
+    page.js("document.querySelectorAll('.walk-methods input')[2].click()").await?;
+    let at = "return document.querySelector('.walk-steps output').textContent";
+    let before = page.js(at).await?;
+    page.click("#ladder-more").await?;
+    assert_ne!(page.js(at).await?, before);
+    page.js("const s = document.querySelector('.plan-view svg'); const b = s.getBoundingClientRect(); \
+        for (const k of ['pointerdown', 'pointermove', 'pointerup']) s.dispatchEvent(new PointerEvent(k, { bubbles: true, buttons: 1, pointerId: 1, clientX: b.left + b.width / 2, clientY: b.top + b.height / 2 }))").await?;
+    // The middle of the picture is 4.35 m along the wall: to the next quarter.
+    assert!(page.js(at).await?.as_str().unwrap_or_default().contains("4.25"), "{}", page.js(at).await?);
+    page.click("#walk-go").await?;
+    page.wait("#site-told").await?;
+    let said = page.text(".walk-said").await?;
+    assert!(
+        said.contains("first one up is protected is not said") && said.contains("No wind is named"),
+        "{said}"
+    );
+    assert!(!said.contains("Not found"), "{said}");
+    page.js_async("const i = setInterval(() => { if (document.querySelector('#walk-slip').getAttribute('aria-disabled') === 'false') { clearInterval(i); done(true); } }, 50)").await?;
+    page.click("#walk-slip").await?;
+    page.wait_text("#walk-played", "A slip").await?;
+    page.click("#walk-tip").await?;
+    page.wait_text("#walk-played", "As it tips")
+        .await
+        .or(page.wait_text("#walk-played", "as it tips").await)?;
+    // What is open is printed as open.
+    let text = page.js("return document.querySelector('.walk-page').textContent").await?;
+    let text = text.as_str().unwrap_or_default();
+    assert!(text.contains("Not done") && text.contains("Treat every wire as live"), "{text}");
+    // The plan becomes a set-up of the bench.
+    page.click("#walk-bench").await?;
+    page.wait("#play").await?;
+    let errors: Vec<String> =
+        page.console_errors().await?.into_iter().filter(|e| !e.contains("setPointerCapture")).collect();
+    assert!(errors.is_empty(), "{errors:?}");
+    page.close().await
+}
+
 /// A part is kept over a reload, told when it is overdue, withdrawn, and put on the note as what is kept.
 #[tokio::test(flavor = "multi_thread", worker_threads = 2)]
 async fn the_gear_list_and_the_note_keep_what_is_written() -> Res {
@@ -569,6 +674,9 @@ async fn the_rooms_are_clean_and_fit_a_small_phone() -> Res {
         ("harness", "#let-go-in-it"),
         ("eave", ".eave-first"),
         ("hooks", ".hook-card"),
+        ("rope", ".hook-card"),
+        ("supports", ".hook-card"),
+        ("site", ".walk-spot"),
         ("gear", ".add-piece"),
         ("incident", "#note-fill"),
     ] {

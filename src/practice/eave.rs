@@ -4,6 +4,7 @@
 //! Left out: the throw of a line over the ridge, hands on rails, balance. Two links are drawn on one line; a maker may
 //! ask for a second line (`Gear::EaveTwo`).
 
+use crate::draw::Draw;
 use crate::geometry::Geometry;
 use crate::scenario::{Scenario, Stance};
 use serde::{Deserialize, Serialize};
@@ -149,6 +150,49 @@ impl Links {
     }
 }
 
+/// Taking it all down at the end of the day, in the order in which it is done (common practice): whoever is on the roof
+/// is tied in until the last step off it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+pub enum TakeDown {
+    /// Tools down, nobody below.
+    Clear,
+    /// A second line over the ridge, tied off on the far side from the ground.
+    SecondLine,
+    /// The plate off, on that line.
+    PlateOff,
+    /// Its holes sealed.
+    Seal,
+    /// Down, on the line all the way.
+    Down,
+    /// Untied from the ground and pulled over.
+    Untie,
+    /// Written down.
+    Write,
+}
+
+impl TakeDown {
+    /// All, in order.
+    pub const ALL: [TakeDown; 7] = [
+        TakeDown::Clear,
+        TakeDown::SecondLine,
+        TakeDown::PlateOff,
+        TakeDown::Seal,
+        TakeDown::Down,
+        TakeDown::Untie,
+        TakeDown::Write,
+    ];
+
+    /// Shown in another order: their numbers.
+    pub fn shown(seed: u64) -> Vec<usize> {
+        let mut draw = Draw::with_seed(seed ^ 0x646f_776e);
+        let mut all: Vec<usize> = (0..TakeDown::ALL.len()).collect();
+        while all.is_sorted() {
+            draw.shuffle(&mut all);
+        }
+        all
+    }
+}
+
 /// Whether a link reaches from a moment to where it would be clipped.
 pub fn reaches(at: Moment, link: Link) -> bool {
     let alone = Links { a: link, b: Link::Off, slack: false };
@@ -243,6 +287,22 @@ mod tests {
             let report = crate::grade::report::Report::of(s, t).expect("known place");
             let low = report.findings.iter().find(|f| f.code == crate::rules::FindingCode::GrabLow);
             assert!(low.is_none_or(|f| f.severity > crate::rules::Severity::Minor), "{at:?}: {low:?}");
+        }
+    }
+
+    /// By hand: nobody is on the roof without a line. The plate goes only once another line hangs, its holes are
+    /// sealed by who is still up there, and that line is untied by who is down.
+    #[test]
+    fn what_holds_comes_off_last() {
+        use TakeDown as T;
+        let at = |x: T| T::ALL.iter().position(|y| *y == x).expect("in it");
+        assert!(at(T::SecondLine) < at(T::PlateOff) && at(T::PlateOff) < at(T::Seal));
+        assert!(at(T::Seal) < at(T::Down) && at(T::Down) < at(T::Untie));
+        for seed in 0..40 {
+            let mut shown = T::shown(seed);
+            assert!(!shown.is_sorted());
+            shown.sort_unstable();
+            assert_eq!(shown, [0, 1, 2, 3, 4, 5, 6]);
         }
     }
 

@@ -2,7 +2,7 @@
 
 use super::table::words;
 use super::table::{Text, texts};
-use crate::practice::eave::Moment;
+use crate::practice::eave::{Moment, TakeDown};
 use crate::practice::harness::{Fault, Step};
 use crate::practice::hooks::{Act, Joined};
 use crate::quiz::gear_list::{PieceKind, Why};
@@ -101,6 +101,9 @@ words! {
     EaveBefore, "Moment before", "Moment précédent";
     EaveStay, "Again", "Encore";
     EaveOver, "To the first", "Au premier";
+    DownAsk, "The day is over. Tap the seven in the order in which it all comes down.", "La journée est finie. Touchez les sept dans l’ordre où tout se démonte.";
+    DownDone, "That is the order: what holds comes off last.", "C’est l’ordre : ce qui retient s’enlève en dernier.";
+    DownGo, "Take it all down", "Tout démonter";
     EaveTwo, "Two grabs on one line, or a second link: only as their maker allows; else a second line. Step off to the side if your rails do not part. Last on the line unties from the far side or the ground; holes are sealed, and it is written down.", "Deux coulisseaux sur une corde, ou un second cordon : seulement si le fabricant le permet; sinon une seconde corde. Sortez de côté si les montants ne s’écartent pas. La dernière personne sur la corde la détache de l’autre côté ou du sol; on bouche les trous et on l’écrit.";
     EaveNote, "Computed: each slip with what is clipped then. Only the link that comes taut first is run; the other is drawn. Told only: hands on rails, balance, the throw over the ridge.", "Calculé : chaque faux pas avec ce qui est accroché alors. Seul le cordon qui se tend en premier est calculé; l’autre est dessiné. Seulement dits : les mains aux montants, l’équilibre, le lancer par-dessus le faîte.";
     EaveSources, "Rails 3 ft past and secured, else a grab rail: 29 CFR 1926.1053(b)(1) (read in a toolbox sheet). 900 mm: Quebec S-2.1, r. 4, s. 3.5.6 (read). Three points of contact: Ontario’s ladder advisory, 2015 (read in a summary). One link always on, the pad and the first one up: common practice.", "Montants 3 pi au-delà et fixés, sinon une poignée : 29 CFR 1926.1053(b)(1) (lu dans une fiche). 900 mm : Québec, S-2.1, r. 4, art. 3.5.6 (lu). Trois points d’appui : avis ontarien sur les échelles, 2015 (lu dans un résumé). Un cordon toujours accroché, la protection d’arête et la première personne : pratique courante.";
@@ -250,6 +253,18 @@ texts! {
     FootDown, "a foot to the rung", "un pied sur l’échelon";
     ClipBelow, "A goes below the edge", "passer A sous le bord";
     Down, "down", "la descente";
+}
+
+texts! {
+    /// What is done.
+    TakeDown::label;
+    Clear, "Tools down, nobody below", "Outils en bas, personne dessous";
+    SecondLine, "A second line over the ridge, tied off on the far side from the ground", "Une seconde corde par-dessus le faîte, attachée de l’autre côté depuis le sol";
+    PlateOff, "Anchor plate off, on that line", "Déposer la plaque d’ancrage, sur cette corde";
+    Seal, "Its holes sealed", "Boucher ses trous";
+    Down, "Down, one link always on", "Descendre, un cordon toujours accroché";
+    Untie, "Line untied from the ground, pulled over", "Détacher la corde depuis le sol et la ramener";
+    Write, "Written down, gear looked over", "L’écrire, vérifier l’équipement";
 }
 
 texts! {

@@ -1,6 +1,7 @@
 //! From the ladder onto the roof and back: nine moments, two links to clip, and a slip at any of them.
 
 use super::bar::RoomBar;
+use super::order::InOrder;
 use super::pair::Clock;
 use super::visit;
 use crate::geometry::Geometry;
@@ -44,6 +45,8 @@ struct On {
     guess: RwSignal<Option<Holds>>,
     fall: RwSignal<Option<Arc<Trace>>>,
     waits: RwSignal<bool>,
+    /// The day is over: it all comes down.
+    ends: RwSignal<bool>,
     clock: Clock,
     set_up: Memo<Option<Scenario>>,
 }
@@ -105,6 +108,7 @@ pub fn Eave() -> impl IntoView {
         guess: RwSignal::new(None),
         fall: RwSignal::new(None),
         waits: RwSignal::new(false),
+        ends: RwSignal::new(false),
         clock: Clock::new(),
         set_up: Memo::new(move |_| law.with_value(|p| set_up(Moment::ALL[at.get()], links.get(), p))),
     };
@@ -113,7 +117,8 @@ pub fn Eave() -> impl IntoView {
             <RoomBar back=W::BackToList to=Callback::new(|()| view::go(View::Lessons)) title=settings.s(T::EaveName) />
             <Picture on=on />
             <section class="strip eave-strip">
-                {move || if !on.begun.get() { view! { <First on=on /> }.into_any() }
+                {move || if on.ends.get() { view! { <ComesDown on=on /> }.into_any() }
+                    else if !on.begun.get() { view! { <First on=on /> }.into_any() }
                     else if on.fall.with(Option::is_some) { view! { <Told on=on /> }.into_any() }
                     else { view! { <Clip on=on /> }.into_any() }}
             </section>
@@ -308,6 +313,33 @@ fn Told(on: On) -> impl IntoView {
             <div class="next"><button type="button" id="slow" on:click=move |_| if on.clock.runs.get_untracked() { on.clock.stop() } else { on.clock.play() }>
                     {move || if on.clock.runs.get() { settings.t(Key::Pause) } else { settings.t(S::Slow) }}</button>
                 <button type="button" id="eave-again" on:click=again>{settings.s(T::EaveStay)}</button>
-                <button type="button" class="main" id="eave-on" on:click=move |_| on.go(on.at.get_untracked() + 1)>{move || settings.t(if last() { T::EaveOver } else { T::EaveOn })}</button></div></div>
+                <button type="button" class="main" id="eave-on" on:click=move |_| if untrack(last) { on.clock.stop(); on.ends.set(true); view::to_view("down-ask") } else { on.go(on.at.get_untracked() + 1) }>{move || settings.t(if last() { T::DownGo } else { T::EaveOn })}</button></div></div>
+    }
+}
+
+/// The day is over: what holds comes off last.
+#[component]
+fn ComesDown(on: On) -> impl IntoView {
+    let settings = settings();
+    let (done, late) = (RwSignal::new(vec![]), RwSignal::new(false));
+    let shown = TakeDown::shown((js_sys::Math::random() * 1e9) as u64);
+    let labels = TakeDown::ALL.map(TakeDown::label).to_vec();
+    let told = move || {
+        let r = settings.reader();
+        if done.with(Vec::len) == TakeDown::ALL.len() {
+            let first = move |_| {
+                on.ends.set(false);
+                on.go(0);
+            };
+            return view! { <p class="sentence" id="down-told" tabindex="-1">{r.t(T::DownDone)}</p>
+                <div class="next"><button type="button" class="main" id="down-over" on:click=first>{r.t(T::EaveOver)}</button></div> }
+            .into_any();
+        }
+        late.get().then(|| view! { <p class="figure-line">{r.t(T::HooksLater)}</p> }).into_any()
+    };
+    view! {
+        <div class="result dress-foot down-all"><p class="stem"><strong id="down-ask" tabindex="-1">{settings.s(T::DownAsk)}</strong></p>
+            <InOrder labels=labels shown=shown done=done late=late then="down-told" />{told}
+            <p class="hint">{settings.s(T::EaveTwo)}</p></div>
     }
 }

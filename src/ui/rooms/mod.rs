@@ -14,6 +14,7 @@ mod incident;
 mod keep;
 mod lesson;
 mod lessons;
+mod order;
 mod pair;
 mod paper;
 mod quiz;

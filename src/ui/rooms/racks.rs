@@ -2,6 +2,7 @@
 //! after the supports, what is asked of one.
 
 use super::bar::RoomBar;
+use super::order::InOrder;
 use super::visit;
 use crate::physics::equipment::rope_strength_n;
 use crate::physics::trace::Trace;
@@ -37,7 +38,7 @@ struct On {
     /// The pairs are over: what comes after them is asked for.
     ordering: RwSignal<bool>,
     acts: RwSignal<Vec<Act>>,
-    done: RwSignal<Vec<Act>>,
+    done: RwSignal<Vec<usize>>,
     asked: RwSignal<Vec<Question>>,
     /// The usual fall.
     usual: RwSignal<Option<Trace>>,
@@ -276,7 +277,8 @@ fn Choose(on: On) -> impl IntoView {
             view::to_view(match (over, on.rack) {
                 (false, _) => "pairs-ask",
                 (true, Rack::Supports) => "pairs-questions",
-                (true, _) => "pairs-after",
+                (true, Rack::Hooks) => "pairs-order",
+                (true, Rack::Ropes) => "pairs-after",
             });
         };
         Some(view! {
@@ -373,35 +375,10 @@ fn Questions(on: On) -> impl IntoView {
 /// Hooking up.
 #[component]
 fn Order(on: On) -> impl IntoView {
-    let (visit, settings) = (visit(), settings());
-    let acts = move || {
-        on.acts
-            .get()
-            .into_iter()
-            .map(|a| {
-                let n = move || on.done.with(|d| d.iter().position(|x| *x == a).map(|i| i + 1));
-                let take = move |_| {
-                    let next = on.done.with_untracked(Vec::len);
-                    if n().is_some() {
-                        return;
-                    }
-                    let r = settings.reader_now();
-                    if Act::ALL.get(next) == Some(&a) {
-                        on.done.update(|d| d.push(a));
-                        on.told.set(false);
-                        if on.done.with_untracked(Vec::len) == Act::ALL.len() {
-                            view::to_view("pairs-after");
-                        }
-                        visit.said.set(format!("{}. {}", next + 1, r.t(a.label())));
-                    } else {
-                        visit.said.set(r.t(T::HooksLater).to_owned());
-                        on.told.set(true);
-                    }
-                };
-                view! { <li><button type="button" class="hook-act" aria-pressed=move || n().is_some().to_string() on:click=take><b aria-hidden="true">{move || n().map_or("·".to_owned(), |n| n.to_string())}</b>{settings.s(a.label())}</button></li> }
-            })
-            .collect_view()
-    };
+    let settings = settings();
+    let labels = Act::ALL.map(Act::label).to_vec();
+    let shown =
+        on.acts.with_untracked(|a| a.iter().filter_map(|x| Act::ALL.iter().position(|y| x == y)).collect());
     // The picture follows: ring beside, hook through, gate shut, tugged.
     let picture = move || {
         let state = match on.done.with(Vec::len) {
@@ -416,16 +393,13 @@ fn Order(on: On) -> impl IntoView {
     let told = move || {
         let r = settings.reader();
         if on.done.with(Vec::len) == Act::ALL.len() {
-            let n = on.chosen.with(|c| c.iter().filter(|j| j.is_right()).count());
-            let score = r.f(T::HooksScore, &[("n", &n.to_string()), ("all", &on.count().to_string())]);
-            return view! { <p class="sentence" id="pairs-after" tabindex="-1">{r.t(T::HooksDone)}" "{score}</p>
-                <div class="next"><button type="button" class="main" id="pairs-again" on:click=move |_| { on.begin(); view::to_view("pairs-ask") }>{r.t(T::HooksAgain)}</button></div> }.into_any();
+            return view! { <p class="figure-line">{r.t(T::HooksDone)}</p><Over on=on /> }.into_any();
         }
         let late = on.told.get().then(|| r.t(T::HooksLater));
-        view! { <p class="stem"><strong id="pairs-after" tabindex="-1">{r.t(T::HooksOrder)}</strong></p><p class="figure-line">{late}</p> }.into_any()
+        view! { <p class="stem"><strong id="pairs-order" tabindex="-1">{r.t(T::HooksOrder)}</strong></p><p class="figure-line">{late}</p> }.into_any()
     };
     view! {
-        <div class="hook-pair order"><div class="hook-card">{picture}</div><ul class="hook-acts">{acts}</ul></div>
+        <div class="hook-pair order"><div class="hook-card">{picture}</div><InOrder labels=labels shown=shown done=on.done late=on.told then="pairs-after" /></div>
         <section class="strip hooks-strip dress-foot">{told}</section>
     }
 }

@@ -427,6 +427,34 @@ async fn a_slip_at_the_eave_falls_on_what_is_clipped() -> Res {
         told.contains("You said: A. It was: Nothing.") && told.contains("In the taught order here"),
         "{told}"
     );
+    // At the last moment the day is over: what holds comes off last, and nothing is taken before its turn.
+    page.click("#eave-again").await?;
+    page.wait("#eave-at").await?;
+    page.js("const r = document.querySelector('#eave-at'); r.value = '9'; r.dispatchEvent(new Event('change', { bubbles: true }))").await?;
+    page.wait_text("#eave-h", "Moment 9 of 9").await?;
+    page.js(&pick("eave-holds", 0)).await?;
+    page.click("#eave-slip").await?;
+    page.wait("#eave-told").await?;
+    page.click("#eave-on").await?;
+    page.wait("#down-ask").await?;
+    for act in [
+        "Line untied",
+        "Tools down",
+        "A second line",
+        "Anchor plate",
+        "Its holes",
+        "Down, one",
+        "Line untied",
+        "Written",
+    ] {
+        page.js(&format!(
+            "[...document.querySelectorAll('.hook-act')].find(b => b.textContent.includes('{act}')).click()"
+        ))
+        .await?;
+    }
+    page.wait_text("#down-told", "what holds comes off last").await?;
+    page.click("#down-over").await?;
+    page.wait_text("#eave-h", "Moment 1 of 9").await?;
     finish(page).await
 }
 

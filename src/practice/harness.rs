@@ -11,7 +11,7 @@ use crate::physics::Worn;
 use crate::physics::equipment::{HARNESS_SLIDE_LOOSE_M, HARNESS_SLIDE_SNUG_M};
 use crate::physics::trace::Trace;
 use crate::rules::Severity;
-use crate::scenario::Scenario;
+use crate::scenario::{LabelState, Scenario, WebbingState};
 use serde::{Deserialize, Serialize};
 
 /// Slack up to which a leg strap is snug, cm (common practice: a flat hand fits between, a fist does not).
@@ -308,6 +308,13 @@ pub fn hung(h: &Harness, t: &Trace) -> Hung {
     }
 }
 
+/// What a look at a harness from the hook shows: of three one has a cut, of three one has lost its label.
+pub fn from_the_hook(seed: u64) -> (WebbingState, LabelState) {
+    let mut draw = Draw::with_seed(seed ^ 0x6c6f_6f6b);
+    let webbing = if draw.below(3) == 0 { WebbingState::Cut } else { WebbingState::Sound };
+    (webbing, if draw.below(3) == 0 { LabelState::Missing } else { LabelState::Legible })
+}
+
 /// The fall in which it is tried: the usual job with the grab left low, as it often is.
 pub fn case(place: &str) -> Scenario {
     let mut s = Scenario { place: place.to_owned(), ..Scenario::default() };
@@ -377,6 +384,14 @@ mod tests {
                 }
             }
         }
+    }
+
+    #[test]
+    fn a_third_of_what_hangs_there_is_cut_and_a_third_has_no_label() {
+        let all: Vec<_> = (0..300).map(from_the_hook).collect();
+        let cut = all.iter().filter(|s| s.0 == WebbingState::Cut).count();
+        let bare = all.iter().filter(|s| s.1 == LabelState::Missing).count();
+        assert!((70..130).contains(&cut) && (70..130).contains(&bare), "{cut} {bare}");
     }
 
     /// Whatever is wrong has its step, and putting that step right takes it away.

@@ -32,6 +32,11 @@ words! {
     RingLow, "a hand lower", "une main plus bas";
     Waist, "at the waist", "à la taille";
     Aside, "over one blade", "sur une omoplate";
+    LookFit, "fit for use", "bon pour l’usage";
+    LookOut, "out of use", "hors service";
+    LookMissed, "Look again: {what}", "Regardez encore : {what}";
+    LookOutSaid, "Out of use: this one is not worn. It is kept apart and written down.", "Hors service : on ne le porte pas. On le met à part et on l’écrit.";
+    LookAnother, "Take another", "En prendre un autre";
     LeftLeg, "Left leg", "Cuisse gauche";
     RightLeg, "Right leg", "Cuisse droite";
     SlackOf, "{what}: {cm} off the thigh", "{what} : à {cm} de la cuisse";

@@ -6,11 +6,14 @@ use super::pair::{Clock, Panel, Side, film_s, frame};
 use super::visit;
 use crate::physics::trace::Trace;
 use crate::practice::harness::*;
+use crate::practice::inspection::Look;
 use crate::rules::Severity;
+use crate::scenario::{LabelState, WebbingState};
 use crate::scene::harness::{BOX, back, front, ring_at};
+use crate::scene::lens;
 use crate::texts::Gear as T;
 use crate::texts::Room as W;
-use crate::texts::say::{Reader, lower_first};
+use crate::texts::say::{self, Reader, lower_first};
 use crate::texts::{Key, Lang, Stage as S};
 use crate::ui::shared::asking;
 use crate::ui::shared::settings::{Settings, settings};
@@ -47,6 +50,9 @@ struct Dress {
     other: RwSignal<Harness>,
     marked: RwSignal<Vec<Step>>,
     said: RwSignal<bool>,
+    /// What a look at webbing and label shows, and what was said of each: fit, or not.
+    seen: RwSignal<(WebbingState, LabelState)>,
+    fit: RwSignal<[Option<bool>; 2]>,
 }
 
 impl Dress {
@@ -148,6 +154,8 @@ pub fn HarnessRoom() -> impl IntoView {
         other: RwSignal::new(Harness::right()),
         marked: RwSignal::new(vec![]),
         said: RwSignal::new(false),
+        seen: RwSignal::new(from_the_hook((js_sys::Math::random() * 1e9) as u64)),
+        fit: RwSignal::new([None; 2]),
     };
     let falls = RwSignal::new(None::<(Arc<Trace>, Arc<Trace>)>);
     let missing = RwSignal::new(false);
@@ -390,6 +398,58 @@ fn pills(
     view! { <div class="pills">{all}</div> }
 }
 
+/// Webbing and label from near: fit, or out of use. Who finds what is there has looked.
+#[component]
+fn Looks(d: Dress) -> impl IntoView {
+    let settings = settings();
+    let truth = move || d.seen.with(|s| [s.0 == WebbingState::Sound, s.1 == LabelState::Legible]);
+    let say = move |i: usize, fit: bool| {
+        d.fit.update(|f| f[i] = Some(fit));
+        let right = d.fit.get_untracked() == untrack(truth).map(Some);
+        let good = untrack(truth) == [true; 2];
+        d.worn.update(|h| h.looked = right && good);
+    };
+    let rows = move || {
+        let r = settings.reader();
+        let (webbing, label) = d.seen.get();
+        [Look::Webbing(webbing), Look::Label(label)].into_iter().enumerate().map(|(i, look)| {
+            let paths = lens::look(look).into_iter().map(|(c, p)| view! { <path class=c d=p /> }).collect_view();
+            let words = say::look(r, look);
+            let all = [(true, T::LookFit), (false, T::LookOut)].map(|(fit, key)| {
+                view! { <label class="pill"><input type="radio" name=format!("look-{i}") prop:checked=move || d.fit.with(|f| f[i] == Some(fit)) on:change=move |_| say(i, fit) /><span>{r.t(key)}</span></label> }
+            });
+            view! { <div class="dress-look"><svg class="close" viewBox="0 0 96 72" role="img" aria-label=words>{paths}</svg><div class="pills">{all}</div></div> }
+        }).collect_view()
+    };
+    let told = move || {
+        let r = settings.reader();
+        let f = d.fit.get();
+        if f.iter().any(Option::is_none) {
+            return None;
+        }
+        let (webbing, label) = d.seen.get();
+        let looks = [say::look(r, Look::Webbing(webbing)), say::look(r, Look::Label(label))];
+        let missed: Vec<String> = looks
+            .into_iter()
+            .zip(f.into_iter().zip(truth()))
+            .filter(|(_, (said, is))| *said != Some(*is))
+            .map(|(t, _)| t)
+            .collect();
+        if !missed.is_empty() {
+            return Some(view! { <p class="figure-line" role="status">{r.f(T::LookMissed, &[("what", &missed.join(" "))])}</p> }.into_any());
+        }
+        if truth() == [true; 2] {
+            return None;
+        }
+        let another = move |_| {
+            d.seen.set((WebbingState::Sound, LabelState::Legible));
+            d.fit.set([None; 2]);
+        };
+        Some(view! { <p class="figure-line" role="status">{r.t(T::LookOutSaid)}</p><button type="button" id="look-another" on:click=another>{r.t(T::LookAnother)}</button> }.into_any())
+    };
+    view! { {rows}{told} }
+}
+
 /// What is done at the step in hand.
 #[component]
 fn Card(d: Dress) -> impl IntoView {
@@ -416,9 +476,7 @@ fn Card(d: Dress) -> impl IntoView {
         let r = settings.reader();
         let done = vec![r.t(T::NotYet), r.t(T::DoneYet)];
         match d.step.get() {
-            Step::LookOver => {
-                pills(d, "look", done, |h| usize::from(h.looked), |h, i| h.looked = i == 1).into_any()
-            }
+            Step::LookOver => view! { <Looks d=d /> }.into_any(),
             Step::ShakeOut => {
                 pills(d, "shake", done, |h| usize::from(h.shaken), |h, i| h.shaken = i == 1).into_any()
             }

@@ -8,7 +8,7 @@ use crate::physics::equipment::rope_strength_n;
 use crate::physics::trace::Trace;
 use crate::practice::hooks::{Act, Joined};
 use crate::practice::pairs::{BESIDE_M, Half, Lined, Question, Rack, Slung};
-use crate::rules::Severity;
+use crate::rules::{DutyKind, Severity, place};
 use crate::scenario::Scenario;
 use crate::scene::hooks::joined;
 use crate::scene::pairs::half;
@@ -128,10 +128,10 @@ impl On {
 pub fn Racks(rack: Rack) -> impl IntoView {
     view::fill_the_window();
     let (visit, settings) = (visit(), settings());
-    let place = visit.set_up.with_untracked(|s| s.place.clone());
-    let on = On::new(rack, place.clone());
+    let law = visit.set_up.with_untracked(|s| s.place.clone());
+    let on = On::new(rack, law.clone());
     on.begin();
-    if let Ok(s) = (Scenario { place, ..Scenario::default() }).set_up() {
+    if let Ok(s) = (Scenario { place: law, ..Scenario::default() }).set_up() {
         asking::ask(Fall(s), move |t| {
             if let Some(t) = t.ok().filter(Trace::is_sound) {
                 let _ = on.usual.try_set(Some(t));
@@ -229,6 +229,19 @@ fn told_of(r: Reader, worse: Half, on: On) -> String {
     }
 }
 
+/// What the rules of a place ask about it.
+fn duty_of(h: Half) -> Option<DutyKind> {
+    match h {
+        Half::Line(Lined::Bare) => Some(DutyKind::EdgeProtected),
+        Half::Line(Lined::Knotted) => Some(DutyKind::NoKnots),
+        Half::Line(Lined::Frayed | Lined::Stiff) => Some(DutyKind::GearWithdrawn),
+        Half::Line(Lined::Shared) => Some(DutyKind::OnePersonALine),
+        Half::Line(Lined::Short) => Some(DutyKind::LineReachesGround),
+        Half::Support(_) => Some(DutyKind::AnchorByCompetentPerson),
+        _ => None,
+    }
+}
+
 /// Two to choose from; after the choice what each bears.
 #[component]
 fn Choose(on: On) -> impl IntoView {
@@ -270,6 +283,7 @@ fn Choose(on: On) -> impl IntoView {
         let fine = on.chosen.with(|c| c.last().is_some_and(|j| j.is_right()));
         let what = r.f(if fine { T::HooksOther } else { T::HooksThis }, &[("what", r.t(worse.label()))]);
         let words = format!("{}. {}", upper_first(&what), told_of(r, worse, on));
+        let asked = on.place.with_value(|p| place(p)?.duty(duty_of(worse)?)).map(|d| r.duty(d));
         let next = move |_| {
             on.told.set(false);
             let over = on.chosen.with_untracked(Vec::len) == on.pairs.with_untracked(Vec::len);
@@ -282,7 +296,7 @@ fn Choose(on: On) -> impl IntoView {
             });
         };
         Some(view! {
-            <div class="head">{mark(if fine { Severity::Good } else { Severity::Major })}<div class="told-lines"><p class="sentence" id="pairs-told" tabindex="-1">{words}</p></div></div>
+            <div class="head">{mark(if fine { Severity::Good } else { Severity::Major })}<div class="told-lines"><p class="sentence" id="pairs-told" tabindex="-1">{words}</p>{asked.map(|t| view! { <p class="source">{t}</p> })}</div></div>
             <div class="next"><button type="button" class="main" id="pairs-next" on:click=next>{r.t(T::EaveOn)}</button></div>
         })
     };

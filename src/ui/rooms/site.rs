@@ -6,7 +6,7 @@ use super::paper::{Foot, Head};
 use super::visit;
 use crate::geometry::Geometry;
 use crate::practice::site::*;
-use crate::rules::{HARD_SWING_M_S, LimitKind, Method, Severity, place};
+use crate::rules::{DutyKind, HARD_SWING_M_S, LimitKind, Method, Severity, place};
 use crate::scene::camera::Frame;
 use crate::scene::front::Front;
 use crate::scene::ink::{Shape, cm};
@@ -680,8 +680,22 @@ fn Rows(on: On) -> impl IntoView {
             view! { <tr><th scope="row">{r.t(row.label())}</th><td>{text}</td><td><b aria-hidden="true">{shape}</b>{r.t(word)}</td></tr> }
         })
     };
+    let duties = move || {
+        let r = settings.reader();
+        let kinds = [
+            DutyKind::MethodOrder,
+            DutyKind::AnchorByCompetentPerson,
+            DutyKind::RescueWritten,
+            DutyKind::RescuePlanned,
+        ];
+        let all = on.law.with_value(|law| {
+            let own = place(law);
+            kinds.iter().filter_map(|k| Some((*k, r.duty(own?.duty(*k)?)))).collect::<Vec<_>>()
+        });
+        all.into_iter().map(|(k, t)| view! { <p><strong>{r.t(k.label())}</strong><br /><span class="source">{t}</span></p> }).collect_view()
+    };
     view! {
-        <details class="guide walk-card"><summary>{settings.s(T::Card)}</summary><table>{rows}</table><p class="hint">{settings.s(T::CardNote)}</p>
+        <details class="guide walk-card"><summary>{settings.s(T::Card)}</summary><table>{rows}</table><p class="hint">{settings.s(T::CardNote)}</p>{duties}
             <button type="button" id="print" on:click=move |_| { let _ = window().print(); }>{settings.s(W::Print)}</button></details>
         <Why />
     }

@@ -53,6 +53,8 @@ async fn main() -> Res {
     page.wait("#to-room").await?;
     // The falls that the verdict asks for come first.
     tokio::time::sleep(std::time::Duration::from_secs(4)).await;
+    page.layer("room").await?;
+    page.wait("#map-grab").await?;
     let v = page.driver.execute_async(TIME_MAP, vec![]).await?;
     let at = |i: usize| v.json()[i].as_f64().unwrap_or(0.0);
     println!(

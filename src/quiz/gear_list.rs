@@ -3,6 +3,7 @@
 use crate::quiz::export::written;
 use crate::units::date;
 use serde::{Deserialize, Serialize};
+use serde_json::Value;
 
 /// Number of the list's format.
 pub const GEAR_SCHEMA: u32 = 1;
@@ -164,6 +165,21 @@ impl Piece {
     }
 }
 
+/// The entries of a kept list, each as it is: what this version cannot read stays among them, and a text that is no list
+/// at all is one such entry, so that writing a part loses nothing.
+pub fn entries(kept: Option<&str>) -> Vec<Value> {
+    let Some(text) = kept else { return vec![] };
+    serde_json::from_str(text).unwrap_or_else(|_| vec![Value::String(text.to_owned())])
+}
+
+/// The parts among entries, and how many entries are none that this version can read.
+pub fn parts(entries: Vec<Value>) -> (Vec<Piece>, usize) {
+    let count = entries.len();
+    let all: Vec<Piece> = entries.into_iter().filter_map(|v| serde_json::from_value(v).ok()).collect();
+    let unread = count - all.len();
+    (all, unread)
+}
+
 /// Sorts by who needs looking after first.
 pub fn sorted(mut all: Vec<Piece>, today: &str) -> Vec<Piece> {
     all.sort_by(|a, b| {
@@ -216,6 +232,20 @@ mod tests {
     use super::*;
 
     /// By the calendar: 2026-12-04 is seven days after 2026-11-27, 2026-12-05 is eight.
+    /// A bug: a kept list that was no list was overwritten by the next part.
+    #[test]
+    fn what_cannot_be_read_is_kept_and_counted() {
+        assert_eq!(entries(None), Vec::<Value>::new());
+        let broken = "[{\"id\":\"a\"";
+        assert_eq!(entries(Some(broken)), vec![Value::String(broken.to_owned())]);
+        let piece = Piece::new("b", PieceKind::Harness);
+        let mut list = entries(Some(broken));
+        list.push(serde_json::to_value(&piece).expect("writes"));
+        let kept = serde_json::to_string(&list).expect("writes");
+        assert_eq!(parts(entries(Some(&kept))), (vec![piece], 1));
+        assert!(kept.contains("\\\"id\\\""), "{kept}");
+    }
+
     #[test]
     fn a_part_is_told_before_it_is_due() {
         let mut p = Piece::new("1", PieceKind::Harness);

@@ -132,6 +132,7 @@ words! {
     ListName, "The gear list", "La liste de l’équipement";
     ListLead, "Each part with its serial, its dates, and why it was withdrawn. Kept on this device alone.", "Chaque pièce avec son numéro, ses dates, et le motif de son retrait. Gardé sur cet appareil seulement.";
     ListEmpty, "Nothing is listed yet.", "Rien n’est encore inscrit.";
+    ListUnread, "{n} kept entries cannot be read by this version. They stay as they are.", "{n} entrées gardées sont illisibles pour cette version. Elles restent telles quelles.";
     ListAdd, "Add a part", "Ajouter une pièce";
     ListKind, "What it is", "Sorte";
     ListCalled, "What the crew calls it", "Nom dans l’équipe";

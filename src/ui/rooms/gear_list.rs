@@ -6,7 +6,7 @@ use super::paper::{Foot, Head};
 use super::quiz::Notes;
 use super::sheet::download;
 use super::visit;
-use crate::quiz::gear_list::{Piece, PieceKind, State, Why, sorted};
+use crate::quiz::gear_list::{Piece, PieceKind, State, Why, entries, parts, sorted};
 use crate::texts::Gear as T;
 use crate::texts::say::{Reader, lower_first};
 use crate::texts::{Lang, Room as W, Text, Trainer};
@@ -24,16 +24,13 @@ fn today() -> String {
     local(js_sys::Date::now() / 1e3).get(..10).unwrap_or_default().to_owned()
 }
 
-/// The kept list; what this version cannot read stays in it as it is.
-fn read(text: Option<&str>) -> Vec<Value> {
-    text.and_then(|t| serde_json::from_str(t).ok()).unwrap_or_default()
-}
-
 /// The signals of the room.
 #[derive(Clone, Copy)]
 struct Shed {
     all: RwSignal<Vec<Piece>>,
     open: RwSignal<Option<String>>,
+    /// Entries that this version cannot read.
+    unread: RwSignal<usize>,
     desk: Desk,
 }
 
@@ -54,9 +51,10 @@ impl Shed {
     fn load(self) {
         spawn_local(async move {
             let Some(all) = keep::all(Shelf::Kept).await else { return self.desk.note.set(Note::NotKept) };
-            let list = read(all.iter().find(|(k, _)| k == KEY).map(|(_, t)| t.as_str()));
-            let _ =
-                self.all.try_set(list.into_iter().filter_map(|v| serde_json::from_value(v).ok()).collect());
+            let list = entries(all.iter().find(|(k, _)| k == KEY).map(|(_, t)| t.as_str()));
+            let (all, unread) = parts(list);
+            let _ = self.all.try_set(all);
+            let _ = self.unread.try_set(unread);
         });
     }
 
@@ -89,7 +87,7 @@ impl Shed {
         spawn_local(async move {
             let key = id.clone();
             let edit = move |old: Option<String>| {
-                let mut list = read(old.as_deref());
+                let mut list = entries(old.as_deref());
                 let at = list.iter().position(|v| v["id"] == key.as_str());
                 let made = make(at.map(|i| list[i].clone()));
                 match (at, made.clone()) {
@@ -139,7 +137,7 @@ fn stands(r: Reader, p: &Piece, today: &str) -> (&'static str, String) {
 #[component]
 pub fn GearList() -> impl IntoView {
     let (settings, desk) = (settings(), desk());
-    let shed = Shed { all: RwSignal::new(vec![]), open: RwSignal::new(None), desk };
+    let shed = Shed { all: RwSignal::new(vec![]), open: RwSignal::new(None), unread: RwSignal::new(0), desk };
     shed.load();
     view::on_window("focus", move || shed.load());
     let today = StoredValue::new(today());
@@ -187,7 +185,7 @@ pub fn GearList() -> impl IntoView {
             <section><h2 id="gear-h" tabindex="-1">{settings.s(T::ListName)}</h2><p class="lead">{settings.s(T::ListLead)}</p>
                 <p><strong>{settings.s(T::ListAdd)}</strong></p><div class="row buttons">{add}</div></section>
             {move || shed.open.get().map(|id| view! { <Form shed=shed id=id today=today.get_value() /> })}
-            <section class="card gear-table">{rows}
+            <section class="card gear-table">{rows}{move || (shed.unread.get() > 0).then(|| view! { <p class="problems">{settings.reader().f(T::ListUnread, &[("n", &shed.unread.get().to_string())])}</p> })}
                 <div class="row buttons"><button type="button" class="main" id="print" on:click=move |_| { let _ = window().print(); }>{settings.s(W::Print)}</button>
                     <button type="button" id="gear-csv" on:click=csv>{settings.s(T::ListCsv)}</button>
                     <button type="button" id="to-trainer" on:click=move |_| view::go(View::Trainer)>{settings.s(Trainer::BackToTrainer)}</button></div>

@@ -336,7 +336,8 @@ fn stand_proof(q: &Item) -> Choice {
             let aside = (x - t.x_m).abs();
             match t.sort {
                 Sort::SoftBed => aside < t.half_m + 0.25 && out_m < 2.0 * t.z_m,
-                Sort::Slope | Sort::Door | Sort::Rot => aside < t.half_m + 0.25,
+                Sort::Door => aside < 0.9,
+                Sort::Slope | Sort::Rot => aside < t.half_m + 0.25,
                 Sort::Wasps => aside < 1.5,
                 Sort::Dog => aside.hypot(out_m - t.z_m) < t.half_m + 0.25,
                 Sort::Skylight => aside < t.half_m,
@@ -344,10 +345,17 @@ fn stand_proof(q: &Item) -> Choice {
             }
         });
         let near = [Sort::ServiceDrop, Sort::Line, Sort::Phone].into_iter().any(|w| {
-            let least = s
-                .wire(w)
-                .into_iter()
-                .map(|q| ((q[0] - x).powi(2) + q[1].powi(2) + (q[2] - out_m).powi(2)).sqrt());
+            // Three bare wires 0.85 m apart, two hundred points between each two that the property gives.
+            let apart = if w == Sort::Line { [-0.85, 0.0, 0.85] } else { [0.0; 3] };
+            let wire = s.wire(w);
+            let points = wire.windows(2).flat_map(|p| {
+                (0..=200)
+                    .map(move |i| f64::from(i) / 200.0)
+                    .map(move |k| [0, 1, 2].map(|n| p[0][n] + k * (p[1][n] - p[0][n])))
+            });
+            let least = points.flat_map(|q| {
+                apart.map(|off| ((q[0] + off - x).powi(2) + q[1].powi(2) + (q[2] - out_m).powi(2)).sqrt())
+            });
             let keep = if w == Sort::Line { keep_m } else { 1.0 };
             s.thing(w).is_some() && least.fold(f64::INFINITY, f64::min) - long_m < keep
         });

@@ -110,9 +110,14 @@ pub struct Shift {
     /// The harness was put on loosely again at noon.
     #[serde(default)]
     loose_at_noon: bool,
-    /// Somebody has looked since they were put on or hung: at the harness, at the line.
-    #[serde(default)]
+    /// Somebody has looked since they were put on or hung: at the harness, at the line. A day kept before there was
+    /// such a look began with both in order.
+    #[serde(default = "looked")]
     checked: [bool; 2],
+}
+
+fn looked() -> [bool; 2] {
+    [true; 2]
 }
 
 /// Minutes of work in one set-up.
@@ -224,6 +229,14 @@ impl Shift {
             loose_at_noon,
             checked: [false; 2],
         }
+    }
+
+    /// Whether it is one that can be worked: what is kept may have been changed by hand.
+    pub fn is_possible(&self) -> bool {
+        self.done <= JOBS
+            && self.jobs.len() == JOBS
+            && self.set_up.problems().is_empty()
+            && self.log.iter().all(|x| x.set_up.problems().is_empty())
     }
 
     /// The next job; none when the shift is over.
@@ -609,6 +622,22 @@ mod tests {
             assert!(!careful.is_checked()[0]);
         }
         assert!((10..30).contains(&loose) && (15..38).contains(&slack), "{loose} {slack}");
+    }
+
+    /// A bug: a kept day with a house of 1e308 m ended the page, and again at each reload.
+    #[test]
+    fn a_kept_day_that_cannot_be_is_told_from_one_that_can() {
+        let mut shift = Shift::of(3, HouseKind::TwoStorey, "on");
+        assert!(shift.is_possible());
+        let kept = serde_json::to_string(&shift).expect("writes");
+        // From before there was a look at harness and line.
+        let old = kept
+            .replace(",\"loose_at_noon\":false,\"checked\":[false,false]", "")
+            .replace(",\"loose_at_noon\":true,\"checked\":[false,false]", "");
+        assert!(old.len() < kept.len());
+        assert_eq!(serde_json::from_str::<Shift>(&old).expect("reads").is_checked(), [true; 2]);
+        shift.set_up.house.eave_height_m = 1e308;
+        assert!(!shift.is_possible());
     }
 
     #[test]

@@ -14,7 +14,7 @@ pub const RAILS_PAST_M: f64 = 0.9;
 /// Slack that somebody leaves on the shingles, m.
 pub const SLACK_M: f64 = 1.0;
 /// Length of a link, m: as long as a grab may carry anywhere.
-const LINK_M: f64 = 0.9;
+pub(super) const LINK_M: f64 = 0.9;
 /// A grab is moved no nearer to its link's end than this, m.
 const SHORT_M: f64 = 0.05;
 /// A grab over the edge is at least so far up the slope from it, m, one under it as far down.

@@ -7,11 +7,12 @@
 //! ladder that slides before it tips.
 
 use crate::draw::Draw;
-use crate::rules::{LimitKind, Method, common, place};
+use crate::rules::{HARD_SWING_M_S, LimitKind, Method, common, place, reserve};
 use crate::scenario::{
     Anchor, AnchorKind, House, Ladder, Lifeline, OtherMethod, Plan, PowerLine, RescuePlan, Scenario, Stance,
     Voltage, Weather,
 };
+use crate::studies::along_wall::Swing;
 use serde::{Deserialize, Serialize};
 
 /// Length of the front wall, m.
@@ -36,12 +37,14 @@ const NEST_M: f64 = 1.5;
 pub const ROT_HALF_M: f64 = 0.5;
 /// Half a skylight, m.
 pub const SKY_HALF_M: f64 = 0.45;
+/// How far down the roof a skylight's lower edge is, as a share of the way from ridge to eave.
+const SKY_DOWN_SHARE: f64 = 0.62;
 /// Half of the upper windows' width, and where their middles are, m.
 pub const WINDOWS_M: [f64; 3] = [1.25, 4.25, 7.25];
 /// From a window one reaches as far to the side, m (assumed).
 const WINDOW_REACH_M: f64 = 1.0;
 /// Out to one in four: the foot's distance is the height by this.
-const FOUR_TO_ONE: f64 = 3.872_983_346_207_417; // sqrt 15
+const FOUR_TO_ONE_RATIO: f64 = 3.872_983_346_207_417; // sqrt 15
 
 /// What there is to find, and two things that are nothing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
@@ -175,6 +178,8 @@ pub struct Site {
     pub wet: bool,
 }
 
+/// The phone line's box is so far in from the corner, m.
+pub const PHONE_IN_M: f64 = 2.15;
 /// How far out from the wall the pole stands, m.
 pub const POLE_OUT_M: f64 = 3.0;
 /// Height of the wires on its arm; where the drop and the phone line leave it, m.
@@ -277,6 +282,18 @@ pub enum Said {
     Missed(Sort),
     /// What was said of it would not do.
     Wrongly(Sort, Mark),
+    /// It was to be asked about: open until there is an answer.
+    Asked(Sort),
+    /// The crew asks first, and so near would the ladder come, m.
+    ToAsk(Sort, f64),
+    /// A slip there comes down on the ground, so much too low, m.
+    ComesDown(f64),
+    /// A slip there swings so fast, m/s.
+    SwingsHard(f64),
+    /// A slip there leaves less room than is kept, m.
+    LittleRoom(f64),
+    /// The slip could not be computed.
+    NotComputed,
     /// A method that comes before it can be used here.
     Before(Method),
     /// The method cannot be used here.
@@ -289,6 +306,8 @@ pub enum Said {
     FirstBare,
     /// Not said how the first one up is protected.
     FirstOpen,
+    /// No lift is there for the first one up.
+    NoLift,
     /// The window is too far away, or no ground for a second ladder.
     OutOfReach(Reach),
     /// Nobody of the crew reaches who hangs.
@@ -311,10 +330,21 @@ impl Said {
             Said::NearWire(..)
                 | Said::Meets(Sort::SoftBed | Sort::Slope | Sort::Door | Sort::Rot)
                 | Said::FirstBare
+                | Said::ComesDown(_)
+                | Said::SwingsHard(_)
                 | Said::NobodyReaches
                 | Said::Cannot(_)
         )
     }
+}
+
+/// The bare wires on the pole's arm stand so far apart, m.
+pub const LINE_APART_M: f64 = 0.85;
+
+/// Whether what was said of a thing takes it out of the way: a door that is locked, a dog that is taken in. A skylight
+/// that is covered still has its edge.
+fn is_settled(sort: Sort, marks: &[(Sort, Mark)]) -> bool {
+    matches!(sort, Sort::Door | Sort::Dog) && marks.contains(&(sort, Mark::Right))
 }
 
 /// A point of the property, m.
@@ -322,6 +352,15 @@ type At = [f64; 3];
 
 fn dist(a: At, b: At) -> f64 {
     libm::sqrt((a[0] - b[0]) * (a[0] - b[0]) + (a[1] - b[1]) * (a[1] - b[1]) + (a[2] - b[2]) * (a[2] - b[2]))
+}
+
+/// Distance of a point from a straight piece of wire.
+fn dist_to(q: At, a: At, b: At) -> f64 {
+    let along = [b[0] - a[0], b[1] - a[1], b[2] - a[2]];
+    let long2 = along[0] * along[0] + along[1] * along[1] + along[2] * along[2];
+    let to = (q[0] - a[0]) * along[0] + (q[1] - a[1]) * along[1] + (q[2] - a[2]) * along[2];
+    let k = if long2 > 0.0 { (to / long2).clamp(0.0, 1.0) } else { 0.0 };
+    dist(q, [a[0] + k * along[0], a[1] + k * along[1], a[2] + k * along[2]])
 }
 
 impl Site {
@@ -361,7 +400,7 @@ impl Site {
             (corner - pole_m).abs() / 2.0,
         );
         add(!drop || draw.coin(), Sort::Line, pole_m, POLE_OUT_M, 0.6);
-        let box_m = mirror(WALL_M - 0.6);
+        let box_m = mirror(WALL_M - PHONE_IN_M);
         add(
             draw.below(3) == 0,
             Sort::Phone,
@@ -386,11 +425,11 @@ impl Site {
         add(
             draw.below(5) < 3,
             Sort::People,
-            draw.one([-2.5, 2.0, 6.0, 10.5]),
+            draw.one([-2.5, 1.25, 6.0, 8.0]),
             (WALK_M[0] + WALK_M[1]) / 2.0,
             0.5,
         );
-        add(draw.coin(), Sort::Bush, mirror(-3.6), 0.9, 0.7);
+        add(draw.coin(), Sort::Bush, mirror(-3.2), 3.2, 0.5);
         add(draw.coin(), Sort::Letters, mirror(WALL_M + 1.9), 5.0, 0.25);
         things.sort_by_key(|t| t.sort);
         Site {
@@ -419,9 +458,11 @@ impl Site {
             Sort::ServiceDrop => {
                 ([self.pole_m, POLE_M[1], POLE_OUT_M], [corner(0.2), self.eave_m + 0.9, 0.3], 0.5)
             }
-            Sort::Phone => {
-                ([self.pole_m, POLE_M[2], POLE_OUT_M], [corner(0.6), self.eave_m - 1.5, 0.0], 0.35)
-            }
+            Sort::Phone => (
+                [self.pole_m, POLE_M[2], POLE_OUT_M + 0.3],
+                [corner(PHONE_IN_M), self.eave_m - 1.5, 0.0],
+                0.35,
+            ),
             // Along the side street, past the house.
             Sort::Line => ([self.pole_m, POLE_M[0], -9.0], [self.pole_m, POLE_M[0], WALK_M[1] + 9.0], 0.0),
             _ => return vec![],
@@ -437,7 +478,7 @@ impl Site {
 
     /// The usual plan with the ladder at a place: foot at one in four, the anchor above it, nothing else said.
     pub fn placed_at(&self, ladder_m: f64) -> Placed {
-        let foot_m = (self.eave_m / FOUR_TO_ONE / 0.05).round() * 0.05;
+        let foot_m = (self.eave_m / FOUR_TO_ONE_RATIO / 0.05).round() * 0.05;
         Placed {
             method: Method::FallArrest,
             ladder_m,
@@ -470,8 +511,14 @@ impl Site {
     pub fn wire_m(&self, sort: Sort, at: &Placed) -> Option<f64> {
         self.thing(sort)?;
         let foot = self.foot(at);
-        let near = self.wire(sort).into_iter().map(|q| dist(q, foot)).fold(f64::INFINITY, f64::min);
-        Some((near - self.ladder_long_m(at)).max(0.0))
+        // Of the three bare wires the nearest.
+        let apart = if sort == Sort::Line { LINE_APART_M } else { 0.0 };
+        let wire = self.wire(sort);
+        let near = [-apart, 0.0, apart].into_iter().flat_map(|off| {
+            let foot = [foot[0] - off, foot[1], foot[2]];
+            wire.windows(2).map(move |w| dist_to(foot, w[0], w[1])).collect::<Vec<_>>()
+        });
+        Some((near.fold(f64::INFINITY, f64::min) - self.ladder_long_m(at)).max(0.0))
     }
 
     /// What has to be kept from a wire here, m: a line by the place's own figure until its owner has said; of a
@@ -503,12 +550,15 @@ impl Site {
                 match t.sort {
                     Sort::SoftBed => aside < t.half_m + FOOT_HALF_M && foot[2] < 2.0 * t.z_m,
                     Sort::Slope => aside < t.half_m + FOOT_HALF_M,
-                    Sort::Door | Sort::Rot => aside < t.half_m + FOOT_HALF_M,
+                    // Its leaf, open, and who comes out.
+                    Sort::Door => aside < DOOR_M[1],
+                    Sort::Rot => aside < t.half_m + FOOT_HALF_M,
                     Sort::Wasps => aside < NEST_M,
                     Sort::Dog => libm::hypot(aside, foot[2] - t.z_m) < t.half_m + FOOT_HALF_M,
-                    // The rope's way from the ridge to the eave.
+                    // The rope from the ridge, and where a fall sweeps it: from there to plumb under the anchor.
                     Sort::Skylight => {
-                        let (a, b) = (at.anchor_m.min(at.ladder_m), at.anchor_m.max(at.ladder_m));
+                        let line_m = at.anchor_m + (at.ladder_m - at.anchor_m) * SKY_DOWN_SHARE;
+                        let (a, b) = (at.anchor_m.min(line_m), at.anchor_m.max(line_m));
                         a < t.x_m + t.half_m && b > t.x_m - t.half_m
                     }
                     _ => false,
@@ -546,18 +596,39 @@ impl Site {
             .unwrap_or(Method::FallArrest)
     }
 
-    /// Whether a way to who hangs is there, for a ladder that stands so.
-    pub fn reaches(&self, from: Reach, at: &Placed) -> bool {
+    /// Whether a way to who hangs is there: a fall ends plumb under the anchor, or short of it where the edge holds the
+    /// rope. What was settled is in nobody's way.
+    pub fn reaches(&self, from: Reach, at: &Placed, marks: &[(Sort, Mark)], law: &str) -> bool {
+        let hangs = [at.ladder_m, at.anchor_m];
         match from {
-            Reach::Window => WINDOWS_M.iter().any(|w| (w - at.ladder_m).abs() <= WINDOW_REACH_M),
+            Reach::Window => hangs.iter().all(|x| WINDOWS_M.iter().any(|w| (w - x).abs() <= WINDOW_REACH_M)),
             Reach::SecondLadder => [-1.0, 1.0].iter().any(|side| {
-                let beside = Placed { ladder_m: at.ladder_m + side, ..at.clone() };
-                let bad =
-                    |s: &Sort| matches!(s, Sort::SoftBed | Sort::Slope | Sort::Door | Sort::Rot | Sort::Dog);
-                (0.3..=WALL_M - 0.3).contains(&beside.ladder_m) && !self.meets(&beside).iter().any(bad)
+                let beside = Placed { ladder_m: at.anchor_m + side, ..at.clone() };
+                let free = self.meets(&beside).iter().all(|s| *s == Sort::Skylight || is_settled(*s, marks));
+                (0.3..=WALL_M - 0.3).contains(&beside.ladder_m)
+                    && free
+                    && self.near_wires(&beside, law).is_empty()
             }),
             Reach::FireService => true,
         }
+    }
+
+    /// What is in the way of a second ladder, on either side of where somebody would hang.
+    pub fn beside(&self, at: &Placed, marks: &[(Sort, Mark)], law: &str) -> Vec<Sort> {
+        let mut all: Vec<Sort> = [-1.0, 1.0]
+            .iter()
+            .flat_map(|side| {
+                let beside = Placed { ladder_m: at.anchor_m + side, ..at.clone() };
+                let wires = self.near_wires(&beside, law).into_iter().map(|w| w.0);
+                let meets = self.meets(&beside).into_iter();
+                wires
+                    .chain(meets.filter(|s| *s != Sort::Skylight && !is_settled(*s, marks)))
+                    .collect::<Vec<_>>()
+            })
+            .collect();
+        all.sort_unstable();
+        all.dedup();
+        all
     }
 
     /// What is right to say of a thing: of a wire its kind, and always that it cannot be told.
@@ -570,14 +641,16 @@ impl Site {
         }
     }
 
-    /// What a plan comes to: grave things first. A door that is locked, a skylight that is covered and a dog that is
-    /// taken in are in nobody's way. `asks` is a crew that stops and asks before anybody goes up.
+    /// What a plan comes to: grave things first. A door that is locked and a dog that is taken in are in nobody's
+    /// way. `asks` is a crew that stops and asks before anybody goes up.
     pub fn said(&self, marks: &[(Sort, Mark)], at: &Placed, asks: bool, law: &str) -> Vec<Said> {
         let mut out = Vec::new();
         for t in self.things.iter().filter(|t| t.sort.matters()) {
             match marks.iter().find(|m| m.0 == t.sort) {
                 None => out.push(Said::Missed(t.sort)),
                 Some(m) if !Site::fits(t.sort, m.1) => out.push(Said::Wrongly(t.sort, m.1)),
+                // Open until there is an answer.
+                Some(m) if m.1 == Mark::Asks => out.push(Said::Asked(t.sort)),
                 Some(_) => {}
             }
         }
@@ -588,12 +661,9 @@ impl Site {
             out.push(Said::Before(first));
         }
         if at.method == Method::FallArrest {
-            let settled = |t: &Sort| {
-                matches!(t, Sort::Door | Sort::Skylight | Sort::Dog) && marks.contains(&(*t, Mark::Right))
-            };
             let mut meets = self.meets(at);
-            meets.retain(|t| !settled(t));
-            self.of_ladder(at, &meets, asks, law, &mut out);
+            meets.retain(|t| !is_settled(*t, marks));
+            self.of_ladder(at, (&meets, marks), asks, law, &mut out);
         }
         match at.stop_km_h {
             None => out.push(Said::WindOpen),
@@ -605,13 +675,21 @@ impl Site {
     }
 
     /// What the ladder comes to, with what it still meets.
-    fn of_ladder(&self, at: &Placed, meets: &[Sort], asks: bool, law: &str, out: &mut Vec<Said>) {
+    fn of_ladder(
+        &self,
+        at: &Placed,
+        (meets, marks): (&[Sort], &[(Sort, Mark)]),
+        asks: bool,
+        law: &str,
+        out: &mut Vec<Said>,
+    ) {
         let wires = self.near_wires(at, law);
         // Who stops and asks has not gone near.
         if asks {
-            if wires.is_empty() && meets.is_empty() {
+            if wires.is_empty() && meets.is_empty() && !marks.iter().any(|m| m.1 == Mark::Asks) {
                 out.push(Said::NeedNotAsk);
             }
+            out.extend(wires.into_iter().map(|(s, m)| Said::ToAsk(s, m)));
         } else {
             out.extend(wires.into_iter().map(|(s, m)| Said::NearWire(s, m)));
         }
@@ -628,40 +706,61 @@ impl Site {
         match at.first {
             None => out.push(Said::FirstOpen),
             Some(First::Quick) => out.push(Said::FirstBare),
+            Some(First::Lift) if !self.lift => out.push(Said::NoLift),
             Some(First::Thrown | First::Lift) => {}
         }
         match at.reach {
             None => out.push(Said::ReachOpen),
             Some(Reach::FireService) => out.push(Said::NobodyReaches),
-            Some(r) if !self.reaches(r, at) => out.push(Said::OutOfReach(r)),
+            Some(r) if !self.reaches(r, at, marks, law) => out.push(Said::OutOfReach(r)),
             Some(_) => {}
+        }
+    }
+
+    /// What a slip there comes to, by the falls along the wall; none of them: it could not be computed.
+    pub fn of_slip(swing: Option<&Swing>) -> Option<Said> {
+        let Some(w) = swing else { return Some(Said::NotComputed) };
+        let kept_m = reserve().map_or(0.0, |l| l.value);
+        match w.room_m() {
+            Some(m) if m < 0.0 => Some(Said::ComesDown(-m)),
+            _ if w.free.speed_m_s >= HARD_SWING_M_S => Some(Said::SwingsHard(w.free.speed_m_s)),
+            Some(m) if m < kept_m => Some(Said::LittleRoom(m)),
+            _ => None,
         }
     }
 
     /// Whether a row of the plan is still open, by what its plan comes to.
     pub fn is_open(row: Row, said: &[Said]) -> bool {
         said.iter().any(|s| match s {
-            Said::Missed(t) | Said::Wrongly(t, _) | Said::Meets(t) | Said::NearWire(t, _) => {
-                t.row() == Some(row)
+            Said::Missed(t) | Said::Wrongly(t, _) | Said::Meets(t) | Said::Asked(t) => t.row() == Some(row),
+            Said::NearWire(..) | Said::ToAsk(..) => row == Row::Wires,
+            Said::ComesDown(_) | Said::SwingsHard(_) | Said::LittleRoom(_) | Said::NotComputed => {
+                row == Row::Anchor
             }
             Said::Before(_) | Said::Cannot(_) => row == Row::Method,
             Said::FarFromJob(_) | Said::Angle(_) => row == Row::Ladder,
-            Said::FirstBare | Said::FirstOpen => row == Row::FirstUp,
+            Said::FirstBare | Said::FirstOpen | Said::NoLift => row == Row::FirstUp,
             Said::OutOfReach(_) | Said::NobodyReaches | Said::ReachOpen => row == Row::Hangs,
             Said::WindOpen | Said::WindOver => row == Row::Weather,
             Said::NeedNotAsk => false,
         })
     }
 
+    /// Whether a ladder that stands so is one that the bench can build: line and link reach, its foot is under it.
+    pub fn is_possible(&self, at: &Placed) -> bool {
+        self.set_up(at, &[], "on").problems().is_empty()
+    }
+
     /// The marks and the plan as a set-up, as the bench knows one; a wire stands there as far from the ladder's foot
     /// as it is here.
-    pub fn set_up(&self, at: &Placed, law: &str) -> Scenario {
+    pub fn set_up(&self, at: &Placed, marks: &[(Sort, Mark)], law: &str) -> Scenario {
         let house = House { eave_height_m: self.eave_m, half_span_m: 3.4, ..House::default() };
         let foot = self.foot(at);
         let wire = [Sort::Line, Sort::ServiceDrop].into_iter().find_map(|s| {
             self.thing(s)?;
             let q = self.wire(s).into_iter().min_by(|a, b| dist(*a, foot).total_cmp(&dist(*b, foot)))?;
-            let aside_m = libm::hypot(q[0] - foot[0], q[2] - foot[2]);
+            let apart = if s == Sort::Line { LINE_APART_M } else { 0.0 };
+            let aside_m = libm::hypot(((q[0] - foot[0]).abs() - apart).max(0.0), q[2] - foot[2]);
             let voltage = if s == Sort::ServiceDrop { Voltage::Service } else { Voltage::Unknown };
             Some(PowerLine {
                 height_m: (q[1] * 10.0).floor() / 10.0,
@@ -675,11 +774,11 @@ impl Site {
             _ => OtherMethod::NoneFound,
         };
         let rescue = match at.reach {
-            Some(r) if self.reaches(r, at) && r != Reach::FireService => RescuePlan::Written,
+            Some(r) if self.reaches(r, at, marks, law) && r != Reach::FireService => RescuePlan::Written,
             _ => RescuePlan::NoPlan,
         };
         let along_m = (house.half_span_m + house.overhang_m) / libm::cos(house.roof_pitch_rad);
-        Scenario {
+        let mut s = Scenario {
             place: law.to_owned(),
             house,
             ladder: Ladder {
@@ -697,7 +796,12 @@ impl Site {
             weather: if self.wet { Weather::Wet } else { Weather::Dry },
             power_line: wire,
             ..Scenario::default()
+        };
+        // A ladder further out asks for a longer link: as long as a grab may carry anywhere.
+        if !s.problems().is_empty() {
+            s.lanyard.length_m = super::eave::LINK_M;
         }
+        s
     }
 }
 
@@ -732,7 +836,7 @@ mod tests {
     }
 
     /// A rod about its foot: its tip is on a sphere. By hand, for a foot at x = 3, 1.8 m out, and a line at x = 12,
-    /// 9.2 m up that runs out from the wall: the nearest point is 9 m aside at the foot's own z, so 12.87 m away.
+    /// 9.2 m up that runs out from the wall: the nearest point is 9 m aside at the foot's own z, and of the three wires the nearest 8.15 m: 12.29 m away.
     #[test]
     fn how_near_a_ladder_comes_to_a_line_is_the_distance_less_its_length() {
         let mut s = Site::drawn(1);
@@ -742,11 +846,11 @@ mod tests {
         let at = Placed { ladder_m: 3.0, foot_m: 1.4, ..s.placed_at(3.0) };
         // hypot(5.4, 1.4) + 0.9 = 6.478..., to the next tenth.
         assert!((s.ladder_long_m(&at) - 6.5).abs() < 1e-9);
-        let want = libm::hypot(9.0, 9.2) - 6.5;
+        // The nearest of the three wires is 0.85 m nearer than the middle one.
+        let want = libm::hypot(8.15, 9.2) - 6.5;
         let got = s.wire_m(Sort::Line, &at).expect("a line");
-        // The wire is sampled every metre.
-        assert!(got >= want && got < want + 0.05, "{got} {want}");
-        // 6.37 m: enough in Ontario (3 m), not in Alberta until its operator has said (7 m, OHS Code s. 225).
+        assert!((got - want).abs() < 1e-9, "{got} {want}");
+        // 5.79 m: enough in Ontario (3 m), not in Alberta until its operator has said (7 m, OHS Code s. 225).
         assert_eq!(s.near_wires(&at, "on"), vec![]);
         assert_eq!(s.near_wires(&at, "ab").len(), 1);
         assert_eq!(s.wire_m(Sort::Phone, &at), None);
@@ -788,8 +892,9 @@ mod tests {
                 s.meets(&at).is_empty() && s.near_wires(&at, "on").is_empty()
             });
             let (Method::FallArrest, Some(x)) = (s.first_method("on"), spot) else { continue };
-            let reach =
-                [Reach::Window, Reach::SecondLadder].into_iter().find(|r| s.reaches(*r, &s.placed_at(x)));
+            let reach = [Reach::Window, Reach::SecondLadder]
+                .into_iter()
+                .find(|r| s.reaches(*r, &s.placed_at(x), &marks, "on"));
             let Some(reach) = reach else { continue };
             let good = Placed {
                 first: Some(First::Thrown),
@@ -814,6 +919,13 @@ mod tests {
             assert!(
                 said.contains(&Said::FirstBare) && said.contains(&Said::NobodyReaches) && said.len() == 2
             );
+            // To ask is no mistake, and leaves its row open.
+            let asked: Vec<_> = [(one, Mark::Asks)].into_iter().chain(marks[1..].iter().copied()).collect();
+            let said = s.said(&asked, &good, true, "on");
+            assert_eq!(said, vec![Said::Asked(one)]);
+            assert!(one.row().is_some_and(|r| Site::is_open(r, &said)));
+            let lift = Placed { first: Some(First::Lift), ..good.clone() };
+            assert_eq!(s.said(&marks, &lift, false, "on").contains(&Said::NoLift), !s.lift);
             let flat = Placed { foot_m: good.foot_m + 0.6, ..good.clone() };
             assert!(
                 s.said(&marks, &flat, false, "on").iter().any(|q| matches!(q, Said::Angle(d) if *d < 73.0))
@@ -823,14 +935,57 @@ mod tests {
         assert!(tried > 30, "{tried}");
     }
 
+    /// A bug: a plan was fine with an anchor four metres aside. The swing by a pendulum: a rope of L metres that starts
+    /// a metres aside drops L - sqrt(L^2 - a^2) on its way to plumb, and v = sqrt(2 g h), more by the free fall.
+    #[test]
+    fn a_hard_swing_and_a_landing_are_said() {
+        let mut s = Site::drawn(17);
+        s.eave_m = 5.4;
+        s.things.clear();
+        let slip = |off: f64| {
+            let at = Placed { anchor_m: 4.25 - off, ..s.placed_at(4.25) };
+            let set_up = s.set_up(&at, &[], "on").set_up().expect("possible");
+            crate::studies::along_wall::swing(&set_up, off)
+        };
+        assert_eq!(Site::of_slip(slip(0.0).as_ref()), None);
+        let Some(Said::SwingsHard(v) | Said::ComesDown(v)) = Site::of_slip(slip(3.5).as_ref()) else {
+            unreachable!("a swing from 3.5 m aside")
+        };
+        assert!(v > 0.0);
+        // From the ridge over the eave to the ring some 5 m: 3.5 m aside falls 1.4 m at the least, 5.2 m/s.
+        assert!(slip(3.5).expect("computed").free.speed_m_s > 4.0);
+        assert_eq!(Site::of_slip(None), Some(Said::NotComputed));
+    }
+
+    /// A bug: the bare wires were one, so that a ladder 6.6 m from the nearest passed for seven.
+    #[test]
+    fn the_nearest_of_three_wires_counts() {
+        let mut s = Site::drawn(24);
+        s.eave_m = 4.6;
+        s.pole_m = 14.25;
+        s.things = vec![Thing { sort: Sort::Line, x_m: 14.25, z_m: 3.0, half_m: 0.6 }];
+        let at = s.placed_at(5.25);
+        // hypot(4.6, 1.2) + 0.9 is 5.65, to the next tenth 5.7; hypot(9.0 - 0.85, 9.2) = 12.29.
+        let m = s.wire_m(Sort::Line, &at).expect("a line");
+        assert!((m - 6.59).abs() < 0.01, "{m}");
+        assert_eq!(s.near_wires(&at, "ab").len(), 1);
+    }
+
     /// What becomes of the marks can be played: a sound run, held or not, and the wire as far from the foot as here.
     #[test]
     fn the_plan_becomes_a_set_up_that_can_be_played() {
         for s in all().take(24) {
             let at = s.placed_at(s.job_m);
-            let set_up = s.set_up(&at, "on");
+            let set_up = s.set_up(&at, &[], "on");
             assert_eq!(set_up.problems(), vec![], "{}", s.seed);
             let t = simulate(&set_up.set_up().expect("possible"));
+            // A foot can be put wrong to either side, as far as the set-up is one at all.
+            for by in [-0.35, 0.35] {
+                let wrong = Placed { foot_m: at.foot_m + by, ..at.clone() };
+                assert!(s.is_possible(&wrong), "{} {by}", s.seed);
+                assert!(s.said(&[], &wrong, false, "on").iter().any(|q| matches!(q, Said::Angle(_))), "{by}");
+            }
+            assert!(!s.is_possible(&Placed { foot_m: 3.5, ..at.clone() }));
             assert!(t.is_sound() && t.outcome == Outcome::Stopped, "{} {:?}", s.seed, t.outcome);
             if let (Some(here), Some(w)) = (s.wire_m(Sort::Line, &at), set_up.power_line) {
                 let g = crate::geometry::Geometry::of(&set_up).expect("stands");

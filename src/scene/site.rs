@@ -6,8 +6,8 @@ use super::ink::{Shape, circle, closed, line, rect};
 use super::people::{Doing, person};
 use crate::geometry::{P, p};
 use crate::practice::site::{
-    ALONG_M, DOOR_M, POLE_M, POLE_OUT_M, Placed, ROT_HALF_M, SKY_HALF_M, Site, Sort, Thing, WALK_M, WALL_M,
-    WINDOWS_M,
+    ALONG_M, DOOR_M, PHONE_IN_M, POLE_M, POLE_OUT_M, Placed, ROT_HALF_M, SKY_HALF_M, Site, Sort, Thing,
+    WALK_M, WALL_M, WINDOWS_M,
 };
 use crate::scenario::House;
 
@@ -16,7 +16,7 @@ const RIDGE_BACK_M: f64 = 3.4;
 /// The roof's end past the wall, m.
 const VERGE_M: f64 = 0.35;
 /// How steeply the lawn falls where it does.
-const FALLS: f64 = 0.12;
+const FALLS_SHARE: f64 = 0.12;
 
 fn over() -> f64 {
     House::default().overhang_m
@@ -29,19 +29,19 @@ fn ridge_m(s: &Site) -> f64 {
 
 /// What the front shows, m.
 pub fn front_frame() -> Frame {
-    Frame { left_m: ALONG_M[0], right_m: ALONG_M[1], bottom_m: -1.0, top_m: 9.9 }
+    Frame { left_m: ALONG_M[0] - 0.7, right_m: ALONG_M[1] + 0.7, bottom_m: -1.0, top_m: 9.9 }
 }
 
 /// What the plan shows, m.
 pub fn plan_frame() -> Frame {
-    Frame { left_m: ALONG_M[0], right_m: ALONG_M[1], bottom_m: -7.2, top_m: 3.7 }
+    Frame { left_m: ALONG_M[0] - 0.7, right_m: ALONG_M[1] + 0.7, bottom_m: -7.2, top_m: 3.7 }
 }
 
 /// Height of the ground along the wall, m.
 fn ground_m(s: &Site, x_m: f64) -> f64 {
     let Some(t) = s.thing(Sort::Slope) else { return 0.0 };
     let inside_m = if t.x_m < WALL_M / 2.0 { t.x_m + t.half_m - x_m } else { x_m - (t.x_m - t.half_m) };
-    -FALLS * inside_m.max(0.0)
+    -FALLS_SHARE * inside_m.max(0.0)
 }
 
 fn right_of(s: &Site) -> bool {
@@ -70,12 +70,41 @@ pub fn spot(s: &Site, t: &Thing) -> [P; 2] {
             [p(x, ground_m(s, x) - 0.3), p(x, -2.4)]
         }
         Sort::Door => [p(t.x_m, ground + 1.1), p(t.x_m, -0.75)],
-        Sort::Skylight => [p(t.x_m, s.eave_m + 1.05), p(t.x_m, 1.5)],
+        Sort::Skylight => [p(t.x_m, s.eave_m + 0.95), p(t.x_m, 1.5)],
         Sort::Rot => [p(t.x_m, s.eave_m), p(t.x_m, -over())],
         Sort::Wasps => [p(t.x_m, s.eave_m - 0.35), p(t.x_m, -0.15)],
         Sort::Dog | Sort::Bush | Sort::Letters | Sort::People => [p(t.x_m, ground + 0.5), flat],
     }
 }
+
+/// Where each thing is looked at, in the front and in the plan: as far from the next as a finger is wide, no further
+/// from its own place than [`MOST_ASIDE_M`].
+pub fn spots(s: &Site) -> Vec<[P; 2]> {
+    let own: Vec<[P; 2]> = s.things.iter().map(|t| spot(s, t)).collect();
+    let mut all = own.clone();
+    for view in 0..2 {
+        for _ in 0..60 {
+            for i in 0..all.len() {
+                for k in i + 1..all.len() {
+                    let (a, b) = (all[i][view], all[k][view]);
+                    let short = APART_M - a.dist(b);
+                    if short > 0.0 {
+                        let by = if a.x <= b.x { short / 2.0 } else { -short / 2.0 };
+                        let held = |q: f64, at: f64| q.clamp(at - MOST_ASIDE_M, at + MOST_ASIDE_M);
+                        all[i][view].x = held(a.x - by, own[i][view].x);
+                        all[k][view].x = held(b.x + by, own[k][view].x);
+                    }
+                }
+            }
+        }
+    }
+    all
+}
+
+/// Two spots are at least so far apart, m.
+const APART_M: f64 = 0.9;
+/// A spot is moved no further than this, m.
+const MOST_ASIDE_M: f64 = 0.8;
 
 /// The property from in front; nothing in it tells what matters.
 pub fn front(s: &Site) -> Vec<Shape> {
@@ -99,9 +128,13 @@ pub fn front(s: &Site) -> Vec<Shape> {
     out
 }
 
+fn tree_m(s: &Site) -> f64 {
+    if right_of(s) { -4.6 } else { WALL_M + 4.6 }
+}
+
 /// A tree that bends as the wind blows.
 fn tree(s: &Site, out: &mut Vec<Shape>) {
-    let x = if right_of(s) { -3.9 } else { WALL_M + 4.1 };
+    let x = tree_m(s);
     let y = ground_m(s, x);
     let blown = f64::from(s.wind_km_h) * 0.02;
     out.push(Shape::new(
@@ -215,7 +248,7 @@ fn pole(s: &Site, out: &mut Vec<Shape>) {
         out.push(Shape::new("drop-lay", flat(Sort::ServiceDrop)));
     }
     if s.thing(Sort::Phone).is_some() {
-        let c = corner_m(s, 0.6);
+        let c = corner_m(s, PHONE_IN_M);
         out.push(Shape::new("board", rect(p(c - 0.14, s.eave_m - 1.75), p(c + 0.14, s.eave_m - 1.4))));
         out.push(Shape::new("thin-line", flat(Sort::Phone)));
     }
@@ -259,7 +292,8 @@ fn thing_front(s: &Site, t: &Thing, out: &mut Vec<Shape>) {
             ));
         }
         Sort::Skylight => {
-            let (a, b) = (s.eave_m + 0.65, s.eave_m + 1.45);
+            // As far down the roof as in the plan.
+            let (a, b) = (s.eave_m + 0.73, s.eave_m + 1.18);
             let d = closed(&[
                 p(x - SKY_HALF_M, a),
                 p(x - SKY_HALF_M + 0.05, b),
@@ -359,9 +393,14 @@ pub fn plan(s: &Site) -> Vec<Shape> {
         out.push(Shape::new("timber pale", rect(p(x - 0.8, -0.5), p(x + 0.8, -1.5))));
         out.push(Shape::new("outline", rect(p(x - 0.6, -0.65), p(x + 0.6, -1.35))));
     }
-    roof_plan(s, &mut out);
-    let at = s.pole_m;
     let flat = |sort: Sort| line(&s.wire(sort).into_iter().map(|q| p(q[0], -q[2])).collect::<Vec<_>>());
+    // It ends on the wall, under the roof's edge.
+    if s.thing(Sort::Phone).is_some() {
+        out.push(Shape::new("thin-line", flat(Sort::Phone)));
+    }
+    roof_plan(s, &mut out);
+    out.push(Shape::new("crown", circle(p(tree_m(s), -1.0), 0.8)));
+    let at = s.pole_m;
     if s.thing(Sort::Line).is_some() {
         for off in [-0.85, 0.0, 0.85] {
             out.push(Shape::new("bare", line(&[p(at + off, 6.0), p(at + off, -9.0)])));
@@ -374,9 +413,6 @@ pub fn plan(s: &Site) -> Vec<Shape> {
     if s.thing(Sort::ServiceDrop).is_some() {
         out.push(Shape::new("drop", flat(Sort::ServiceDrop)));
         out.push(Shape::new("drop-lay", flat(Sort::ServiceDrop)));
-    }
-    if s.thing(Sort::Phone).is_some() {
-        out.push(Shape::new("thin-line", flat(Sort::Phone)));
     }
     out.push(Shape::new("timber dark", circle(p(at, -POLE_OUT_M), 0.2)));
     out
@@ -429,7 +465,7 @@ fn thing_plan(t: &Thing, out: &mut Vec<Shape>) {
             // Contours, with short strokes down the fall.
             let side = if x < WALL_M / 2.0 { -1.0 } else { 1.0 };
             let lines: String = (0..4)
-                .map(|i| x - side * 2.4 + side * 1.4 * f64::from(i))
+                .map(|i| x - side * t.half_m + side * (0.1 + 1.3 * f64::from(i)))
                 .map(|a| {
                     line(&[p(a, -0.7), p(a + side * 0.2, -2.4), p(a, -4.6)])
                         + &line(&[p(a + side * 0.1, -1.5), p(a + side * 0.55, -1.5)])
@@ -545,21 +581,20 @@ mod tests {
     /// Whatever can be marked is in both pictures, apart enough from the next to be tapped, and alike along the wall.
     #[test]
     fn everything_can_be_tapped_in_both_pictures() {
-        let mut close = 0;
-        for seed in 0..200 {
+        for seed in 0..400 {
             let s = Site::drawn(seed);
-            let all: Vec<[P; 2]> = s.things.iter().map(|t| spot(&s, t)).collect();
+            let all = spots(&s);
             for (i, q) in all.iter().enumerate() {
-                for (at, frame) in q.iter().zip([front_frame(), plan_frame()]) {
+                for (view, frame) in [front_frame(), plan_frame()].into_iter().enumerate() {
+                    let at = q[view];
                     assert!(at.x > frame.left_m && at.x < frame.right_m, "{seed} {:?} {at:?}", s.things[i]);
                     assert!(at.y > frame.bottom_m && at.y < frame.top_m, "{seed} {:?} {at:?}", s.things[i]);
+                    // A bug: people under a letter box, a bed under a door.
+                    let near = all.iter().skip(i + 1).position(|o| o[view].dist(at) < 0.6);
+                    assert_eq!(near, None, "{seed} {view} {:?}", s.things[i]);
                 }
-                close +=
-                    all.iter().skip(i + 1).filter(|o| o[0].dist(q[0]) < 0.5 && o[1].dist(q[1]) < 0.5).count();
             }
             assert!(!front(&s).is_empty() && !plan(&s).is_empty());
         }
-        // Nothing hides behind another in both.
-        assert_eq!(close, 0);
     }
 }

@@ -6,7 +6,7 @@ use super::{Gear, Key, Room};
 use crate::geometry::Geometry;
 use crate::physics::ladder::{self, Footing};
 use crate::practice::eave::{Holds, Link};
-use crate::practice::site::Site;
+use crate::practice::site::{Site, Sort};
 use crate::quiz::questions::{Ask, Choice, Given, Item, ItemKind, Shows};
 use crate::rules::{Advice, HARD_SWING_M_S, place, reserve};
 use crate::scenario::*;
@@ -81,7 +81,7 @@ pub fn choice(r: Reader, q: &Item, c: Choice) -> String {
         Choice::SetUp(n) => {
             let name = r.f(Room::QSetUp, &[("letter", &letter(n))]);
             match (q.kind, q.set_ups.get(usize::from(n))) {
-                (ItemKind::PickAnchor, Some(s)) => format!("{name}: {}", anchor(r, s)),
+                (ItemKind::PickAnchor, Some(s)) => format!("{name}{}{}", r.colon(), anchor(r, s)),
                 _ => name,
             }
         }
@@ -363,12 +363,38 @@ pub fn why(r: Reader, q: &Item, g: &Given) -> Option<String> {
                 _ => return None,
             },
             (ItemKind::Clipped, _) => r.t(Room::WhyClipped).to_owned(),
-            (ItemKind::Pair, _) => r.t(Room::WhyPair).to_owned(),
+            (ItemKind::Pair, _) => {
+                let Ask::One { choices, .. } = &q.ask else { return None };
+                let worse = choices.iter().find_map(|c| match c {
+                    Choice::Half(h) if !h.is_right() => Some(*h),
+                    _ => None,
+                })?;
+                r.f(
+                    Room::WhyPair,
+                    &[("worse", &say::upper_first(r.t(worse.label()))), ("why", r.t(worse.why()))],
+                )
+            }
             (ItemKind::Stand, Choice::Spot(m)) => why_not_there(r, q, m),
             (ItemKind::Stand, _) => r.t(Room::WhyStandFree).to_owned(),
             _ => return None,
         },
     })
+}
+
+/// What there is to know of a property for its ladder.
+pub fn stand_facts(r: Reader, s: &Site, law: &str) -> String {
+    let at = s.placed_at(s.job_m);
+    let keep = |sort| r.q(Quantity::Length, Site::keep_m(sort, law), Rounding::Up);
+    r.f(
+        Room::StandFacts,
+        &[
+            ("eave", &len(r, s.eave_m)),
+            ("long", &len(r, s.ladder_long_m(&at))),
+            ("foot", &len(r, at.foot_m)),
+            ("drop", &keep(Sort::ServiceDrop)),
+            ("line", &keep(Sort::Line)),
+        ],
+    )
 }
 
 /// What is in a ladder's way at a place along the wall.

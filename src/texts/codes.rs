@@ -128,7 +128,7 @@ texts! {
     Worn, "Three ways to wear a harness, each with one thing wrong. In which one does the trunk hang furthest from upright after the stop?", "Trois façons de porter un harnais, chacune avec un défaut. Dans laquelle le tronc pend-il le plus loin de la verticale après l’arrêt?";
     Clipped, "{moment}. Lanyard A: {a}. Lanyard B: {b}. A slip now: what holds?", "{moment}. Cordon A : {a}. Cordon B : {b}. Un faux pas maintenant : qu’est-ce qui retient?";
     Pair, "Which of the two is the better one?", "Lequel des deux vaut mieux?";
-    Stand, "Where may the ladder stand? In these rules, and before the owner of a wire has answered.", "Où placer l’échelle? Selon ces règles, et avant que le propriétaire d’un fil ait répondu.";
+    Stand, "Where may the ladder stand, as things are now?", "Où placer l’échelle, dans l’état actuel des choses?";
 }
 
 texts! {

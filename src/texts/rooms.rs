@@ -194,9 +194,11 @@ words! {
     QEither, "Either will do", "L’un ou l’autre convient";
     QSpot, "{letter}, {at} along the wall", "{letter}, à {at} le long du mur";
     QNoSpot, "At none of these: stop and ask, or another method", "À aucun des trois : arrêter et demander, ou une autre méthode";
-    WhyClipped, "What is clipped above or below the edge holds; what is parked or off holds nothing. One link is always on.", "Ce qui est accroché au-dessus ou au-dessous du bord retient; ce qui est rangé ou décroché ne retient rien. Un cordon toujours accroché.";
-    WhyPair, "The other of the two lets go sooner, falls further, or has no figure to count on.", "L’autre lâche plus tôt, fait tomber plus loin, ou n’a aucun chiffre sur lequel compter.";
-    WhyStand, "In its way there, or too near: {what}.", "Là, gêne ou trop proche : {what}.";
+    WhyClipped, "What is clipped above or below the edge holds; what is parked or off holds nothing. The rule: one link is always on.", "Ce qui est accroché au-dessus ou au-dessous du bord retient; ce qui est rangé ou décroché ne retient rien. La règle : toujours un cordon accroché.";
+    WhyPair, "{worse}: {why}", "{worse} : {why}";
+    StandFacts, "Eave {eave}; ladder {long} long, its foot {foot} out, the anchor above it. Nothing is locked, covered or asked yet. Too near counts here: within {drop} of a service drop or a phone line (our own figure), within {line} of a power line.", "Avant-toit à {eave}; échelle de {long}, pied à {foot}, ancrage au-dessus. Rien n’est encore verrouillé, couvert ni demandé. Compte ici comme trop proche : à moins de {drop} d’un branchement ou d’un fil de téléphone (notre chiffre), à moins de {line} d’une ligne électrique.";
+    DayUnseenNoon, "Everybody has eaten and put the harness on again. Nobody has looked at it.", "Tout le monde a mangé et remis son harnais. Personne ne l’a vérifié.";
+    WhyStand, "In its way there, or too near: {what}.", "Gêne ou trop proche à cet endroit : {what}.";
     WhyStandFree, "At one of the three places nothing is in its way, and no wire is too near.", "À l’une des trois places, rien ne gêne et aucun fil n’est trop proche.";
     QWireDry, "Yes, if it is of dry wood or plastic", "Oui, si elle est en bois sec ou en plastique";
     QuizDragAlong, "Drag the worker along the wall, or choose below.", "Faites glisser la personne le long du mur ou choisissez ci-dessous.";

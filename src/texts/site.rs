@@ -8,7 +8,7 @@ words! {
     /// Texts of the site walk.
     Walk;
     Name, "The site walk", "La visite du chantier";
-    Verb, "Walk the site", "Faites le tour";
+    Verb, "Walk the site", "Visitez le chantier";
     Front, "Front", "Façade";
     Plan, "From above", "Vue du dessus";
     Lead, "Before anything leaves the truck: find what matters here. Tap it, in either picture.", "Avant de sortir quoi que ce soit du camion : trouvez ce qui compte ici. Touchez-le, dans l’une ou l’autre image.";
@@ -22,8 +22,8 @@ words! {
     Asks, "I can’t tell: ask", "Je ne sais pas : demander";
     NotHere, "It changes nothing", "Ça ne change rien";
     Unmark, "Take the mark off", "Retirer la marque";
-    ToPlan, "Now the ladder", "À l’échelle";
-    Back, "Back to the walk", "Revenir au tour";
+    ToPlan, "Now the ladder", "Placer l’échelle";
+    Back, "Back to the walk", "Revenir à la visite";
     Method, "How is it done? The first that can be, in the order of the rules.", "Comment s’y prendre? La première méthode possible, dans l’ordre des règles.";
     MethodGround, "from the ground, with a pole", "du sol, avec une perche";
     MethodLift, "from a lift", "avec une plateforme élévatrice";
@@ -43,38 +43,44 @@ words! {
     FirstThrown, "a line over the ridge, set from the ground", "une corde par-dessus le faîte, posée du sol";
     FirstLift, "from a lift", "par une plateforme";
     FirstQuick, "up quickly, anchor first", "monter vite, ancrage d’abord";
-    Hangs, "If somebody hangs: reached from", "Si quelqu’un pend : atteint par";
+    Hangs, "If somebody hangs: reached from", "Si une personne pend : atteinte par";
     Stop, "Work stops at (km/h)", "Arrêt à (km/h)";
     StopWhose, "The ladder maker’s figure, or your company’s. None is given here.", "Le chiffre du fabricant de l’échelle, ou de l’entreprise. Aucun n’est donné ici.";
     Go, "This is the plan: up", "C’est le plan : on monte";
     Ask, "Stop and ask first", "Arrêter et demander";
     PickMethod, "First say how", "Dites d’abord comment";
-    ToldFine, "Nothing in this plan is open, and the ladder meets nothing.", "Rien dans ce plan n’est ouvert, et l’échelle ne rencontre rien.";
+    ToldFine, "Nothing in this plan is open but who sets the anchor, and the ladder meets nothing.", "Rien dans ce plan n’est ouvert, sauf qui pose l’ancrage, et l’échelle ne rencontre rien.";
     ToldAsk, "You stopped to ask. Nobody goes up until there is an answer.", "Vous avez arrêté pour demander. Personne ne monte avant la réponse.";
-    ToldOpen, "{n} things in this plan are open.", "{n} points de ce plan sont ouverts.";
-    ToldOne, "One thing in this plan is open.", "Un point de ce plan est ouvert.";
-    Near, "comes within {m} of it", "en vient à {m}";
+    ToldOpen, "{n} things in this plan are still open: not found, not said, or not as they should be.", "{n} points de ce plan sont encore ouverts : pas trouvés, pas dits, ou pas comme il faut.";
+    ToldOne, "One thing in this plan is still open.", "Un point de ce plan est encore ouvert.";
+    Near, "comes within {m} of it", "s’en approche à {m}";
     Touches, "can touch it", "peut le toucher";
     NearDrop, "Service drop: falling, the ladder {near}. Its owner is asked first: no distance makes it fit to touch.", "Branchement : en tombant, l’échelle {near}. Son propriétaire d’abord : aucune distance ne le rend touchable.";
     NearLine, "Power line: falling, the ladder {near}; {keep} is to be kept here until its owner has said what it carries.", "Ligne : en tombant, l’échelle {near}; ici, {keep} à garder tant que son propriétaire n’a pas dit sa tension.";
     NearPhone, "Thin line: falling, the ladder {near}. It counts as live until its owner has said.", "Fil mince : en tombant, l’échelle {near}. Il compte comme sous tension jusqu’à réponse du propriétaire.";
     Missed, "Not found: {what}. {does}", "Pas trouvé : {what}. {does}";
     Wrongly, "{what}: you said ‘{said}’. {does}", "{what} : vous avez dit « {said} ». {does}";
-    Meets, "{what}: the ladder or its line is in it. {does}", "{what} : l’échelle ou sa corde s’y trouve. {does}";
-    Before, "{what} can be used here, and comes before rope and grab.", "{what} : possible ici, et passe avant la corde et le coulisseau.";
-    CannotGround, "The pole does not do this job: the eave is {eave} up, or it takes both hands there.", "La perche ne suffit pas : avant-toit à {eave}, ou travail à deux mains.";
-    CannotLift, "No lift stands in the yard, or the ground before the job is soft or slopes.", "Pas de plateforme sur place, ou sol mou ou en pente devant le travail.";
+    Meets, "{what}: the ladder or its line is too near. {does}", "{what} : l’échelle ou sa corde est trop près. {does}";
+    Before, "Here it can be done {what}, and that comes before rope and grab.", "Ici, c’est possible {what}, et cela passe avant la corde et le coulisseau.";
+    CannotGround, "The pole does not reach: the eave is {eave} up, pole and arm {reach} (assumed).", "La perche n’atteint pas : avant-toit à {eave}, perche et bras {reach} (supposé).";
+    CannotHands, "The pole does not do this job: it takes both hands there.", "La perche ne suffit pas : le travail se fait à deux mains.";
+    CannotNoLift, "No lift stands in the yard.", "Pas de plateforme sur place.";
+    ToldFineOther, "Nothing in this plan is open.", "Rien dans ce plan n’est ouvert.";
+    LooksAt, "{what}, {at} along the wall", "{what}, à {at} le long du mur";
+    Slide, "Slide the picture sideways: it goes on.", "Faites glisser l’image : elle continue.";
+    SlipPlumb, "A slip under the anchor: {room} left under the boots.", "Faux pas sous l’ancrage : {room} sous les bottes.";
+    CannotLift, "The ground before the job is soft or slopes: no lift stands there.", "Devant le travail, le sol est mou ou en pente : aucune plateforme ne s’y tient.";
     FarFromJob, "The ladder stands {m} from the middle of the job: that is leaning out.", "L’échelle est à {m} du milieu du travail : il faudrait se pencher.";
     Angle, "The ladder leans at {deg}°: one in four is 75°.", "L’échelle est à {deg}° : un pour quatre fait 75°.";
     FirstBare, "Nothing holds the first one up on the way to the ridge.", "Rien ne retient la première personne jusqu’au faîte.";
     FirstOpen, "How the first one up is protected is not said.", "La protection de la première personne n’est pas dite.";
     NoWindow, "No window is within reach of where somebody would hang.", "Aucune fenêtre n’est à portée de qui pendrait.";
-    NoGround, "There is no firm, free ground for a second ladder beside the first.", "Pas de sol ferme et libre pour une seconde échelle à côté.";
+    NoGround, "No place beside where somebody would hang is free for a second ladder: {what}.", "Aucune place libre pour une seconde échelle près de qui pendrait : {what}.";
     NobodyReaches, "Waiting for the fire service alone is no plan: nobody of the crew gets there first.", "Attendre les pompiers seuls n’est pas un plan : personne de l’équipe n’arrive avant.";
     Within, "Here a person who hangs is to be down within {minutes} minutes.", "Ici, la personne suspendue doit être descendue en {minutes} minutes au plus.";
-    ReachOpen, "From where somebody who hangs is reached is not said.", "Par où l’on atteint qui pend n’est pas dit.";
+    ReachOpen, "From where somebody who hangs is reached is not said.", "On n’a pas dit par où atteindre une personne suspendue.";
     WindOpen, "No wind is named at which work stops.", "Aucun vent n’est fixé pour l’arrêt du travail.";
-    WindOver, "The wind is over that figure already.", "Le vent dépasse déjà ce chiffre.";
+    WindOver, "The wind is at or over that figure already.", "Le vent atteint ou dépasse déjà ce chiffre.";
     NeedNotAsk, "Nothing here asked for it. A call costs ten minutes.", "Rien ici ne l’exigeait. Un appel coûte dix minutes.";
     Slip, "Slip here", "Faux pas ici";
     Tip, "Let it tip", "Faire basculer";
@@ -88,6 +94,21 @@ words! {
     CardOpen, "open", "ouvert";
     CardNote, "It plays with open rows, but does not print as done.", "Elle se joue avec des lignes ouvertes, mais ne s’imprime pas comme terminée.";
     CardNot, "Not done: {n} rows open.", "Pas terminée : {n} lignes ouvertes.";
+    CardNotOne, "Not done: one row open.", "Pas terminée : une ligne ouverte.";
+    CardNothing, "nothing marked", "rien de marqué";
+    CardUnused, "not used", "non utilisé";
+    CardRules, "Rules: {place}", "Règlement : {place}";
+    StopUnread, "That is no wind in km/h between 1 and 200.", "Ce n’est pas un vent en km/h entre 1 et 200.";
+    Asked, "{what}: to be asked about. Open until there is an answer.", "{what} : à demander. Ouvert jusqu’à la réponse.";
+    ToAsk, "{what}: falling, the ladder {near}. Nobody goes up before its owner has answered.", "{what} : en tombant, l’échelle {near}. Personne ne monte avant la réponse du propriétaire.";
+    ComesDown, "A slip there comes down on the ground: {room} too little room. Put the anchor above the work.", "Un faux pas là finit au sol : il manque {room}. Mettez l’ancrage au-dessus du travail.";
+    SwingsHard, "A slip there swings sideways at up to {speed}, and strikes hard. Put the anchor above the work.", "Un faux pas là balance jusqu’à {speed} et frappe fort. Mettez l’ancrage au-dessus du travail.";
+    LittleRoom, "A slip there leaves {room} under the boots; {kept} is kept by common practice.", "Un faux pas là laisse {room} sous les bottes; la pratique courante garde {kept}.";
+    NotComputed, "The slip there could not be computed, so nothing is said of it.", "Le faux pas là n’a pas pu être calculé : rien n’en est dit.";
+    NoLift, "No lift stands in the yard for the first one up.", "Pas de plateforme sur place pour la première personne.";
+    StandsAt, "{what}, from {a} to {b}", "{what}, de {a} à {b}";
+    WindowAt, "upper window at {at}", "fenêtre haute à {at}";
+    PoleAt, "pole at {at}", "poteau à {at}";
     CardFirst, "Job at {at} along the wall, eave {eave}", "Travail à {at} le long du mur, avant-toit à {eave}";
     Danger, "Danger: overhead wires. Treat every wire as live until its owner has said otherwise, in writing on this card.", "Danger : fils électriques. Traitez chaque fil comme sous tension tant que son propriétaire n’a pas dit le contraire, par écrit sur cette fiche.";
     Owner, "Wire’s owner asked: who, when, what was said", "Propriétaire du fil : qui, quand, réponse";
@@ -146,7 +167,7 @@ texts! {
     Door, "lock it, or a person stands there", "la verrouiller, ou y poster quelqu’un";
     Skylight, "cover it and mark it", "le couvrir et le signaler";
     Rot, "nothing leans on it or is tied to it", "ne rien y appuyer ni y attacher";
-    Wasps, "work elsewhere until it is gone", "travailler ailleurs en attendant son retrait";
+    Wasps, "keep the ladder well away until it is gone", "garder l’échelle à l’écart jusqu’à son retrait";
     Dog, "its owner takes it in", "son maître le rentre";
     People, "tape it off, somebody watches", "barrer et poster quelqu’un";
     Bush, "leave it", "le laisser";
@@ -167,7 +188,7 @@ texts! {
     Wasps, "spray it from the ladder", "l’asperger depuis l’échelle";
     Dog, "it will get used to us", "il s’habituera";
     People, "call out when it gets close", "crier s’ils approchent";
-    Bush, "cut it down", "le couper";
+    Bush, "cut it back", "le tailler";
     Letters, "take it away", "l’enlever";
 }
 
@@ -185,8 +206,8 @@ texts! {
     Wasps, "work fast", "travailler vite";
     Dog, "throw it something", "lui lancer quelque chose";
     People, "a sign at the truck", "un écriteau au camion";
-    Bush, "tie the ladder to it", "y attacher l’échelle";
-    Letters, "park the truck on it", "y garer le camion";
+    Bush, "rope it off", "l’entourer d’une corde";
+    Letters, "rope it off", "l’entourer d’une corde";
 }
 
 texts! {
@@ -197,7 +218,7 @@ texts! {
     Phone, "It can be live by a fault, and looks alike.", "Un défaut peut le mettre sous tension, et il se ressemble.";
     SoftBed, "A rail sinks, and the ladder goes over sideways.", "Un montant s’enfonce, et l’échelle part de côté.";
     Slope, "One rail lower than the other: the ladder goes over to that side.", "Un montant plus bas que l’autre : l’échelle part de ce côté.";
-    Door, "It opens onto the ladder.", "Elle s’ouvre sur l’échelle.";
+    Door, "Whoever comes out walks into the ladder.", "Qui en sort heurte l’échelle.";
     Skylight, "It bears nobody, and a line across it cuts.", "Il ne porte personne, et une corde en travers s’y coupe.";
     Rot, "What leans on it slides off; what is screwed into it pulls out.", "Ce qui s’y appuie glisse; ce qu’on y visse s’arrache.";
     Wasps, "A sting on a rung is a slip.", "Une piqûre sur un échelon, c’est un faux pas.";

@@ -334,8 +334,10 @@ impl Item {
             ),
             ItemKind::Wire => self.right() == Some(Choice::WireAsk),
             ItemKind::Clipped => self.right() == Some(Choice::Holds(Holds::Nothing)),
-            // A ladder beside a wire, or one that goes over.
-            ItemKind::Stand => matches!(chosen, Choice::Spot(_)),
+            ItemKind::Stand => match (&self.shows, chosen) {
+                (Some(Shows::Site { seed, law }), Choice::Spot(x)) => whole::kills(*seed, law, x),
+                _ => false,
+            },
             _ => false,
         }
     }

@@ -118,31 +118,42 @@ pub fn stands(s: &Site, x_m: f64, law: &str) -> bool {
     s.meets(&at).is_empty() && s.near_wires(&at, law).is_empty()
 }
 
-/// Whether that hangs on less than a hand's breadth or a tenth of a distance.
+/// Whether a ladder there is beside a wire, goes over, or is walked into; nest, dog and skylight only hinder.
+pub(super) fn kills(seed: u64, law: &str, x_m: f64) -> bool {
+    let s = Site::drawn(seed);
+    let at = s.placed_at(x_m);
+    let over = |t: &Sort| matches!(t, Sort::SoftBed | Sort::Slope | Sort::Door | Sort::Rot);
+    !s.near_wires(&at, law).is_empty() || s.meets(&at).iter().any(over)
+}
+
+/// Whether that hangs on less than can be seen: a hand's breadth along the wall, or a wire that is neither touched nor
+/// well away (twice what is kept from a service drop, a quarter over what is kept from a line).
 fn is_close_call(s: &Site, x_m: f64, law: &str) -> bool {
     let by = 0.06;
     let wires = [Sort::ServiceDrop, Sort::Line, Sort::Phone];
     let near = wires.into_iter().any(|w| {
-        let keep_m = Site::keep_m(w, law);
-        s.wire_m(w, &s.placed_at(x_m)).is_some_and(|m| (m / keep_m - 1.0).abs() < LEAST_MARGIN_SHARE)
+        let (keep_m, m) = (Site::keep_m(w, law), s.wire_m(w, &s.placed_at(x_m)));
+        let (touched_m, away_m) =
+            if w == Sort::Line { (0.75 * keep_m, 1.25 * keep_m) } else { (0.3, 2.0 * keep_m) };
+        m.is_some_and(|m| m > touched_m && m < away_m)
     });
     near || stands(s, x_m - by, law) != stands(s, x_m + by, law)
 }
 
 pub(super) fn stand(seed: u64, law: &str, pick: &mut Draw) -> Option<Item> {
-    let drawn = pick.below(1 << 40);
-    let s = Site::drawn(drawn);
-    // The middle of the job and its two ends: letters that can be told apart on the picture.
-    let all = [-1.0, 0.0, 1.0].map(|k| s.job_m + k * JOB_REACH_M);
-    if all.iter().any(|x| is_close_call(&s, *x, law)) {
-        return None;
-    }
-    let free: Vec<f64> = all.iter().copied().filter(|x| stands(&s, *x, law)).collect();
-    // One is free, or none; of four questions three have one.
+    // One is free, or none; of four questions three have one. Few properties are as plain as that.
     let with_free = pick.u32(..4) > 0;
-    if free.len() != usize::from(with_free) {
-        return None;
-    }
+    let plain = |drawn: u64| {
+        let s = Site::drawn(drawn);
+        // The middle of the job and its two ends: letters that can be told apart on the picture.
+        let all = [-1.0, 0.0, 1.0].map(|k| s.job_m + k * JOB_REACH_M);
+        if all.iter().any(|x| is_close_call(&s, *x, law)) {
+            return None;
+        }
+        let free: Vec<f64> = all.iter().copied().filter(|x| stands(&s, *x, law)).collect();
+        (free.len() == usize::from(with_free)).then_some((drawn, all, free))
+    };
+    let (drawn, all, free) = (0..60).find_map(|_| plain(pick.below(1 << 40)))?;
     let right = free.first().map_or(Choice::NoSpot, |x| Choice::Spot(*x));
     let mut choices = all.map(Choice::Spot).to_vec();
     choices.push(Choice::NoSpot);

@@ -1,5 +1,6 @@
 //! What a question shows that is no set-up of the bench: a moment at the eave, a property.
 
+use super::site::where_all;
 use crate::geometry::{Geometry, p};
 use crate::practice::eave::Links;
 use crate::practice::site::Site;
@@ -19,7 +20,7 @@ use leptos::prelude::*;
 pub fn shown(q: &Item) -> Option<AnyView> {
     match q.shows.as_ref()? {
         Shows::Links(_, links) => eave(q.set_ups.first()?, *links),
-        Shows::Site { seed, .. } => Some(property(&Site::drawn(*seed), ask::spots(q))),
+        Shows::Site { seed, law } => Some(property(&Site::drawn(*seed), law.clone(), ask::spots(q))),
     }
 }
 
@@ -36,7 +37,7 @@ fn eave(s: &Scenario, links: Links) -> Option<AnyView> {
 }
 
 /// The property from in front and from above, with the places that are asked about.
-fn property(s: &Site, spots: Vec<f64>) -> AnyView {
+fn property(s: &Site, law: String, spots: Vec<f64>) -> AnyView {
     let settings = settings();
     let out_m = 0.4 + s.placed_at(0.0).foot_m;
     let lettered = move |above: bool, eave_m: f64| {
@@ -53,17 +54,14 @@ fn property(s: &Site, spots: Vec<f64>) -> AnyView {
             .collect_view()
     };
     let words = {
-        let looks: Vec<_> = s.things.iter().map(|t| (t.sort, t.x_m)).collect();
-        move || {
-            let r = settings.reader();
-            let all = looks.iter().map(|(sort, x)| {
-                let at = r.q(crate::units::Quantity::Length, *x, crate::units::Rounding::Nearest);
-                format!("{} ({at})", r.t(sort.looks()))
-            });
-            all.collect::<Vec<_>>().join("; ")
-        }
+        let s = s.clone();
+        move || where_all(settings.reader(), &s)
     };
     let eave_m = s.eave_m;
+    let facts = {
+        let s = s.clone();
+        move || ask::stand_facts(settings.reader(), &s, &law)
+    };
     // Of the plan what lies about the job and the wires.
     let near = {
         let f = plan_frame();
@@ -74,6 +72,7 @@ fn property(s: &Site, spots: Vec<f64>) -> AnyView {
         <div class="asked-picture asked-two" role="img" aria-label=words>
             <svg class="drawing walk-drawing asked-site" viewBox=front_frame().view_box() aria-hidden="true">{defs()}{still(front(s))}{lettered(false, eave_m)}</svg>
             <svg class="drawing walk-drawing asked-site" viewBox=near.view_box() aria-hidden="true">{still(plan(s))}{lettered(true, eave_m)}</svg></div>
+        <p class="stand-facts">{facts}</p>
     }
     .into_any()
 }

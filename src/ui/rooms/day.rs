@@ -6,7 +6,7 @@ use super::day_end::End;
 use super::today::{Today, clock};
 use super::visit;
 use crate::geometry::{Geometry, P, p};
-use crate::practice::day::{Before, JOBS, Job, Shift, TAKES_MIN, Task};
+use crate::practice::day::{Before, JOBS, Job, NOON_JOB, Shift, TAKES_MIN, Task};
 use crate::practice::hand::Held;
 use crate::scenario::{Bolt, Latch, Scenario, Stance, Weather};
 use crate::scene::camera::{Frame, Pane};
@@ -125,7 +125,7 @@ impl Act {
     }
 
     /// Whether it makes sense before the next job.
-    fn is_there(self, s: &Shift, j: &Job) -> bool {
+    fn is_there(self, s: &Shift, j: &Job, b: &Before) -> bool {
         let to_ladder_m = (j.along_m - s.ladder_m).abs();
         match self {
             Act::Ladder => {
@@ -135,8 +135,8 @@ impl Act {
             }
             Act::Anchor => (j.along_m - s.anchor_m).abs() > 0.05,
             Act::Partner => !s.is_checked()[0],
-            // Hung anew it wants a look again; that is known once the anchor has moved.
-            Act::Line => !s.is_checked()[1] || (j.along_m - s.anchor_m).abs() > 0.05,
+            // Hung anew it wants a look again.
+            Act::Line => !s.is_checked()[1] || b.anchor,
             _ => true,
         }
     }
@@ -314,7 +314,7 @@ fn Working(today: Today) -> impl IntoView {
         </div>
         <section class="strip day-strip">
             <Line shift=shift />
-            <JobWords shift=shift />
+            <JobWords shift=shift before=before />
             <DayActs shift=shift before=before pane=pane />
             <div class="next">
                 <button type="button" id="day-down" on:click=move |_| today.finish()>{settings.s(W::DayDown)}</button>
@@ -335,7 +335,7 @@ fn said(r: Reader, s: &Shift) -> String {
 
 /// Which job, and how far it is.
 #[component]
-fn JobWords(shift: RwSignal<Option<Shift>>) -> impl IntoView {
+fn JobWords(shift: RwSignal<Option<Shift>>, before: RwSignal<Before>) -> impl IntoView {
     let settings = settings();
     move || {
         let s = shift.get()?;
@@ -356,7 +356,11 @@ fn JobWords(shift: RwSignal<Option<Shift>>) -> impl IntoView {
         );
         let far = (on_ladder && to_ladder_m > Shift::LEAN_M)
             .then(|| r.f(W::LadderFar, &[("minutes", &TAKES_MIN[2].to_string())]));
-        let unseen = match s.is_checked() {
+        let [harness, line] = s.is_checked();
+        let b = before.get();
+        let noon = s.done == NOON_JOB;
+        let unseen = match [harness || b.partner, (line && !b.anchor) || b.line] {
+            [false, _] if noon => r.t(W::DayUnseenNoon),
             [false, false] => r.t(W::DayUnseenBoth),
             [false, true] => r.t(W::DayUnseenHarness),
             [true, false] => r.t(W::DayUnseenLine),
@@ -515,7 +519,8 @@ fn DayActs(
         let r = settings.reader();
         let g = Geometry::of(&s.arrived())?;
         let wide = pane.width_px >= WIDE_PX;
-        let acts: Vec<Act> = Act::ALL.into_iter().filter(|a| a.is_there(&s, &j)).collect();
+        let acts: Vec<Act> =
+            Act::ALL.into_iter().filter(|a| before.with(|b| a.is_there(&s, &j, b))).collect();
         let text = |a: Act| (r.t(a.name()), r.f(W::CardMinutes, &[("minutes", &a.minutes().to_string())]));
         let mid = middle_m(&s);
         let (ladder, anchor, job) = (s.ladder_m - mid, s.anchor_m - mid, j.along_m - mid);

@@ -22,6 +22,7 @@ mod racks;
 mod rescue;
 mod sheet;
 mod site;
+mod site_told;
 mod today;
 mod trainer;
 

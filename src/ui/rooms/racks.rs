@@ -29,7 +29,8 @@ use leptos::prelude::*;
 #[derive(Clone, Copy)]
 struct On {
     rack: Rack,
-    place: StoredValue<String>,
+    /// The place whose rules count.
+    place: Memo<String>,
     pairs: RwSignal<Vec<[Half; 2]>>,
     /// What was chosen of each so far.
     chosen: RwSignal<Vec<Half>>,
@@ -49,10 +50,10 @@ struct On {
 }
 
 impl On {
-    fn new(rack: Rack, place: String) -> On {
+    fn new(rack: Rack, place: Memo<String>) -> On {
         On {
             rack,
-            place: StoredValue::new(place),
+            place,
             pairs: RwSignal::new(vec![]),
             chosen: RwSignal::new(vec![]),
             told: RwSignal::new(false),
@@ -97,7 +98,7 @@ impl On {
         self.told.set(true);
         self.worse.set(None);
         let worse = pair.into_iter().flatten().find(|h| !h.is_right());
-        let set_up = worse.and_then(|h| self.place.with_value(|p| h.set_up(p)));
+        let set_up = worse.and_then(|h| self.place.with_untracked(|p| h.set_up(p)));
         if let Some(Ok(s)) = set_up.map(|s| s.set_up()) {
             let still = move || {
                 self.told.try_get_untracked() == Some(true)
@@ -128,10 +129,9 @@ impl On {
 pub fn Racks(rack: Rack) -> impl IntoView {
     view::fill_the_window();
     let (visit, settings) = (visit(), settings());
-    let law = visit.set_up.with_untracked(|s| s.place.clone());
-    let on = On::new(rack, law.clone());
+    let on = On::new(rack, Memo::new(move |_| visit.set_up.with(|s| s.place.clone())));
     on.begin();
-    if let Ok(s) = (Scenario { place: law, ..Scenario::default() }).set_up() {
+    if let Ok(s) = (Scenario { place: on.place.get_untracked(), ..Scenario::default() }).set_up() {
         asking::ask(Fall(s), move |t| {
             if let Some(t) = t.ok().filter(Trace::is_sound) {
                 let _ = on.usual.try_set(Some(t));
@@ -176,7 +176,7 @@ fn told_of(r: Reader, worse: Half, on: On) -> String {
         },
         Half::Line(l) => {
             let whole = n(rope_strength_n(&Scenario::default().gear), Rounding::Down);
-            let left = on.place.with_value(|p| worse.set_up(p)).map_or(0.0, |s| rope_strength_n(&s.gear));
+            let left = on.place.with(|p| worse.set_up(p)).map_or(0.0, |s| rope_strength_n(&s.gear));
             let left = n(left, Rounding::Down);
             let pair = |get: fn(&Trace) -> f64| {
                 (usual(get).map_or_else(dash, len), other(get).map_or_else(dash, len))
@@ -203,7 +203,7 @@ fn told_of(r: Reader, worse: Half, on: On) -> String {
         }
         Half::Support(s) => {
             let bears =
-                |h: Slung| on.place.with_value(|p| Half::Support(h).set_up(p)).map(|s| strength::anchor(&s));
+                |h: Slung| on.place.with(|p| Half::Support(h).set_up(p)).map(|s| strength::anchor(&s));
             let low = bears(s).map_or(String::new(), |q| n(q.low.0, Rounding::Down));
             let why = match s {
                 Slung::High => P::OfHigh,
@@ -264,13 +264,15 @@ fn Choose(on: On) -> impl IntoView {
                     (true, _) => "✓ ",
                     (false, _) => "✕ ",
                 };
-                // Words under the picture only once it is told; who cannot see it hears them before.
+                // Hooks are known by their look: there the words come once it is told; who cannot see hears them before.
+                let named = told || on.rack != Rack::Hooks;
+                let sign = if told { sign } else { "" };
                 view! {
                     <button type="button" class="hook-card" class:right=told && j.is_right() class:wrong=told && !j.is_right() aria-label=name
                         aria-disabled=told.to_string() data-right=told.then(|| j.is_right().to_string()) on:click=move |_| on.choose(j)>
                         <b class="letter" aria-hidden="true">{letter}</b><svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg>
-                        {told.then(|| view! { <span>{sign}{words}</span> })}
-                        {(chosen == Some(j)).then(|| view! { <small>{r.t(T::HooksYes)}</small> })}</button>
+                        {named.then(|| view! { <span>{sign}{words}{(told && j.is_right() && on.rack == Rack::Supports).then(|| format!(" ({})", r.t(P::StillAsk)))}</span> })}
+                        <small>{if chosen == Some(j) { r.t(T::HooksYes) } else { "\u{a0}" }}</small></button>
                 }
             })
             .collect_view();
@@ -283,7 +285,7 @@ fn Choose(on: On) -> impl IntoView {
         let fine = on.chosen.with(|c| c.last().is_some_and(|j| j.is_right()));
         let what = r.f(if fine { T::HooksOther } else { T::HooksThis }, &[("what", r.t(worse.label()))]);
         let words = format!("{}. {}", upper_first(&what), told_of(r, worse, on));
-        let asked = on.place.with_value(|p| place(p)?.duty(duty_of(worse)?)).map(|d| r.duty(d));
+        let asked = on.place.with(|p| place(p)?.duty(duty_of(worse)?)).map(|d| r.duty(d));
         let next = move |_| {
             on.told.set(false);
             let over = on.chosen.with_untracked(Vec::len) == on.pairs.with_untracked(Vec::len);
@@ -296,7 +298,11 @@ fn Choose(on: On) -> impl IntoView {
             });
         };
         Some(view! {
-            <div class="head">{mark(if fine { Severity::Good } else { Severity::Major })}<div class="told-lines"><p class="sentence" id="pairs-told" tabindex="-1">{words}</p>{asked.map(|t| view! { <p class="source">{t}</p> })}</div></div>
+            <div class="head">{mark(match (fine, on.rack) {
+                (true, Rack::Supports) => Severity::Note,
+                (true, _) => Severity::Good,
+                (false, _) => Severity::Major,
+            })}<div class="told-lines"><p class="sentence" id="pairs-told" tabindex="-1">{words}</p>{asked.map(|t| view! { <p class="source">{t}</p> })}</div></div>
             <div class="next"><button type="button" class="main" id="pairs-next" on:click=next>{r.t(T::EaveOn)}</button></div>
         })
     };

@@ -1,36 +1,39 @@
 //! The site walk: find and mark what matters, put ladder and anchor, fill the plan, and see what it comes to.
 
 use super::bar::RoomBar;
-use super::pair::{Clock, swing_s};
-use super::paper::{Foot, Head};
+use super::pair::Clock;
+use super::site_told::{Card, Told};
 use super::visit;
 use crate::geometry::Geometry;
 use crate::practice::site::*;
-use crate::rules::{DutyKind, HARD_SWING_M_S, LimitKind, Method, Severity, place};
+use crate::rules::{Method, place};
+use crate::scenario::Scenario;
 use crate::scene::camera::Frame;
 use crate::scene::front::Front;
 use crate::scene::ink::{Shape, cm};
-use crate::scene::site::{front, front_frame, ladder_plan, ladder_tipping, plan, plan_frame, spot};
+use crate::scene::site::{
+    front, front_frame, ladder_plan, ladder_tipping, plan, plan_frame, spots as all_spots,
+};
 use crate::studies::along_wall::Swing;
 use crate::texts::Room as W;
 use crate::texts::Stage as S;
 use crate::texts::Walk as T;
-use crate::texts::say::Reader;
-use crate::texts::{Gear, Text};
+use crate::texts::say::{Reader, upper_first};
 use crate::ui::shared::asking;
 use crate::ui::shared::figure::{defs, still};
 use crate::ui::shared::settings::settings;
-use crate::ui::shared::signs::mark;
+use crate::ui::shared::store;
 use crate::ui::shared::view::{self, View};
 use crate::units::{Quantity, Rounding, within};
 use crate::worker::questions::Swings;
 use leptos::prelude::*;
+use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 use wasm_bindgen::JsCast;
 
 /// What is done.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Phase {
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Phase {
     /// Finding and marking.
     Walk,
     /// Ladder, anchor, method.
@@ -41,7 +44,7 @@ enum Phase {
 
 /// What moves once it is told.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum Plays {
+pub enum Plays {
     Nothing,
     Slip,
     Tip,
@@ -49,26 +52,45 @@ enum Plays {
 
 /// The signals of the room.
 #[derive(Clone, Copy)]
-struct On {
-    site: RwSignal<Site>,
-    marks: RwSignal<Vec<(Sort, Mark)>>,
+pub struct On {
+    pub site: RwSignal<Site>,
+    pub marks: RwSignal<Vec<(Sort, Mark)>>,
     /// What is being asked about.
-    open: RwSignal<Option<Sort>>,
-    phase: RwSignal<Phase>,
-    placed: RwSignal<Placed>,
+    pub open: RwSignal<Option<Sort>>,
+    pub phase: RwSignal<Phase>,
+    pub placed: RwSignal<Placed>,
     /// The method, once one is chosen.
-    method: RwSignal<Option<Method>>,
-    asks: RwSignal<bool>,
+    pub method: RwSignal<Option<Method>>,
+    pub asks: RwSignal<bool>,
     /// On a phone: the plan instead of the front.
-    above: RwSignal<bool>,
-    swing: RwSignal<Option<Arc<Swing>>>,
-    plays: RwSignal<Plays>,
-    clock: Clock,
-    law: StoredValue<String>,
+    pub above: RwSignal<bool>,
+    /// The slip there, once the engine has answered; the inner one is none where it could not.
+    pub swing: RwSignal<Option<Option<Arc<Swing>>>>,
+    /// Answers to an earlier plan say nothing of this one.
+    pub turn: StoredValue<u32>,
+    pub plays: RwSignal<Plays>,
+    pub clock: Clock,
+    /// The place whose rules count.
+    pub law: Memo<String>,
+    /// The wind at which work stops, as typed.
+    pub wind: RwSignal<String>,
+}
+
+/// What a reload or the browser's Back brings back.
+#[derive(Serialize, Deserialize)]
+struct Kept {
+    seed: u64,
+    marks: Vec<(Sort, Mark)>,
+    placed: Placed,
+    method: Option<Method>,
+    phase: Phase,
+    asks: bool,
+    wind: String,
 }
 
 impl On {
-    fn begin(self, seed: u64) {
+    /// Begins at the property of a seed.
+    pub fn begin(self, seed: u64) {
         let s = Site::drawn(seed);
         self.clock.stop();
         // It leans where the truck was unloaded: nobody has chosen yet.
@@ -79,14 +101,72 @@ impl On {
         self.method.set(None);
         self.asks.set(false);
         self.swing.set(None);
+        self.turn.update_value(|t| *t += 1);
         self.plays.set(Plays::Nothing);
+        self.wind.set(String::new());
         self.phase.set(Phase::Walk);
     }
 
-    fn said(self) -> Vec<Said> {
+    /// Keeps it for this tab; reads every signal that it keeps, so an effect around it runs on each change.
+    fn keep(self) {
+        let kept = Kept {
+            seed: self.site.with(|s| s.seed),
+            marks: self.marks.get(),
+            placed: self.placed.get(),
+            method: self.method.get(),
+            phase: self.phase.get(),
+            asks: self.asks.get(),
+            wind: self.wind.get(),
+        };
+        store::keep_here(store::SITE, &kept);
+    }
+
+    /// Goes on where this tab was left; false where there is nothing.
+    fn take_up(self) -> bool {
+        let Some(k) = store::kept_here::<Kept>(store::SITE) else { return false };
+        let within = |x: f64| (0.0..=WALL_M).contains(&x);
+        if !within(k.placed.ladder_m)
+            || !within(k.placed.anchor_m)
+            || !Site::drawn(k.seed).is_possible(&k.placed)
+        {
+            return false;
+        }
+        self.begin(k.seed);
+        self.marks.set(k.marks);
+        self.placed.set(k.placed);
+        self.method.set(k.method);
+        self.wind.set(k.wind);
+        match k.phase {
+            Phase::Told => self.lock(k.asks),
+            phase => self.phase.set(phase),
+        }
+        true
+    }
+
+    /// Whether it is done from a ladder, with rope and grab.
+    pub fn is_arrest(self) -> bool {
+        self.method.get() == Some(Method::FallArrest)
+    }
+
+    /// What the plan comes to; none while the engine has not answered of the slip.
+    pub fn said(self) -> Option<Vec<Said>> {
         let at = Placed { method: self.method.get().unwrap_or(Method::FallArrest), ..self.placed.get() };
-        self.site
-            .with(|s| self.marks.with(|m| self.law.with_value(|law| s.said(m, &at, self.asks.get(), law))))
+        let mut all = self
+            .site
+            .with(|s| self.marks.with(|m| self.law.with(|law| s.said(m, &at, self.asks.get(), law))));
+        if self.is_arrest() {
+            let swing = self.swing.get()?;
+            all.extend(Site::of_slip(swing.as_deref()));
+            all.sort_by_key(|s| !s.is_grave());
+        }
+        Some(all)
+    }
+
+    /// The plan as a set-up of the bench.
+    pub fn set_up(self) -> Scenario {
+        let at = self.placed.get_untracked();
+        let law = self.law.get_untracked();
+        self.site.with_untracked(|s| self.marks.with_untracked(|m| s.set_up(&at, m, &law)))
     }
 
     fn mark(self, sort: Sort, as_what: Option<Mark>) {
@@ -118,39 +198,41 @@ impl On {
             return;
         }
         self.asks.set(asks);
+        self.swing.set(None);
+        self.turn.update_value(|t| *t += 1);
         self.phase.set(Phase::Told);
         view::to_view("site-told");
+        let mine = self.turn.get_value();
         let at = self.placed.get_untracked();
-        let s = self.law.with_value(|law| self.site.with_untracked(|s| s.set_up(&at, law)));
-        let Ok(s) = s.set_up() else { return };
+        let Ok(s) = self.set_up().set_up() else { return self.swing.set(Some(None)) };
         let off = (at.ladder_m - at.anchor_m).abs();
         asking::ask(Swings(s), move |answer| {
-            let near = answer.ok().and_then(|all| all.into_iter().find(|w| (w.offset_m - off).abs() < 1e-6));
-            let _ = self.swing.try_set(near.map(Arc::new));
+            if self.turn.try_get_value() == Some(mine) {
+                let near =
+                    answer.ok().and_then(|all| all.into_iter().find(|w| (w.offset_m - off).abs() < 1e-6));
+                let _ = self.swing.try_set(Some(near.map(Arc::new)));
+            }
         });
     }
 
-    fn play(self, what: Plays) {
+    /// Plays the slip or the tipping ladder for so long, s.
+    pub fn play(self, what: Plays, lasts_s: f64) {
         self.clock.stop();
         self.plays.set(what);
-        let end = match what {
-            Plays::Slip => self.swing.with_untracked(|w| w.as_ref().map_or(1.0, |w| swing_s(w))),
-            _ => TIP_S,
-        };
-        self.clock.end_s.set(end);
+        self.clock.end_s.set(lasts_s);
         self.clock.play_at(if what == Plays::Tip { 1.0 } else { 0.25 }, vec![]);
     }
 }
 
 /// How long a tipping ladder is looked at, s; only of the drawing.
-const TIP_S: f64 = 1.6;
+pub const TIP_S: f64 = 1.6;
 
 /// The room.
 #[component]
 pub fn SiteRoom() -> impl IntoView {
     view::fill_the_window();
     let (visit, settings) = (visit(), settings());
-    let law = visit.set_up.with_untracked(|s| s.place.clone());
+    let law = Memo::new(move |_| visit.set_up.with(|s| s.place.clone()));
     let site = Site::drawn(0);
     let on = On {
         placed: RwSignal::new(site.placed_at(0.75)),
@@ -164,9 +246,14 @@ pub fn SiteRoom() -> impl IntoView {
         swing: RwSignal::new(None),
         plays: RwSignal::new(Plays::Nothing),
         clock: Clock::new(),
-        law: StoredValue::new(law),
+        law,
+        turn: StoredValue::new(0),
+        wind: RwSignal::new(String::new()),
     };
-    on.begin((js_sys::Math::random() * 1e9) as u64);
+    if !on.take_up() {
+        on.begin((js_sys::Math::random() * 1e9) as u64);
+    }
+    Effect::new(move |_| on.keep());
     view! {
         <main class="page walk" class:from-above=move || on.above.get()>
             <RoomBar back=W::BackToList to=Callback::new(|()| view::go(View::Lessons)) title=settings.s(T::Name) />
@@ -205,18 +292,21 @@ fn Picture(on: On, above: bool) -> impl IntoView {
         let open = on.open.get();
         let walking = on.phase.get() == Phase::Walk;
         on.site.with(|s| {
-            s.things.iter().map(|t| {
-                let at = spot(s, t)[usize::from(above)];
+            s.things.iter().zip(all_spots(s)).map(|(t, at)| {
+                let at = at[usize::from(above)];
                 let sort = t.sort;
                 let n = on.marks.with(|m| m.iter().position(|q| q.0 == sort)).map(|i| (i + 1).to_string());
-                let label = n.as_ref().map_or_else(|| r.t(sort.looks()).to_owned(), |n| format!("{n}{}{}", r.colon(), r.t(sort.looks())));
+                let here = r.q(Quantity::Length, t.x_m, Rounding::Nearest);
+                let looks = r.f(T::LooksAt, &[("what", r.t(sort.looks())), ("at", &here)]);
+                let label = n.as_ref().map_or_else(|| looks.clone(), |n| format!("{n}{}{}", r.colon(), r.t(sort.looks())));
                 let go = move || { on.open.set(Some(sort)); view::to_view("site-h") };
                 let key = move |ev: web_sys::KeyboardEvent| if matches!(ev.key().as_str(), "Enter" | " ") { ev.prevent_default(); go() };
-                let disc = n.map(|n| view! { <circle class="walk-disc" r="36" /><text class="walk-number" y="15" text-anchor="middle">{n}</text> });
+                let disc = n.map(|n| // Beside the thing, not on it.
+                    view! { <g transform="translate(48 -52)"><circle class="walk-disc" r="36" /><text class="walk-number" y="15" text-anchor="middle">{n}</text></g> });
                 let transform = format!("translate({} {})", cm(at.x), cm(-at.y));
                 if walking {
                     view! { <g class="walk-spot" class:here=open == Some(sort) transform=transform role="button" tabindex="0" aria-label=label data-sort=format!("{sort:?}") on:click=move |_| go() on:keydown=key>
-                        <circle class="walk-hit" r="78" />{disc}</g> }.into_any()
+                        <circle class="walk-hit" r="92" />{disc}</g> }.into_any()
                 } else {
                     view! { <g transform=transform>{disc}</g> }.into_any()
                 }
@@ -224,9 +314,19 @@ fn Picture(on: On, above: bool) -> impl IntoView {
         })
     };
     let name = if above { T::Plan } else { T::Front };
+    // Where nothing can be tapped, the picture itself says what stands where.
+    let words = move || {
+        let r = settings.reader();
+        if on.phase.get() == Phase::Walk {
+            r.t(name).to_owned()
+        } else {
+            format!("{}{}{}", r.t(name), r.colon(), on.site.with(|s| where_all(r, s)))
+        }
+    };
     // The ladder is taken along the wall.
+    let held = StoredValue::new(false);
     let pull = move |ev: &web_sys::PointerEvent| {
-        if on.phase.get_untracked() != Phase::Place {
+        if !held.get_value() {
             return;
         }
         let Some(e) = ev.current_target().and_then(|t| t.dyn_into::<web_sys::Element>().ok()) else { return };
@@ -240,8 +340,10 @@ fn Picture(on: On, above: bool) -> impl IntoView {
         }
     };
     let down = move |ev: web_sys::PointerEvent| {
-        if on.phase.get_untracked() == Phase::Place {
+        let shown = on.method.with_untracked(|m| m.is_none_or(|m| m == Method::FallArrest));
+        if on.phase.get_untracked() == Phase::Place && shown && ev.button() == 0 {
             ev.prevent_default();
+            held.set_value(true);
             if let Some(e) = ev.current_target().and_then(|t| t.dyn_into::<web_sys::Element>().ok()) {
                 let _ = e.set_pointer_capture(ev.pointer_id());
             }
@@ -258,10 +360,22 @@ fn Picture(on: On, above: bool) -> impl IntoView {
     });
     view! {
         <div node_ref=pane class="walk-view" class:plan-view=above class:front-view=!above class:can-take=move || on.phase.get() == Phase::Place><strong class="walk-name">{settings.s(name)}</strong>
-            <svg class="drawing walk-drawing" viewBox=frame.view_box() preserveAspectRatio="xMidYMid meet" role="group" aria-label=settings.s(name)
-                on:pointerdown=down on:pointermove=move |ev: web_sys::PointerEvent| if ev.buttons() != 0 { pull(&ev) }>
+            <svg class="drawing walk-drawing" viewBox=frame.view_box() preserveAspectRatio="xMidYMid meet" role="group" aria-label=words
+                on:pointerdown=down on:pointermove=move |ev: web_sys::PointerEvent| pull(&ev) on:pointerup=move |_| held.set_value(false) on:pointercancel=move |_| held.set_value(false)>
                 {defs()}{built}{moving}{spots}</svg></div>
     }
+}
+
+/// What stands where along the wall, in words.
+pub fn where_all(r: Reader, s: &Site) -> String {
+    let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
+    let things = s.things.iter().map(|t| {
+        let (a, b) = (len(t.x_m - t.half_m), len(t.x_m + t.half_m));
+        r.f(T::StandsAt, &[("what", r.t(t.sort.looks())), ("a", &a), ("b", &b)])
+    });
+    let windows = WINDOWS_M.iter().map(|x| r.f(T::WindowAt, &[("at", &len(*x))]));
+    let pole = std::iter::once(r.f(T::PoleAt, &[("at", &len(s.pole_m))]));
+    things.chain(windows).chain(pole).collect::<Vec<_>>().join("; ")
 }
 
 fn ladder_above(on: On) -> AnyView {
@@ -283,11 +397,11 @@ fn ladder_front(on: On) -> AnyView {
             if plays == Plays::Tip {
                 return still(ladder_tipping(s, at, tip_turn(on))).into_any();
             }
-            let set_up = on.law.with_value(|law| s.set_up(at, law));
+            let set_up = on.law.with(|law| on.marks.with(|m| s.set_up(at, m, law)));
             let Some(g) = Geometry::of(&set_up) else { return ().into_any() };
             let off = at.ladder_m - at.anchor_m;
             let side = if off < 0.0 { -1.0 } else { 1.0 };
-            let swing = on.swing.get().filter(|_| plays == Plays::Slip);
+            let swing = on.swing.get().flatten().filter(|_| plays == Plays::Slip);
             let swung = swing.and_then(|w| w.free.at(on.clock.now_s.get()));
             let shapes: Vec<Shape> = Front { along_m: off.abs(), swung, ..Front::of(&set_up, &g) }.moving();
             let at = format!("translate({} 0) scale({side} 1)", cm(at.anchor_m));
@@ -323,7 +437,7 @@ fn Walk(on: On) -> impl IntoView {
         let r = settings.reader();
         let all = on.marks.get().into_iter().enumerate().map(|(i, (sort, m))| {
             let words = said_of(r, sort, m);
-            view! { <li><button type="button" class="walk-row" on:click=move |_| { on.open.set(Some(sort)); view::to_view("site-h") }><b aria-hidden="true">{i + 1}</b><span><strong>{r.t(sort.looks())}</strong><small>{words}</small></span></button></li> }
+            view! { <li><button type="button" class="walk-row" on:click=move |_| { on.open.set(Some(sort)); view::to_view("site-h") }><b aria-hidden="true">{i + 1}</b><span><strong>{upper_first(r.t(sort.looks()))}</strong><small>{words}</small></span></button></li> }
         });
         all.collect_view()
     };
@@ -332,7 +446,7 @@ fn Walk(on: On) -> impl IntoView {
             Some(sort) => view! { <About on=on sort=sort /> }.into_any(),
             None => view! {
                 <p class="stem"><strong id="site-h" tabindex="-1">{settings.s(T::Lead)}</strong></p>
-                <p class="hint">{job}</p>
+                <p class="hint walk-slide">{settings.s(T::Slide)}</p><p class="hint">{job}</p>
                 <ul class="walk-list">{list}</ul>
                 <div class="next"><button type="button" class="main" id="to-place" on:click=move |_| { on.phase.set(Phase::Place); on.above.set(true); view::to_view("site-h") }>{settings.s(T::ToPlan)}</button></div>
                 <Why />
@@ -342,7 +456,7 @@ fn Walk(on: On) -> impl IntoView {
 }
 
 /// What somebody said of a thing.
-fn said_of(r: Reader, sort: Sort, m: Mark) -> &'static str {
+pub fn said_of(r: Reader, sort: Sort, m: Mark) -> &'static str {
     match m {
         Mark::Wire(kind) => r.t(kind.label()),
         Mark::Right => r.t(sort.right()),
@@ -372,7 +486,7 @@ fn About(on: On, sort: Sort) -> impl IntoView {
     });
     let asked = if sort.is_wire() { T::AskWire } else { T::AskDo };
     view! {
-        <p class="stem"><strong id="site-h" tabindex="-1"><span class="walk-looks">{settings.s(sort.looks())}</span>". "{settings.s(asked)}</strong></p>
+        <p class="stem"><strong id="site-h" tabindex="-1">{move || upper_first(settings.t(sort.looks()))}". "{settings.s(asked)}</strong></p>
         <div class="walk-answers">{pills.collect_view()}</div>
         <div class="next"><button type="button" id="walk-off" on:click=move |_| on.mark(sort, None)>{move || settings.t(if before.is_some() { T::Unmark } else { T::NotHere })}</button></div>
     }
@@ -380,12 +494,13 @@ fn About(on: On, sort: Sort) -> impl IntoView {
 
 /// Sources and what is left out.
 #[component]
-fn Why() -> impl IntoView {
+pub fn Why() -> impl IntoView {
     let settings = settings();
     view! { <details class="guide"><summary>{settings.s(S::Why)}</summary><p class="hint">{settings.s(T::Note)}</p><p class="source">{settings.s(T::Sources)}</p></details> }
 }
 
-fn method_words(m: Method) -> T {
+/// A method as it is called here.
+pub fn method_words(m: Method) -> T {
     match m {
         Method::FromGround => T::MethodGround,
         Method::Platform => T::MethodLift,
@@ -412,7 +527,7 @@ fn Steps(
 fn Place(on: On) -> impl IntoView {
     let settings = settings();
     let len = move |m: f64| settings.reader().q(Quantity::Length, m, Rounding::Nearest);
-    let order = on.law.with_value(|law| {
+    let order = on.law.with_untracked(|law| {
         let mut all = [Method::FromGround, Method::Platform, Method::FallArrest];
         if place(law).is_some_and(|p| p.ranks_before(Method::Platform, Method::FromGround)) {
             all.swap(0, 1);
@@ -431,10 +546,24 @@ fn Place(on: On) -> impl IntoView {
     let anchor = move || settings.reader().f(T::AnchorAt, &[("at", &len(on.placed.with(|p| p.anchor_m)))]);
     let by = move |m: f64| move |()| on.ladder_to(on.placed.with_untracked(|p| p.ladder_m) + m);
     let foot_by = move |m: f64| {
-        move |()| on.placed.update(|p| p.foot_m = (within(p.foot_m + m, 0.4, 2.6) * 20.0).round() / 20.0)
+        move |()| {
+            let now = on.placed.get_untracked();
+            let then = Placed { foot_m: ((now.foot_m + m) * 20.0).round() / 20.0, ..now };
+            if on.site.with_untracked(|s| s.is_possible(&then)) {
+                on.placed.set(then);
+            }
+        }
     };
     let anchor_by = move |m: f64| move |()| on.anchor_to(on.placed.with_untracked(|p| p.anchor_m) + m);
-    let arrest = move || on.method.get() == Some(Method::FallArrest);
+    let arrest = move || on.is_arrest();
+    // Kept as typed; read where it can be.
+    let wind = move |ev: web_sys::Event| {
+        let text = event_target_value(&ev);
+        let v = text.trim().replace(',', ".").parse::<f64>().ok().filter(|v| (1.0..=200.0).contains(v));
+        on.placed.update(|p| p.stop_km_h = v.map(|v| v.floor() as u32));
+        on.wind.set(text);
+    };
+    let unread = move || on.placed.with(|p| p.stop_km_h.is_none()) && on.wind.with(|w| !w.trim().is_empty());
     view! {
         <fieldset><legend id="site-h" tabindex="-1">{settings.s(T::Method)}</legend><div class="pills walk-methods">{methods}</div></fieldset>
         <Show when=arrest>
@@ -447,8 +576,8 @@ fn Place(on: On) -> impl IntoView {
             </div>
             <Rest on=on />
         </Show>
-        <label class="walk-wind"><span>{settings.s(T::Stop)}</span><input type="text" inputmode="numeric" id="walk-wind" autocomplete="off" prop:value=move || on.placed.with(|p| p.stop_km_h.map_or(String::new(), |v| v.to_string()))
-            on:input=move |ev| { let v = event_target_value(&ev).trim().parse::<u32>().ok().filter(|v| *v <= 200); on.placed.update(|p| p.stop_km_h = v) } /><small>{settings.s(T::StopWhose)}</small></label>
+        <label class="walk-wind"><span>{settings.s(T::Stop)}</span><input type="text" inputmode="decimal" id="walk-wind" autocomplete="off" prop:value=move || on.wind.get() on:input=wind />
+            {move || if unread() { view! { <small class="problems" role="alert">{settings.s(T::StopUnread)}</small> }.into_any() } else { view! { <small>{settings.s(T::StopWhose)}</small> }.into_any() }}</label>
         <div class="next">
             <button type="button" id="walk-back" on:click=move |_| { on.phase.set(Phase::Walk); view::to_view("site-h") }>{settings.s(T::Back)}</button>
             <button type="button" id="walk-ask" aria-disabled=move || on.method.with(Option::is_none).to_string() on:click=move |_| on.lock(true)>{settings.s(T::Ask)}</button>
@@ -469,267 +598,5 @@ fn Rest(on: On) -> impl IntoView {
     view! {
         <fieldset><legend>{settings.s(T::FirstUp)}</legend><div class="pills">{firsts}</div></fieldset>
         <fieldset><legend>{settings.s(T::Hangs)}</legend><div class="pills">{reaches}</div></fieldset>
-    }
-}
-
-/// How near to a wire.
-fn near_words(r: Reader, m: f64) -> String {
-    if m < 0.01 {
-        return r.t(T::Touches).to_owned();
-    }
-    r.f(T::Near, &[("m", &r.q(Quantity::Length, m, Rounding::Down))])
-}
-
-/// A line of what the plan comes to, and how grave it is.
-fn line_of(r: Reader, q: Said, site: &Site, law: &str) -> (Severity, String) {
-    let plain = |key: T| r.t(key).to_owned();
-    let severity = match q {
-        Said::NeedNotAsk => Severity::Note,
-        q if q.is_grave() => Severity::Critical,
-        Said::Missed(_) | Said::Wrongly(..) | Said::Before(_) | Said::Meets(_) => Severity::Major,
-        _ => Severity::Minor,
-    };
-    let words = match q {
-        Said::NearWire(Sort::Line, m) => {
-            let keep = r.q(Quantity::Length, Site::keep_m(Sort::Line, law), Rounding::Up);
-            r.f(T::NearLine, &[("near", &near_words(r, m)), ("keep", &keep)])
-        }
-        Said::NearWire(s, m) => {
-            r.f(if s == Sort::Phone { T::NearPhone } else { T::NearDrop }, &[("near", &near_words(r, m))])
-        }
-        Said::Meets(s) => r.f(T::Meets, &[("what", r.t(s.label())), ("does", r.t(s.does()))]),
-        Said::Missed(s) => r.f(T::Missed, &[("what", r.t(s.label())), ("does", r.t(s.does()))]),
-        Said::Wrongly(s, m) => {
-            r.f(T::Wrongly, &[("what", r.t(s.label())), ("said", said_of(r, s, m)), ("does", r.t(s.does()))])
-        }
-        Said::Before(m) => crate::texts::say::upper_first(&r.f(T::Before, &[("what", r.t(method_words(m)))])),
-        Said::Cannot(Method::Platform) => plain(T::CannotLift),
-        Said::Cannot(_) => {
-            r.f(T::CannotGround, &[("eave", &r.q(Quantity::Length, site.eave_m, Rounding::Nearest))])
-        }
-        Said::FarFromJob(m) => r.f(T::FarFromJob, &[("m", &r.q(Quantity::Length, m, Rounding::Up))]),
-        Said::Angle(deg) => r.f(T::Angle, &[("deg", &format!("{deg:.0}"))]),
-        Said::FirstBare => plain(T::FirstBare),
-        Said::FirstOpen => plain(T::FirstOpen),
-        Said::OutOfReach(Reach::Window) => plain(T::NoWindow),
-        Said::OutOfReach(_) => plain(T::NoGround),
-        Said::NobodyReaches => {
-            let within = place(law)
-                .and_then(|p| p.limit(LimitKind::RescueMinutes))
-                .map(|l| r.f(T::Within, &[("minutes", &r.limit(l))]));
-            format!("{} {}", r.t(T::NobodyReaches), within.unwrap_or_default()).trim_end().to_owned()
-        }
-        Said::ReachOpen => plain(T::ReachOpen),
-        Said::WindOpen => plain(T::WindOpen),
-        Said::WindOver => plain(T::WindOver),
-        Said::NeedNotAsk => plain(T::NeedNotAsk),
-    };
-    (severity, words)
-}
-
-/// What the plan comes to.
-#[component]
-fn Told(on: On) -> impl IntoView {
-    let settings = settings();
-    let head = move || {
-        let r = settings.reader();
-        let all = on.said();
-        let open = all.iter().filter(|q| **q != Said::NeedNotAsk).count();
-        let words = match open {
-            0 => r.t(T::ToldFine).to_owned(),
-            1 => r.t(T::ToldOne).to_owned(),
-            n => r.f(T::ToldOpen, &[("n", &n.to_string())]),
-        };
-        let grave = all.iter().any(|q| q.is_grave());
-        let severity = if open == 0 {
-            Severity::Good
-        } else if grave {
-            Severity::Critical
-        } else {
-            Severity::Minor
-        };
-        let asked = on.asks.get().then(|| view! { <p class="figure-line">{r.t(T::ToldAsk)}</p> });
-        view! { <div class="head">{mark(severity)}<div class="told-lines"><p class="sentence" id="site-told" tabindex="-1">{words}</p>{asked}</div></div> }
-    };
-    let list = move || {
-        let r = settings.reader();
-        on.site.with(|s| {
-            on.law.with_value(|law| {
-                on.said()
-                    .into_iter()
-                    .map(|q| {
-                        let (severity, words) = line_of(r, q, s, law);
-                        view! { <li>{mark(severity)}<p>{words}</p></li> }
-                    })
-                    .collect_view()
-            })
-        })
-    };
-    let arrest = move || on.method.get() == Some(Method::FallArrest);
-    let to_bench = move |_| {
-        let at = on.placed.get_untracked();
-        view::to_bench(&on.law.with_value(|law| on.site.with_untracked(|s| s.set_up(&at, law))));
-    };
-    view! {
-        <div class="walk-result">{head}
-            <Show when=arrest><Played on=on /></Show><ul class="walk-said">{list}</ul>
-            <div class="next"><button type="button" id="walk-change" on:click=move |_| { on.clock.stop(); on.plays.set(Plays::Nothing); on.phase.set(Phase::Place); view::to_view("site-h") }>{settings.s(T::Change)}</button>
-                <Show when=arrest><button type="button" id="walk-bench" on:click=to_bench>{settings.s(T::Bench)}</button></Show>
-                <button type="button" class="main" id="walk-again" on:click=move |_| { on.begin((js_sys::Math::random() * 1e9) as u64); on.above.set(false); view::to_view("site-h") }>{settings.s(T::Another)}</button></div>
-            <Rows on=on /></div>
-    }
-}
-
-/// The slip and the ladder that tips, to play.
-#[component]
-fn Played(on: On) -> impl IntoView {
-    let settings = settings();
-    let words = move || {
-        let r = settings.reader();
-        match on.plays.get() {
-            Plays::Nothing => None,
-            Plays::Tip => on.site.with(|s| {
-                on.placed.with(|at| {
-                    let near = [Sort::ServiceDrop, Sort::Line, Sort::Phone]
-                        .into_iter()
-                        .filter_map(|w| s.wire_m(w, at).map(|m| (w, m)))
-                        .min_by(|a, b| a.1.total_cmp(&b.1));
-                    Some(match near {
-                        Some((w, m)) if m < 3.0 => {
-                            r.f(T::Tipped, &[("near", &near_words(r, m)), ("what", r.t(w.label()))])
-                        }
-                        _ => r.t(T::TippedFree).to_owned(),
-                    })
-                })
-            }),
-            Plays::Slip => on.swing.get().map(|w| {
-                let off = r.q(Quantity::Length, w.offset_m, Rounding::Up);
-                let speed = r.q(Quantity::Speed, w.free.speed_m_s, Rounding::Up);
-                let (key, room) = match w.room_m() {
-                    Some(m) if m < 0.0 => (T::SlipDown, r.q(Quantity::Length, -m, Rounding::Up)),
-                    m => (T::SlipRoom, r.q(Quantity::Length, m.unwrap_or(0.0), Rounding::Down)),
-                };
-                let hard = if w.free.speed_m_s > HARD_SWING_M_S { r.t(T::SlipHard) } else { "" };
-                format!("{} {hard}", r.f(key, &[("off", &off), ("speed", &speed), ("room", &room)]))
-                    .trim_end()
-                    .to_owned()
-            }),
-        }
-    };
-    view! {
-        <div class="walk-play"><button type="button" class="play" id="walk-slip" aria-disabled=move || on.swing.with(Option::is_none).to_string() on:click=move |_| if on.swing.with_untracked(Option::is_some) { on.above.set(false); on.play(Plays::Slip) }>{settings.s(T::Slip)}</button>
-            <button type="button" class="play" id="walk-tip" on:click=move |_| on.play(Plays::Tip)>{settings.s(T::Tip)}</button></div>
-        <p class="figure-line" role="status" id="walk-played">{words}</p>
-    }
-}
-
-/// What a row of the card holds.
-fn row_text(r: Reader, row: Row, on: On) -> String {
-    let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
-    let at = on.placed.get();
-    let arrest = on.method.get() == Some(Method::FallArrest);
-    match row {
-        Row::Wires | Row::Ground | Row::Around | Row::People => {
-            let all = on.marks.get().into_iter().filter(|m| m.0.row() == Some(row));
-            let all: Vec<String> = all
-                .map(|(s, m)| match m {
-                    Mark::Wire(kind) => format!("{}{}{}", r.t(kind.label()), r.colon(), r.t(kind.right())),
-                    m => format!("{}{}{}", r.t(s.label()), r.colon(), said_of(r, s, m)),
-                })
-                .collect();
-            all.join("; ")
-        }
-        Row::Method => on.method.get().map_or(String::new(), |m| r.t(method_words(m)).to_owned()),
-        Row::Weather => at.stop_km_h.map_or(String::new(), |v| format!("{} {v}", r.t(T::Stop))),
-        _ if !arrest => "—".to_owned(),
-        Row::Ladder => format!(
-            "{}, {}",
-            r.f(T::LadderAt, &[("at", &len(at.ladder_m))]),
-            r.f(T::Foot, &[("at", &len(at.foot_m))])
-        ),
-        Row::Anchor => r.f(T::AnchorAt, &[("at", &len(at.anchor_m))]),
-        Row::FirstUp => at.first.map_or(String::new(), |f| {
-            r.t(match f {
-                First::Thrown => T::FirstThrown,
-                First::Lift => T::FirstLift,
-                First::Quick => T::FirstQuick,
-            })
-            .to_owned()
-        }),
-        Row::Hangs => at.reach.map_or(String::new(), |w| r.t(w.label()).to_owned()),
-    }
-}
-
-/// Whether a row says nothing, or what it says does not hold. Who set the anchor is open until somebody signs.
-fn row_open(row: Row, text: &str, said: &[Said]) -> bool {
-    let must = !matches!(row, Row::Wires | Row::Ground | Row::Around | Row::People);
-    row == Row::Anchor && text != "—" || must && text.is_empty() || Site::is_open(row, said)
-}
-
-/// The card on the screen.
-#[component]
-fn Rows(on: On) -> impl IntoView {
-    let settings = settings();
-    let rows = move || {
-        let r = settings.reader();
-        let said = on.said();
-        Row::ALL.map(|row| {
-            let text = row_text(r, row, on);
-            let open = row_open(row, &text, &said);
-            let (shape, word) = if open { ("△ ", T::CardOpen) } else { ("✓ ", T::CardDone) };
-            view! { <tr><th scope="row">{r.t(row.label())}</th><td>{text}</td><td><b aria-hidden="true">{shape}</b>{r.t(word)}</td></tr> }
-        })
-    };
-    let duties = move || {
-        let r = settings.reader();
-        let kinds = [
-            DutyKind::MethodOrder,
-            DutyKind::AnchorByCompetentPerson,
-            DutyKind::RescueWritten,
-            DutyKind::RescuePlanned,
-        ];
-        let all = on.law.with_value(|law| {
-            let own = place(law);
-            kinds.iter().filter_map(|k| Some((*k, r.duty(own?.duty(*k)?)))).collect::<Vec<_>>()
-        });
-        all.into_iter().map(|(k, t)| view! { <p><strong>{r.t(k.label())}</strong><br /><span class="source">{t}</span></p> }).collect_view()
-    };
-    view! {
-        <details class="guide walk-card"><summary>{settings.s(T::Card)}</summary><table>{rows}</table><p class="hint">{settings.s(T::CardNote)}</p>{duties}
-            <button type="button" id="print" on:click=move |_| { let _ = window().print(); }>{settings.s(W::Print)}</button></details>
-        <Why />
-    }
-}
-
-/// The card on paper.
-#[component]
-fn Card(on: On) -> impl IntoView {
-    let (visit, settings) = (visit(), settings());
-    move || {
-        if on.phase.get() != Phase::Told {
-            return None;
-        }
-        let r = settings.reader();
-        let said = on.said();
-        let mut open = 0;
-        let rows = Row::ALL.map(|row| {
-            let text = row_text(r, row, on);
-            let is = row_open(row, &text, &said);
-            open += usize::from(is);
-            let word = r.t(if is { T::CardOpen } else { T::CardDone });
-            view! { <p class="signs-line walk-line"><strong>{r.t(row.label())}{r.colon()}</strong>{text}" ("{word}")"<i></i></p> }
-        });
-        let len = |m: f64| r.q(Quantity::Length, m, Rounding::Nearest);
-        let under = on.site.with(|s| r.f(T::CardFirst, &[("at", &len(s.job_m)), ("eave", &len(s.eave_m))]));
-        let state = if open > 0 { r.f(T::CardNot, &[("n", &open.to_string())]) } else { String::new() };
-        Some(view! {
-            <section class="sheet paper walk-page" aria-hidden="true">
-                <Head over="Shortfall".to_owned() title=r.t(T::Card).to_owned() right=state under=under />
-                <p class="signs-line"><strong>{r.t(T::Danger)}</strong></p>
-                {rows.collect_view()}
-                <p class="signs-line">{r.t(T::Owner)}<i></i></p><p class="signs-line">{r.t(T::Signs)}<i></i></p>
-                <Foot caution=Text::of(Gear::Caution) set_up=visit.set_up.get() />
-            </section>
-        })
     }
 }

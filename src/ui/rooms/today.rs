@@ -98,7 +98,9 @@ impl Today {
 
     /// Goes on with the day that this tab was left in; false where there is none.
     pub fn take_up(self) -> bool {
-        let Some(kept) = store::kept_here::<Kept>(store::DAY) else { return false };
+        let Some(kept) = store::kept_here::<Kept>(store::DAY).filter(|k| k.shift.is_possible()) else {
+            return false;
+        };
         self.begun.set_value(kept.begun);
         self.same();
         self.shift.set(Some(kept.shift));

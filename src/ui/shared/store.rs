@@ -22,6 +22,8 @@ const ASIDE: &str = "shortfall.aside";
 pub const DAY: &str = "shortfall.day";
 pub const FRAMING: &str = "shortfall.framing";
 pub const RESCUE: &str = "shortfall.rescue";
+/// The property that is walked.
+pub const SITE: &str = "shortfall.site";
 /// The note after a fall, half written.
 pub const INCIDENT: &str = "shortfall.incident";
 /// The set-up that a link took the place of.
@@ -301,6 +303,7 @@ pub fn clear() {
         DAY,
         FRAMING,
         RESCUE,
+        SITE,
         INCIDENT,
     ] {
         for s in [store(), tab()].into_iter().flatten() {

@@ -78,7 +78,7 @@ pub fn spot(s: &Site, t: &Thing) -> [P; 2] {
 }
 
 /// Where each thing is looked at, in the front and in the plan: as far from the next as a finger is wide, no further
-/// from its own place than [`MOST_ASIDE_M`].
+/// from its own place than `MOST_ASIDE_M`.
 pub fn spots(s: &Site) -> Vec<[P; 2]> {
     let own: Vec<[P; 2]> = s.things.iter().map(|t| spot(s, t)).collect();
     let mut all = own.clone();

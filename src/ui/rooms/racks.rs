@@ -272,7 +272,7 @@ fn Choose(on: On) -> impl IntoView {
                         aria-disabled=told.to_string() data-right=told.then(|| j.is_right().to_string()) on:click=move |_| on.choose(j)>
                         <b class="letter" aria-hidden="true">{letter}</b><svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg>
                         {named.then(|| view! { <span>{sign}{words}{(told && j.is_right() && on.rack == Rack::Supports).then(|| format!(" ({})", r.t(P::StillAsk)))}</span> })}
-                        <small>{if chosen == Some(j) { r.t(T::HooksYes) } else { "\u{a0}" }}</small></button>
+                        {(chosen == Some(j)).then(|| view! { <small>{r.t(T::HooksYes)}</small> })}</button>
                 }
             })
             .collect_view();

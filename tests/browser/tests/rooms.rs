@@ -571,7 +571,7 @@ async fn a_site_is_walked_marked_planned_and_played() -> Res {
     // The middle of the picture is 4.35 m along the wall: to the next quarter.
     assert!(page.js(at).await?.as_str().unwrap_or_default().contains("4.25"), "{}", page.js(at).await?);
     page.click("#walk-go").await?;
-    page.wait("#site-told").await?;
+    page.wait(".walk-said li").await?;
     let said = page.text(".walk-said").await?;
     assert!(
         said.contains("first one up is protected is not said") && said.contains("No wind is named"),

@@ -268,9 +268,9 @@ fn Choose(on: On) -> impl IntoView {
                 let named = told || on.rack != Rack::Hooks;
                 let sign = if told { sign } else { "" };
                 view! {
-                    <button type="button" class="hook-card" class:right=told && j.is_right() class:wrong=told && !j.is_right() aria-label=name
+                    <button type="button" class="hook-card" class:right=told && j.is_right() class:wrong=told && !j.is_right() aria-label=(!named).then_some(name)
                         aria-disabled=told.to_string() data-right=told.then(|| j.is_right().to_string()) on:click=move |_| on.choose(j)>
-                        <b class="letter" aria-hidden="true">{letter}</b><svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg>
+                        <b class="letter" aria-hidden=(!named).then_some("true")>{letter}</b>" "<svg class="lens" viewBox="0 0 120 120" aria-hidden="true">{paths}</svg>
                         {named.then(|| view! { <span>{sign}{words}{(told && j.is_right() && on.rack == Rack::Supports).then(|| format!(" ({})", r.t(P::StillAsk)))}</span> })}
                         {(chosen == Some(j)).then(|| view! { <small>{r.t(T::HooksYes)}</small> })}</button>
                 }

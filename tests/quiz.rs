@@ -451,17 +451,18 @@ fn check(q: &Item) {
 fn count(kind: ItemKind) -> u64 {
     match kind {
         ItemKind::Worn => 50,
-        ItemKind::PutGrab => 80,
-        ItemKind::Higher => 160,
-        ItemKind::Clipped => 200,
-        ItemKind::Ends | ItemKind::Room => 220,
-        ItemKind::Stand | ItemKind::Along => 400,
-        ItemKind::Method => 600,
+        ItemKind::PutGrab => 60,
+        ItemKind::Higher => 120,
+        ItemKind::Clipped => 150,
+        ItemKind::Ends | ItemKind::Room => 160,
+        ItemKind::Along => 250,
+        ItemKind::Stand => 300,
+        ItemKind::Method => 400,
+        ItemKind::PickAnchor => 600,
         ItemKind::Wire => 630,
-        ItemKind::PickAnchor => 900,
         ItemKind::Pair => 2_400,
         ItemKind::Fault | ItemKind::Steps | ItemKind::After => 3_500,
-        ItemKind::Footing => 3_240,
+        ItemKind::Footing => 4_220,
     }
 }
 

@@ -602,30 +602,28 @@ impl Site {
         let hangs = [at.ladder_m, at.anchor_m];
         match from {
             Reach::Window => hangs.iter().all(|x| WINDOWS_M.iter().any(|w| (w - x).abs() <= WINDOW_REACH_M)),
-            Reach::SecondLadder => [-1.0, 1.0].iter().any(|side| {
-                let beside = Placed { ladder_m: at.anchor_m + side, ..at.clone() };
-                let free = self.meets(&beside).iter().all(|s| *s == Sort::Skylight || is_settled(*s, marks));
-                (0.3..=WALL_M - 0.3).contains(&beside.ladder_m)
-                    && free
-                    && self.near_wires(&beside, law).is_empty()
-            }),
+            Reach::SecondLadder => self.ways_beside(at, marks, law).iter().any(Vec::is_empty),
             Reach::FireService => true,
         }
     }
 
-    /// What is in the way of a second ladder, on either side of where somebody would hang.
-    pub fn beside(&self, at: &Placed, marks: &[(Sort, Mark)], law: &str) -> Vec<Sort> {
-        let mut all: Vec<Sort> = [-1.0, 1.0]
+    /// What is in the way of a second ladder a metre to either side of the anchor, a list for each side that has a wall.
+    fn ways_beside(&self, at: &Placed, marks: &[(Sort, Mark)], law: &str) -> Vec<Vec<Sort>> {
+        [-1.0, 1.0]
             .iter()
-            .flat_map(|side| {
-                let beside = Placed { ladder_m: at.anchor_m + side, ..at.clone() };
+            .map(|side| Placed { ladder_m: at.anchor_m + side, ..at.clone() })
+            .filter(|beside| (0.3..=WALL_M - 0.3).contains(&beside.ladder_m))
+            .map(|beside| {
                 let wires = self.near_wires(&beside, law).into_iter().map(|w| w.0);
                 let meets = self.meets(&beside).into_iter();
-                wires
-                    .chain(meets.filter(|s| *s != Sort::Skylight && !is_settled(*s, marks)))
-                    .collect::<Vec<_>>()
+                wires.chain(meets.filter(|s| *s != Sort::Skylight && !is_settled(*s, marks))).collect()
             })
-            .collect();
+            .collect()
+    }
+
+    /// All that is in the way of a second ladder, on either side.
+    pub fn beside(&self, at: &Placed, marks: &[(Sort, Mark)], law: &str) -> Vec<Sort> {
+        let mut all = self.ways_beside(at, marks, law).concat();
         all.sort_unstable();
         all.dedup();
         all

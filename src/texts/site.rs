@@ -88,7 +88,6 @@ words! {
     TippedFree, "As it tips, the ladder comes down without meeting a wire.", "En basculant, l’échelle descend sans rencontrer de fil.";
     SlipRoom, "A slip {off} beside the anchor: sideways at up to {speed}, {room} left under the boots.", "Faux pas à {off} de l’ancrage : jusqu’à {speed} de côté, {room} sous les bottes.";
     SlipDown, "A slip {off} beside the anchor: the boots come down on the ground, {room} short.", "Faux pas à {off} de l’ancrage : les bottes touchent le sol, il manque {room}.";
-    SlipHard, "A swing as fast as this strikes hard: put the anchor above the work.", "Un balancement si rapide frappe fort : mettez l’ancrage au-dessus du travail.";
     Card, "Plan card", "Fiche de travail";
     CardDone, "settled", "réglé";
     CardOpen, "open", "ouvert";

@@ -179,16 +179,24 @@ fn bundle() -> Done {
     if !wasm_opt()? {
         println!("xtask: no wasm-opt (and no npm to fetch it): the build goes on, larger than it need be");
     }
-    let build = ["build", "--quiet", "--release", "--locked", "--target", WASM];
+    let build = ["build", "--quiet", "--locked", "--target", WASM];
     run(
         "build the page and the rooms (first time: 2 to 3 minutes)",
-        cargo_wasm().args(build).args(["--features", "ui", "--bin", "shortfall", "--bin", "rooms"]),
+        cargo_wasm().args(build).args([
+            "--release",
+            "--features",
+            "ui",
+            "--bin",
+            "shortfall",
+            "--bin",
+            "rooms",
+        ]),
     )?;
     run(
-        "build the engine (first time: a minute)",
-        cargo_wasm().args(build).args(["--features", "worker", "--bin", "engine"]),
+        "build the engine (first time: half a minute)",
+        cargo_wasm().args(build).args(["--profile", "engine", "--features", "worker", "--bin", "engine"]),
     )?;
-    let built = target().join(WASM).join("release");
+    let built = target().join(WASM);
     let dist = root().join("target/dist");
     run(
         "make the bundle (first time: a minute and a half to build what makes it)",
@@ -264,7 +272,10 @@ fn all_tests() -> Done {
     )?;
     run(
         "clippy, engine",
-        cargo_wasm().args(release).args(["--features", "worker", "--bin", "engine"]).args(deny),
+        cargo_wasm()
+            .args(["clippy", "-q", "--profile", "engine", "--target", WASM])
+            .args(["--features", "worker", "--bin", "engine"])
+            .args(deny),
     )?;
     run(
         "documentation",

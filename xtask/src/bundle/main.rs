@@ -1,7 +1,7 @@
 //! Makes the bundle of what cargo built: JavaScript around each module (wasm-bindgen), smaller modules
 //! (wasm-opt, where there is one), the page's own files, then [`finish`].
 //!
-//! Arguments: the folder of the built modules, the project's folder, the bundle's folder.
+//! Arguments: the folder of the built modules (with a folder for each profile), the project's folder, the bundle's folder.
 
 mod finish;
 mod notices;
@@ -13,8 +13,22 @@ use wasm_bindgen_cli_support::Bindgen;
 
 type Done<T = ()> = Result<T, Box<dyn std::error::Error + Send + Sync>>;
 
-/// The modules, and whether each is loaded as an ES module (the page itself) or as a plain script.
-const MODULES: [(&str, bool); 3] = [("shortfall", true), ("rooms", false), ("engine", false)];
+/// A module.
+struct Module {
+    name: &'static str,
+    /// The profile that it is built in.
+    profile: &'static str,
+    /// Loaded as an ES module (the page itself), not as a plain script.
+    is_page: bool,
+    /// What wasm-opt is to look at: size, or speed.
+    level: &'static str,
+}
+
+const MODULES: [Module; 3] = [
+    Module { name: "shortfall", profile: "release", is_page: true, level: "-Oz" },
+    Module { name: "rooms", profile: "release", is_page: false, level: "-Oz" },
+    Module { name: "engine", profile: "engine", is_page: false, level: "-O3" },
+];
 /// Of the page's folder, what the bundle does not take as it is.
 const NOT_COPIED: [&str; 2] = ["sw.js", "picture.png"];
 
@@ -30,9 +44,9 @@ fn main() -> Done {
     fs::create_dir_all(&dist)?;
     // One thread each: the three do not know of each other.
     std::thread::scope(|scope| {
-        let all = MODULES.map(|(name, is_page)| {
+        let all = MODULES.map(|m| {
             let (built, dist) = (&built, &dist);
-            scope.spawn(move || module(name, is_page, built, dist))
+            scope.spawn(move || module(&m, built, dist))
         });
         all.into_iter()
             .try_for_each(|t| t.join().unwrap_or_else(|_| Err("a module could not be made".into())))
@@ -55,10 +69,11 @@ fn main() -> Done {
 }
 
 /// One module: its JavaScript and, where wasm-opt is found, a smaller wasm.
-fn module(name: &str, is_page: bool, built: &Path, dist: &Path) -> Done {
+fn module(m: &Module, built: &Path, dist: &Path) -> Done {
+    let name = m.name;
     let mut b = Bindgen::new();
-    b.input_path(built.join(format!("{name}.wasm"))).out_name(name).typescript(false);
-    if is_page {
+    b.input_path(built.join(m.profile).join(format!("{name}.wasm"))).out_name(name).typescript(false);
+    if m.is_page {
         b.web(true).map_err(|e| e.to_string())?;
     } else {
         b.no_modules(true).map_err(|e| e.to_string())?;
@@ -68,7 +83,7 @@ fn module(name: &str, is_page: bool, built: &Path, dist: &Path) -> Done {
     fs::write(&glue, without_comments(&fs::read_to_string(&glue)?))?;
     let wasm = dist.join(format!("{name}_bg.wasm"));
     let small = dist.join(format!("{name}_small.wasm"));
-    let done = Command::new("wasm-opt").arg("-Oz").arg(&wasm).arg("-o").arg(&small).status();
+    let done = Command::new("wasm-opt").arg(m.level).arg(&wasm).arg("-o").arg(&small).status();
     match done {
         Ok(s) if s.success() => Ok(fs::rename(&small, &wasm)?),
         Ok(s) => Err(format!("wasm-opt failed on {name} ({s})").into()),

@@ -125,14 +125,14 @@ fn the_first_set_up_has_nothing_to_change_and_one_thing_open() {
 }
 
 /// A bug: a head without muscles that whipped into the ladder was told as a blow of 4.1 m/s after a free
-/// fall of 0.2 m. What the trunk meets the ladder with is less than half of it.
+/// fall of 0.2 m. The shoulders come after it, at two thirds of that.
 #[test]
 fn a_head_that_whips_is_not_the_blow_that_the_body_takes() {
     let mut s = Scenario::default();
     (s.lanyard.length_m, s.grab.above_dring_m) = (0.9, 0.3);
     let t = simulate(&s.set_up().expect("possible"));
     let hit = t.impacts.iter().find(|i| i.what == Thing::Ladder).expect("swings in");
-    assert!(hit.speed_m_s < 2.0, "{}", hit.speed_m_s);
+    assert!(hit.speed_m_s < 3.0, "{}", hit.speed_m_s);
 }
 
 /// Slack above the grab is free fall, one to one straight under the eave; beside the rope a little more, by

@@ -12,22 +12,6 @@ pub const LONGEST_RUN_S: f64 = 8.0;
 pub const STEPS_PER_SAMPLE: usize = 4;
 /// Steps between two looks at the joints' gaps.
 pub const STEPS_PER_JOINT_LOOK: usize = 16;
-/// Solver iterations: with 1, the line force acts on the state it was computed from; with more,
-/// rapier holds it over sub-steps and energy is injected (0.2 to 2.8 % in the peak).
-pub const SOLVER_ITERATIONS: usize = 1;
-/// Gauss-Seidel sweeps inside an iteration: 4 keep the joint gaps of a nine-body worker under
-/// 0.1 mm.
-pub const PGS_ITERATIONS: usize = 4;
-/// Sweeps of the velocity pass that follows, near a contact: 4 keep the energy that a blow takes
-/// from the chain of bodies from coming back a step later. Away from contacts 1 is enough.
-pub const CONTACT_STABILIZATION: usize = 4;
-/// Sweeps of both passes when about to land.
-pub const LANDING_ITERATIONS: usize = 16;
-/// Distance from the ground or the obstacle that counts as about to land, m: more than any body
-/// part moves in a step.
-pub const LANDING_ZONE_M: f64 = 0.05;
-/// How long after the first blow a landing is still solved finely, s.
-pub const LANDING_BLOW_S: f64 = 0.1;
 /// A run whose energy balance is off by more than this share is not graded.
 pub const RESIDUAL_LIMIT: f64 = 0.01;
 /// Floor of the energy the residual is measured against, J: a run with next to no fall has no
@@ -67,7 +51,7 @@ pub const COARSE_SLACK_M: f64 = 0.05;
 /// Time without a new figure after which the run of a held worker ends, s.
 pub const TOLD_TIME_S: f64 = 2.0;
 
-/// Stiffness of flesh and clothes where a body part presses on the roof, N/m (assumed: 85 kg lying on
+/// Stiffness of flesh and clothes where a body part presses on something, N/m (assumed: 85 kg lying on
 /// three places sink in by 14 mm) ...
 pub const SKIN_N_PER_M: f64 = 20_000.0;
 /// ... the depth at which it has doubled, m ...
@@ -79,8 +63,9 @@ pub const SKIN_STICK_M_S: f64 = 0.1;
 /// Steps are made in this many parts while the worker tumbles on the roof: knees and back land there, and
 /// at 1/960 s a landing is told to 2 % only.
 pub const ROUGH_PARTS: usize = 3;
-/// Nearer to the roof than this counts as tumbling on it, m ...
-pub const NEAR_ROOF_M: f64 = 0.02;
+/// Nearer than this counts as about to touch, m: more than a body moves in a step; on the roof, as tumbling
+/// on it ...
+pub const NEAR_M: f64 = 0.02;
 /// ... while there is more energy in motion than this, J.
 pub const ROUGH_ENERGY_J: f64 = 8.0;
 
@@ -102,3 +87,8 @@ pub const CALM_FROM_S: f64 = 0.1;
 pub const MARKED_DROP_M: f64 = 0.05;
 /// With nothing to land on, a run ends this long after its lowest point, s.
 pub const ROOMY_S: f64 = 1.0;
+/// Stiffness of a joint past the end of its range, N m/rad (assumed: ligaments; a joint that is forced by 100 N m
+/// goes 4 degrees further) ...
+pub const LIMIT_NM_PER_RAD: f64 = 1_500.0;
+/// ... and the rate at which damping there adds the spring's own torque, rad/s (a joint hardly bounces).
+pub const LIMIT_DAMPING_RAD_S: f64 = 2.0;

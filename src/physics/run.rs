@@ -175,13 +175,9 @@ impl Run {
         self.watch.line(t, d, &pull, &self.line, &before);
         self.window_force_n = self.window_force_n.max(pull.dring_n);
         self.window_anchor_n = self.window_anchor_n.max(pull.anchor_n);
-        let gap_m = self.watch.body(t, d, &self.world, self.geometry.as_ref());
-        if self.geometry.is_some() {
-            let lands = gap_m < LANDING_ZONE_M && self.watch.since_landed_s(t) < LANDING_BLOW_S;
-            self.world.set_care(self.landing && lands);
-            if self.step_no.is_multiple_of(STEPS_PER_JOINT_LOOK) {
-                self.joint_gap_m = self.joint_gap_m.max(self.world.joint_gap_m());
-            }
+        self.watch.body(t, d, &self.world, self.geometry.as_ref());
+        if self.step_no.is_multiple_of(STEPS_PER_JOINT_LOOK) {
+            self.joint_gap_m = self.joint_gap_m.max(self.world.joint_gap_m());
         }
         if i == 0 && self.step_no.is_multiple_of(STEPS_PER_SAMPLE * self.fineness) {
             self.follow_grab(d, pull.dring_n > 0.0);

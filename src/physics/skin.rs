@@ -1,21 +1,21 @@
-//! The worker's body on the roof: flesh that gives, and rubs.
+//! A body against a solid: flesh that gives, and rubs.
 //!
 //! A rigid contact turns the smallest difference in time of a touch into another tumble. Flesh and
 //! clothes give some centimetres, so the force here grows smoothly from nothing with depth (a spring
 //! that stiffens), with damping after Hunt and Crossley, 'Coefficient of restitution interpreted as
 //! damping in vibroimpact', J. Applied Mechanics 42 (1975) 440-445, and Coulomb friction that is
-//! smooth through rest. Each capsule meets the roof with its two round ends and, between them, with
-//! the roof's corners. Stiffness and damping are assumed.
+//! smooth through rest. Each capsule meets a solid with its two round ends and, between them, with
+//! the solid's corners. Stiffness and damping are assumed.
 
 use super::constants::{SKIN_DAMPING_M_S, SKIN_HARDENS_M, SKIN_N_PER_M, SKIN_STICK_M_S};
 use crate::geometry::{P, p};
 
-/// One place where a capsule presses on the roof.
+/// One place where a capsule presses on a solid.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Press {
     /// How deep, m.
     pub depth_m: f64,
-    /// Unit vector out of the roof.
+    /// Unit vector out of the solid.
     pub out: P,
     /// Where the force acts, m.
     pub at: P,
@@ -31,43 +31,73 @@ fn nearest(a: P, b: P, q: P) -> (P, f64) {
     (a.lerp(b, t), t)
 }
 
-/// A round end against a convex solid whose corners stand clockwise.
-fn round_end(solid: &[P], centre: P, radius_m: f64, near_m: f64) -> Option<Press> {
-    let mut inside = true;
-    // Nearest face's plane from within, nearest point from outside.
-    let mut plane = (f64::NEG_INFINITY, p(0.0, 1.0));
-    let mut near = (f64::INFINITY, p(0.0, 0.0));
-    for (i, &a) in solid.iter().enumerate() {
-        let b = solid[(i + 1) % solid.len()];
-        let l = a.dist(b);
-        if l < 1e-9 {
-            continue;
-        }
-        // Clockwise: outward is to the left of the way round.
-        let out = p(-(b.y - a.y) / l, (b.x - a.x) / l);
-        let over = (centre.x - a.x) * out.x + (centre.y - a.y) * out.y;
-        inside &= over <= 0.0;
-        if over > plane.0 {
-            plane = (over, out);
-        }
-        let (q, _) = nearest(a, b, centre);
-        let d = q.dist(centre);
-        if d < near.0 {
-            near = (d, q);
-        }
+/// A convex solid.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Solid {
+    /// Clockwise.
+    corners: Vec<P>,
+    /// Its faces' outward normals, and how far out each face lies along its own, m.
+    faces: Vec<(P, f64)>,
+}
+
+impl Solid {
+    /// The solid of these corners, which stand clockwise.
+    pub fn new(corners: &[P]) -> Solid {
+        let next = corners.iter().cycle().skip(1);
+        let faces = corners.iter().zip(next).map(|(a, b)| {
+            let l = a.dist(*b).max(1e-12);
+            // Clockwise: outward is to the left of the way round.
+            let out = p(-(b.y - a.y) / l, (b.x - a.x) / l);
+            (out, a.x * out.x + a.y * out.y)
+        });
+        Solid { corners: corners.to_vec(), faces: faces.collect() }
     }
-    let (depth_m, out) = if inside {
-        (radius_m - plane.0, plane.1)
-    } else {
-        let d = near.0.max(1e-12);
-        (radius_m - near.0, p((centre.x - near.1.x) / d, (centre.y - near.1.y) / d))
-    };
-    (depth_m > -near_m).then(|| Press {
-        depth_m,
-        out,
-        at: p(centre.x - out.x * (radius_m - depth_m), centre.y - out.y * (radius_m - depth_m)),
-        full_share: 1.0,
-    })
+
+    /// How far `q` lies outside the face that it lies outside most, m, and that face's normal.
+    fn over(&self, q: P) -> (f64, P) {
+        self.faces.iter().fold((f64::NEG_INFINITY, p(0.0, 1.0)), |most, (out, at_m)| {
+            let over = q.x * out.x + q.y * out.y - at_m;
+            if over > most.0 { (over, *out) } else { most }
+        })
+    }
+
+    /// Whether everything within `reach_m` of `q` is outside, as far as one face tells.
+    pub fn is_beyond(&self, q: P, reach_m: f64) -> bool {
+        self.faces.iter().any(|(out, at_m)| q.x * out.x + q.y * out.y - at_m > reach_m)
+    }
+
+    /// A round end.
+    fn round_end(&self, centre: P, radius_m: f64, near_m: f64) -> Option<Press> {
+        let (over_m, out) = self.over(centre);
+        if over_m > radius_m + near_m {
+            return None;
+        }
+        let (depth_m, out) = if over_m <= 0.0 {
+            // The nearest face's plane from within, the nearest point from outside.
+            (radius_m - over_m, out)
+        } else {
+            let next = self.corners.iter().cycle().skip(1);
+            let (d, q) = self.corners.iter().zip(next).fold((f64::INFINITY, centre), |near, (a, b)| {
+                let (q, _) = nearest(*a, *b, centre);
+                let d = q.dist(centre);
+                if d < near.0 { (d, q) } else { near }
+            });
+            (radius_m - d, p((centre.x - q.x) / d.max(1e-12), (centre.y - q.y) / d.max(1e-12)))
+        };
+        (depth_m > -near_m).then(|| Press {
+            depth_m,
+            out,
+            at: p(centre.x - out.x * (radius_m - depth_m), centre.y - out.y * (radius_m - depth_m)),
+            full_share: 1.0,
+        })
+    }
+
+    /// Where a capsule from `a` to `b` presses on it, or is as near to it as `near_m`: the depth is then
+    /// negative.
+    pub fn presses(&self, a: P, b: P, radius_m: f64, near_m: f64) -> impl Iterator<Item = Press> + '_ {
+        let ends = [a, b].into_iter().filter_map(move |c| self.round_end(c, radius_m, near_m));
+        ends.chain(self.corners.iter().filter_map(move |&v| corner(v, a, b, radius_m, near_m)))
+    }
 }
 
 /// A corner of the solid against the side of a capsule, between its round ends.
@@ -82,13 +112,6 @@ fn corner(v: P, a: P, b: P, radius_m: f64, near_m: f64) -> Option<Press> {
         at: v,
         full_share: (from_end_m / radius_m).min(1.0),
     })
-}
-
-/// Where a capsule from `a` to `b` presses on a convex solid, corners clockwise, or is as near to it as
-/// `near_m`: the depth is then negative.
-pub fn presses(solid: &[P], a: P, b: P, radius_m: f64, near_m: f64) -> impl Iterator<Item = Press> + '_ {
-    let ends = [a, b].into_iter().filter_map(move |c| round_end(solid, c, radius_m, near_m));
-    ends.chain(solid.iter().filter_map(move |&v| corner(v, a, b, radius_m, near_m)))
 }
 
 impl Press {
@@ -121,8 +144,8 @@ mod tests {
     use super::*;
 
     /// A roof with its ridge at (-3, 2) and its eave at the origin.
-    fn solid() -> [P; 5] {
-        [p(-3.0, 2.0), p(0.0, 0.0), p(0.0, -0.2), p(-6.0, -0.2), p(-6.0, 0.0)]
+    fn solid() -> Solid {
+        Solid::new(&[p(-3.0, 2.0), p(0.0, 0.0), p(0.0, -0.2), p(-6.0, -0.2), p(-6.0, 0.0)])
     }
 
     #[test]
@@ -132,7 +155,7 @@ mod tests {
         let c = p(-1.5 + 0.05 * n.x, 1.0 + 0.05 * n.y);
         let up = p(c.x + 3.0 * n.x, c.y + 3.0 * n.y);
         let solid = solid();
-        let all: Vec<Press> = presses(&solid, c, up, 0.07, 0.0).collect();
+        let all: Vec<Press> = solid.presses(c, up, 0.07, 0.0).collect();
         assert_eq!(all.len(), 1);
         assert!((all[0].depth_m - 0.02).abs() < 1e-12, "{all:?}");
         assert!(all[0].out.dist(n) < 1e-12 && all[0].at.dist(p(-1.5, 1.0)) < 1e-12, "{all:?}");
@@ -142,7 +165,7 @@ mod tests {
     fn a_thigh_across_the_eave_is_held_by_its_corner() {
         // Upright beside the eave, 0.04 off it.
         let solid = solid();
-        let all: Vec<Press> = presses(&solid, p(0.04, 0.3), p(0.04, -0.6), 0.06, 0.0).collect();
+        let all: Vec<Press> = solid.presses(p(0.04, 0.3), p(0.04, -0.6), 0.06, 0.0).collect();
         assert!(all.iter().any(|q| q.full_share == 1.0 && (q.depth_m - 0.02).abs() < 1e-12), "{all:?}");
         assert!(all.iter().all(|q| q.out.dist(p(1.0, 0.0)) < 1e-9), "{all:?}");
     }

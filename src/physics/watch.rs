@@ -199,38 +199,25 @@ impl Watch {
         }
     }
 
-    /// The body at `t`, with the D-ring at `d`; the smallest room below it now, m.
-    pub(super) fn body(&mut self, t: f64, d: P, world: &World, g: Option<&Geometry>) -> f64 {
+    /// The body at `t`, with the D-ring at `d`.
+    pub(super) fn body(&mut self, t: f64, d: P, world: &World, g: Option<&Geometry>) {
         if d.y < self.lowest_dring_m.value - LOWER_M {
             self.lowest_dring_m = Extreme { value: d.y, at_s: t };
             self.last_figure_s = t;
         }
-        let mut gap_now_m = f64::INFINITY;
-        let Some(g) = g else { return gap_now_m };
+        let Some(g) = g else { return };
         if self.on_roof && d.y < g.eave.y && d.x > g.eave.x {
             self.mark(EventKind::OverEave, t);
         }
         for (q, radius) in world.low_points() {
             self.lowest_point_m = self.lowest_point_m.min(q.y);
             let gap = q.y - g.surface_below_m(q.x, radius);
-            gap_now_m = gap_now_m.min(gap);
             if gap < self.lowest_gap_m - LOWER_M {
                 self.lowest_gap_m = gap;
                 self.last_figure_s = t;
                 self.last_lower_s = t;
             }
         }
-        gap_now_m
-    }
-
-    /// Time since the later of the first blows on ground and obstacle, s; nought before any.
-    pub(super) fn since_landed_s(&self, t: f64) -> f64 {
-        // The blow itself is what counts; lying still does not.
-        [Thing::Ground, Thing::Obstacle]
-            .into_iter()
-            .filter_map(|thing| self.impacts.iter().find(|i| i.what == thing))
-            .map(|i| t - i.time_s)
-            .fold(0.0, f64::max)
     }
 
     /// Contacts of a step that began at `t`; `dring` is the D-ring after it.

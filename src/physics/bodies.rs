@@ -230,10 +230,34 @@ fn on(a: &Block, x: P) -> P {
     p(a[0] * x.x + a[1] * x.y, a[2] * x.x + a[3] * x.y)
 }
 
+fn less(a: &mut Block, off: &Block) {
+    for (a, off) in a.iter_mut().zip(off) {
+        *a -= off;
+    }
+}
+
 /// Inverse of a symmetric block that is positive.
 fn inverse(a: &Block) -> Block {
     let det = a[0] * a[3] - a[1] * a[2];
     [a[3] / det, -a[1] / det, -a[2] / det, a[0] / det]
+}
+
+/// Two hinges that share a body: the parent of the later one.
+#[derive(Clone, Copy, Debug)]
+struct Pair {
+    late: usize,
+    early: usize,
+    /// The body is the child of the earlier one, not its parent.
+    is_child: bool,
+}
+
+/// What giving way at a hinge does to the pair of two that it is paired with: numbers of pairs.
+#[derive(Clone, Copy, Debug)]
+struct Fill {
+    first: usize,
+    second: usize,
+    /// The earlier hinges of `first` (later) and `second`, as a pair.
+    onto: usize,
 }
 
 /// Bodies and their hinges. A hinge stands after the one that joins its parent to the trunk.
@@ -243,14 +267,16 @@ pub struct Bodies {
     pub all: Vec<Body>,
     hinges: Vec<Hinge>,
     ranges: Vec<Range>,
-    /// Pairs of hinges that share a body, later first, in the order of elimination.
-    pairs: Vec<(usize, usize)>,
-    /// For each hinge its pairs as a range of `pairs`.
-    mine: Vec<core::ops::Range<usize>>,
+    /// In the order of elimination.
+    pairs: Vec<Pair>,
+    fills: Vec<Fill>,
+    /// For each hinge its pairs, as a range of `pairs`, and its fills.
+    mine: Vec<(core::ops::Range<usize>, core::ops::Range<usize>)>,
     // Of one step: lever arms on parent and child, blocks on and off the diagonal, right sides.
     arms: Vec<(P, P)>,
     diagonal: Vec<Block>,
     beside: Vec<Block>,
+    shares: Vec<Block>,
     rest: Vec<P>,
     /// Where the bodies' velocities bring them.
     next: Vec<(P, f64, f64)>,
@@ -260,21 +286,38 @@ impl Bodies {
     /// Bodies and hinges; each hinge's child is in no earlier hinge.
     pub fn new(all: Vec<Body>, hinges: Vec<Hinge>) -> Bodies {
         let n = hinges.len();
-        let (mut pairs, mut mine) = (Vec::new(), vec![0..0; n]);
-        let shares = |a: &Hinge, b: &Hinge| {
-            [a.parent, a.child].iter().any(|body| *body == b.parent || *body == b.child)
-        };
+        let (mut pairs, mut ranges) = (Vec::new(), vec![0..0; n]);
         for late in (0..n).rev() {
-            let from = pairs.len();
-            pairs.extend((0..late).filter(|&q| shares(&hinges[late], &hinges[q])).map(|q| (late, q)));
-            mine[late] = from..pairs.len();
+            let (from, body) = (pairs.len(), hinges[late].parent);
+            let shares = |h: &Hinge| h.parent == body || h.child == body;
+            pairs.extend((0..late).filter(|&q| shares(&hinges[q])).map(|early| Pair {
+                late,
+                early,
+                is_child: hinges[early].child == body,
+            }));
+            ranges[late] = from..pairs.len();
+        }
+        let (mut fills, mut mine) = (Vec::new(), Vec::new());
+        for range in ranges {
+            let from = fills.len();
+            for first in range.clone() {
+                for second in range.start..first {
+                    // Both share the body that `late` hangs from, so they are a pair themselves.
+                    let (late, early) = (pairs[first].early, pairs[second].early);
+                    let onto = pairs.iter().position(|q: &Pair| q.late == late && q.early == early);
+                    fills.extend(onto.map(|onto| Fill { first, second, onto }));
+                }
+            }
+            mine.push((range, from..fills.len()));
         }
         Bodies {
             ranges: hinges.iter().map(Range::of).collect(),
+            fills,
             mine,
             arms: vec![(p(0.0, 0.0), p(0.0, 0.0)); n],
             diagonal: vec![[0.0; 4]; n],
             beside: vec![[0.0; 4]; pairs.len()],
+            shares: vec![[0.0; 4]; pairs.len()],
             pairs,
             rest: vec![p(0.0, 0.0); n],
             next: Vec::with_capacity(all.len()),
@@ -342,45 +385,25 @@ impl Bodies {
             let (on_a, on_b) = (gives(a, ra, ra), gives(b, rb, rb));
             self.diagonal[i] = core::array::from_fn(|k| on_a[k] + on_b[k]);
         }
-        for (k, &(late, early)) in self.pairs.iter().enumerate() {
-            let (l, e) = (&self.hinges[late], &self.hinges[early]);
-            let mut sum = [0.0; 4];
-            let sides = |h: &Hinge, arms: (P, P)| [(h.parent, arms.0, -1.0), (h.child, arms.1, 1.0)];
-            for (body, arm, sign) in sides(l, self.arms[late]) {
-                for (other, its_arm, its_sign) in sides(e, self.arms[early]) {
-                    if body == other {
-                        let g = gives(&self.all[body], arm, its_arm);
-                        for (s, g) in sum.iter_mut().zip(g) {
-                            *s += sign * its_sign * g;
-                        }
-                    }
-                }
-            }
-            self.beside[k] = sum;
+        for (q, beside) in self.pairs.iter().zip(&mut self.beside) {
+            let (its, sign) =
+                if q.is_child { (self.arms[q.early].1, -1.0) } else { (self.arms[q.early].0, 1.0) };
+            let g = gives(&self.all[self.hinges[q.late].parent], self.arms[q.late].0, its);
+            *beside = g.map(|g| sign * g);
         }
         // From the last hinge on: what is left of the earlier ones when a later one gives way.
         for late in (0..self.hinges.len()).rev() {
             let inv = inverse(&self.diagonal[late]);
             self.diagonal[late] = inv;
-            let range = self.mine[late].clone();
-            for i in range.clone() {
-                let share = times(&turned(&self.beside[i]), &inv);
-                let a = self.pairs[i].1;
-                let off = times(&share, &self.beside[i]);
-                for (d, o) in self.diagonal[a].iter_mut().zip(off) {
-                    *d -= o;
-                }
-                for j in range.start..i {
-                    // Both share the body that `late` hangs from, so they are a pair; the later one first.
-                    let b = self.pairs[j].1;
-                    let off = times(&turned(&self.beside[j]), &turned(&share));
-                    let (first, second, off) = if a > b { (a, b, turned(&off)) } else { (b, a, off) };
-                    if let Some(k) = self.mine[first].clone().find(|&k| self.pairs[k].1 == second) {
-                        for (d, o) in self.beside[k].iter_mut().zip(off) {
-                            *d -= o;
-                        }
-                    }
-                }
+            let (pairs, fills) = &self.mine[late];
+            for k in pairs.clone() {
+                self.shares[k] = times(&turned(&self.beside[k]), &inv);
+                let off = times(&self.shares[k], &self.beside[k]);
+                less(&mut self.diagonal[self.pairs[k].early], &off);
+            }
+            for q in &self.fills[fills.clone()] {
+                let off = times(&self.shares[q.first], &self.beside[q.second]);
+                less(&mut self.beside[q.onto], &off);
             }
         }
     }
@@ -411,16 +434,16 @@ impl Bodies {
     fn solve(&mut self) {
         for late in (0..self.hinges.len()).rev() {
             let x = on(&self.diagonal[late], self.rest[late]);
-            for k in self.mine[late].clone() {
+            for k in self.mine[late].0.clone() {
                 let off = on(&turned(&self.beside[k]), x);
-                let r = &mut self.rest[self.pairs[k].1];
+                let r = &mut self.rest[self.pairs[k].early];
                 (r.x, r.y) = (r.x - off.x, r.y - off.y);
             }
         }
         for late in 0..self.hinges.len() {
             let mut r = self.rest[late];
-            for k in self.mine[late].clone() {
-                let off = on(&self.beside[k], self.rest[self.pairs[k].1]);
+            for k in self.mine[late].0.clone() {
+                let off = on(&self.beside[k], self.rest[self.pairs[k].early]);
                 (r.x, r.y) = (r.x - off.x, r.y - off.y);
             }
             self.rest[late] = on(&self.diagonal[late], r);

@@ -1,5 +1,5 @@
 //! The engine and the player in headless Chromium: simulated seconds a second, a whole fall's
-//! time, script time of a frame while playing, a map's time, size of the first load.
+//! time, script time of a frame while playing, a map's and a spread's time, size of the first load.
 
 use browser_tests::{LAPTOP, Page, Res, root};
 
@@ -14,6 +14,11 @@ const TIME_MAP: &str = "const done = arguments[0]; const a = performance.now(); 
     document.querySelector('#map-grab').click(); const look = () => { const now = performance.now() - a;\
     if (!first && document.querySelector('svg.map')) first = now;\
     if (document.querySelector('.roommap[data-done=true]')) done([first, now]); else setTimeout(look, 4); }; look();";
+
+/// Runs the spread; when it is done, ms.
+const TIME_SPREAD: &str = "const done = arguments[0]; const a = performance.now();\
+    document.querySelector('#spread').click(); const look = () => {\
+    if (document.querySelector('#spread')) done(performance.now() - a); else setTimeout(look, 4); }; setTimeout(look, 50);";
 
 #[tokio::main]
 async fn main() -> Res {
@@ -62,6 +67,11 @@ async fn main() -> Res {
         at(0),
         at(1)
     );
+
+    page.layer("sure").await?;
+    page.wait("#spread").await?;
+    let v = page.driver.execute_async(TIME_SPREAD, vec![]).await?;
+    println!("spread of 1,000 falls: whole after {:.0} ms", v.json().as_f64().unwrap_or(0.0));
 
     let (mut first, mut engine) = (0, 0);
     for e in std::fs::read_dir(root().join("target/dist"))? {

@@ -70,6 +70,7 @@ words! {
     SameSetUp, "The same set-up. Say what happens, then change one thing.", "Le même montage. Dites ce qui arrive, puis changez une chose.";
     CopyLink, "Copy the link", "Copier le lien";
     Copied, "Copied.", "Copié.";
+    CopyByHand, "This browser keeps its clipboard closed. Select the link and copy it.", "Ce navigateur garde son presse-papiers fermé. Sélectionnez le lien et copiez-le.";
     TooLong, "Too long to type: use the code or the file.", "Trop long à taper : utilisez le code ou le fichier.";
     CodeLabel, "Code with the link", "Code avec le lien";
     CloseCode, "Close", "Fermer";

@@ -10,6 +10,7 @@ use crate::ui::shared::view;
 use leptos::prelude::*;
 use qrcode::{Color, EcLevel, QrCode};
 use std::fmt::Write as _;
+use wasm_bindgen_futures::{JsFuture, spawn_local};
 
 /// Modules of white round a code (ISO/IEC 18004: four).
 const QUIET: usize = 4;
@@ -40,12 +41,26 @@ pub fn Code(demo: Demo, shut: Callback<()>) -> impl IntoView {
     let (visit, settings) = (visit(), settings());
     let link = link(&demo, &visit.set_up.with_untracked(|s| s.place.clone()));
     let drawn = modules(&link);
-    let copied = RwSignal::new(false);
+    // Nothing asked yet, or whether the clipboard took it.
+    let copied = RwSignal::new(None::<bool>);
     let copy = {
         let link = link.clone();
         move |_| {
-            let _ = window().navigator().clipboard().write_text(&link);
-            copied.set(true);
+            let promise = window().navigator().clipboard().write_text(&link);
+            spawn_local(async move {
+                let _ = copied.try_set(Some(JsFuture::from(promise).await.is_ok()));
+            });
+        }
+    };
+    let by_hand = {
+        let (link, short) = (link.clone(), link.len() <= TYPED);
+        move || {
+            (copied.get() == Some(false)).then(|| {
+                view! {
+                    <p role="status">{settings.s(T::CopyByHand)}</p>
+                    {(!short).then(|| view! { <p class="typed">{link.clone()}</p> })}
+                }
+            })
         }
     };
     let typed = (link.len() <= TYPED).then(|| link.clone());
@@ -59,7 +74,8 @@ pub fn Code(demo: Demo, shut: Callback<()>) -> impl IntoView {
                     Some(text) => view! { <p class="typed">{text}</p> }.into_any(),
                     None => view! { <p>{settings.s(T::TooLong)}</p> }.into_any(),
                 }}
-                <div class="row buttons"><button type="button" id="copy-link" on:click=copy>{move || settings.t(if copied.get() { T::Copied } else { T::CopyLink })}</button>
+                {by_hand}
+                <div class="row buttons"><button type="button" id="copy-link" on:click=copy>{move || settings.t(if copied.get() == Some(true) { T::Copied } else { T::CopyLink })}</button>
                     <button type="button" class="main" id="shut-code" on:click=move |_| shut.run(())>{settings.s(T::CloseCode)}</button></div>
                 <p class="vh" data-link=link.clone()></p></div>
             {drawn.map(|(d, wide)| view! {

@@ -64,7 +64,7 @@ impl Part {
         self.is_shin() || self == Part::Head
     }
 
-    /// Whether it is an arm: arms start against the house and collide with the ground alone.
+    /// Whether it is an arm: arms start against the house and collide only with what is below.
     pub fn is_arm(self) -> bool {
         matches!(self, Part::UpperArms | Part::Forearms)
     }

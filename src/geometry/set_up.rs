@@ -140,6 +140,18 @@ fn geometric_problems(s: &Scenario, g: &Geometry, found: &mut Vec<Problem>) {
             g.depth_in_house_m(at) > -c.radius_m
         })
     });
+    // Nor in what stands below, arms and all.
+    let in_obstacle = g.obstacle.is_some_and(|(left, right, top)| {
+        pose.iter().zip(&caps).any(|(q, c)| {
+            [1.0, 0.0, -1.0].iter().any(|k| {
+                let (at, r) = (q.place(p(0.0, k * c.half_length_m)), c.radius_m);
+                at.x + r > left && at.x - r < right && at.y - r < top
+            })
+        })
+    });
+    if in_obstacle && matches!(s.stance, Stance::Ladder { .. }) {
+        add(ProblemCode::LadderInObstacle, "ladder.foot_distance_m");
+    }
     if in_house && matches!(s.stance, Stance::Ladder { .. }) {
         add(ProblemCode::WorkerInHouse, "stance.ladder.standing_height_m");
     }

@@ -52,7 +52,9 @@ impl Balance {
         let spent_j = step.taken_j - step.stored_j + self.start_stored_j;
         self.spent_most_j = self.spent_most_j.max(spent_j);
         if counts {
-            self.off_j = self.off_j.max((have_j - had_j).abs());
+            // What is no number is no balance.
+            let off_j = (have_j - had_j).abs();
+            self.off_j = if off_j.is_nan() { f64::INFINITY } else { self.off_j.max(off_j) };
             self.gave_j = self.gave_j.max(self.spent_most_j - spent_j);
         }
         self.kinetic_j
@@ -66,5 +68,19 @@ impl Balance {
     /// Taken by flesh, friction, muscles and ligaments, J.
     pub(super) fn body_j(&self) -> f64 {
         self.taken_j
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// What is no number must not pass for a balance: `max` would leave it out.
+    #[test]
+    fn a_run_that_is_no_number_is_not_graded() {
+        let mut b = Balance::new(100.0);
+        let step = Step { before_share: 0.5, kinetic_before_j: f64::NAN, ..Step::default() };
+        b.book(&step, 100.0, &LineEnergy::default(), false, true);
+        assert!(b.error_j().is_infinite());
     }
 }

@@ -46,7 +46,7 @@ pub struct Body {
 pub type Motion = (P, f64);
 
 impl Body {
-    /// A body at `pose` that moves at `velocity`.
+    /// A body of a mass, kg, and a moment of inertia, kg m², at `pose`, that moves at `velocity`, m/s, and turns, rad/s.
     pub fn new(mass_kg: f64, inertia_kg_m2: f64, pose: Pose, velocity: P, turn_rad_s: f64) -> Body {
         Body {
             mass_kg,
@@ -65,6 +65,17 @@ impl Body {
     /// From its centre to a local point, in the plane's directions, m.
     pub fn arm(&self, local: P) -> P {
         p(self.cos * local.x - self.sin * local.y, self.sin * local.x + self.cos * local.y)
+    }
+
+    /// The local point of a place in the plane, m.
+    pub fn local(&self, place: P) -> P {
+        let (x, y) = (place.x - self.at.x, place.y - self.at.y);
+        p(self.cos * x + self.sin * y, self.cos * y - self.sin * x)
+    }
+
+    /// The most speed that an impulse with the lever arm `r`, m, can give its own place, m/s per N s.
+    pub fn gives_most(&self, r: P) -> f64 {
+        self.gives.0 + (r.x * r.x + r.y * r.y) * self.gives.1
     }
 
     /// The plane's place of a local point, m.
@@ -105,12 +116,12 @@ impl Body {
         self.load.1 += torque_nm;
     }
 
-    /// Adds a load.
+    /// Adds a load: N at the centre, and N m.
     pub fn add_load(&mut self, (f, torque_nm): (P, f64)) {
         self.load = (p(self.load.0.x + f.x, self.load.0.y + f.y), self.load.1 + torque_nm);
     }
 
-    /// The load so far, taken off it.
+    /// The load so far, N at the centre and N m, taken off it.
     pub fn take_load(&mut self) -> (P, f64) {
         core::mem::replace(&mut self.load, (p(0.0, 0.0), 0.0))
     }
@@ -133,7 +144,7 @@ impl Body {
                 + torque_nm * (w + self.turn_rad_s))
     }
 
-    /// Lets gravity and `load` act for `kick_s`.
+    /// Lets gravity and `load` (N at the centre, N m) act for `kick_s`.
     pub fn kick(&mut self, load: (P, f64), kick_s: f64) {
         self.earlier = (self.velocity, self.turn_rad_s);
         let (by_mass, by_inertia) = self.gives;
@@ -206,7 +217,10 @@ impl Range {
     fn of(h: &Hinge) -> Range {
         let [least, most] = h.limits_rad;
         let (middle, half_rad) = (0.5 * (least + most), 0.5 * (most - least));
-        Range { middle: (libm::cos(middle), libm::sin(middle)), edge_cos: libm::cos(half_rad), half_rad }
+        // Half a turn either way is no limit.
+        let edge_cos = if half_rad < core::f64::consts::PI { libm::cos(half_rad) } else { -2.0 };
+        let middle = if middle.is_finite() { middle } else { 0.0 };
+        Range { middle: (libm::cos(middle), libm::sin(middle)), edge_cos, half_rad }
     }
 }
 

@@ -4,7 +4,7 @@
 /// Steps in a second. 1/960 s keeps the peak force of a point mass on the line within 0.05 % of
 /// the closed form over the whole grid of `tests/closed_forms.rs`.
 pub const STEPS_PER_S: u32 = 960;
-/// One step, s. Exact in binary: 1/960 is not, but every step uses this same value.
+/// One step, s: undisturbed motion is made two at once, what is rough in parts.
 pub const DT_S: f64 = 1.0 / STEPS_PER_S as f64;
 /// A run that has not come to rest by now ends, s.
 pub const LONGEST_RUN_S: f64 = 8.0;
@@ -14,6 +14,8 @@ pub const STEPS_PER_SAMPLE: usize = 4;
 pub const STEPS_PER_JOINT_LOOK: usize = 16;
 /// A run whose energy balance is off by more than this share is not graded.
 pub const RESIDUAL_LIMIT: f64 = 0.01;
+/// Nor one in which a joint comes open by more than this, m.
+pub const OPEN_JOINT_M: f64 = 1e-4;
 /// Floor of the energy the residual is measured against, J: a run with next to no fall has no
 /// energy to balance.
 pub const RESIDUAL_FLOOR_J: f64 = 50.0;
@@ -36,6 +38,8 @@ pub const TOUCH_SPEED_M_S: f64 = 0.3;
 pub const RUNS_M: f64 = 0.3;
 /// Less than this is no new lowest point, m.
 pub const LOWER_M: f64 = 1e-6;
+/// How deep somebody who leans on the side of an obstacle is in it at most, m.
+pub const LEANS_M: f64 = 0.03;
 /// Contacts of one thing nearer in time than this are one blow, s.
 pub const SAME_BLOW_S: f64 = 0.1;
 /// Boots on the roof are no blow until then, s.
@@ -52,18 +56,22 @@ pub const COARSE_SLACK_M: f64 = 0.05;
 pub const TOLD_TIME_S: f64 = 2.0;
 
 /// Stiffness of flesh and clothes where a body part presses on something, N/m (assumed: 85 kg lying on
-/// three places sink in by 14 mm) ...
+/// three places sink in by 12 mm) ...
 pub const SKIN_N_PER_M: f64 = 20_000.0;
-/// ... the depth at which it has doubled, m ...
+/// ... the depth at which force over depth has doubled, m ...
 pub const SKIN_HARDENS_M: f64 = 0.03;
 /// ... the speed of approach at which damping adds the spring's own force, m/s (a body does not bounce) ...
 pub const SKIN_DAMPING_M_S: f64 = 1.0;
 /// ... and the speed of slip under which friction fades towards rest, m/s.
 pub const SKIN_STICK_M_S: f64 = 0.1;
+/// The same for a ladder's feet and rails on ground and house, m/s (rubber and metal: they stand still).
+pub const FOOT_STICK_M_S: f64 = 0.005;
+/// Stiffness of a landing as a multiple of that of flesh elsewhere (assumed: boots, and what is below the skin).
+pub const LANDING_STIFF_RATIO: f64 = 4.0;
 /// Steps are made in this many parts while the worker tumbles on the roof: knees and back land there, and
 /// at 1/960 s a landing is told to 2 % only.
 pub const ROUGH_PARTS: usize = 3;
-/// Nearer than this counts as about to touch, m: more than a body moves in a step; on the roof, as tumbling
+/// Nearer than this counts as about to touch, m: what a body of 9 m/s moves in two steps; on the roof, as tumbling
 /// on it ...
 pub const NEAR_M: f64 = 0.02;
 /// ... while there is more energy in motion than this, J.

@@ -428,14 +428,7 @@ impl Line {
             // The worker goes over the edge here: the rope crosses it where it runs straight.
             edge.x = self.anchor.x + (d.x - self.anchor.x) * (edge.y - self.anchor.y) / (d.y - self.anchor.y);
         }
-        let mut path = self.path(d);
-        // What lies past a corner is rope only when it is more than the harness's own stretch.
-        if let [.., last, _] = path[..]
-            && self.corners.iter().position(|c| *c == last).is_some_and(|i| !self.active[i])
-            && last.dist(d) < self.harness_stretch_m()
-        {
-            path.remove(path.len() - 2);
-        }
+        let path = self.path(d);
         let mut now = [false; MAX_CORNERS];
         for q in &path[1..path.len() - 1] {
             if let Some(i) = self.corners.iter().position(|c| c == q) {
@@ -469,12 +462,6 @@ impl Line {
         s
     }
 
-    /// How far the harness has stretched at the last step, m.
-    fn harness_stretch_m(&self) -> f64 {
-        let pieces = self.active.iter().filter(|a| **a).count();
-        self.params.harness_compliance_m_per_n * self.last_force_n[pieces]
-    }
-
     /// Hands material over when the set of corners changes. A corner is met or left at a bend of
     /// zero, where tensions on both sides agree.
     fn recut(&mut self, now: [bool; MAX_CORNERS], path: &[P]) {
@@ -502,7 +489,12 @@ impl Line {
             let tension_n = ((run - (end_m - from_m)) / c).max(0.0);
             let mut m = from_m;
             for q in k..j.saturating_sub(1) {
-                m = self.lay(m, path[q].dist(path[q + 1]), tension_n).min(end_m);
+                m = self.lay(m, path[q].dist(path[q + 1]), tension_n);
+                // The last piece may be less than the harness has stretched: then that is what lies past the
+                // corner, and no rope.
+                if j + 1 < path.len() {
+                    m = m.min(end_m);
+                }
                 if let Some(i) = self.corners.iter().position(|c| *c == path[q + 1]) {
                     self.at_corner_m[i] = m;
                 }

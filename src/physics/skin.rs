@@ -7,8 +7,11 @@
 //! smooth through rest. Each capsule meets a solid with its two round ends and, between them, with
 //! the solid's corners. Stiffness and damping are assumed.
 
-use super::constants::{SKIN_DAMPING_M_S, SKIN_HARDENS_M, SKIN_N_PER_M, SKIN_STICK_M_S};
+use super::constants::{SKIN_DAMPING_M_S, SKIN_HARDENS_M, SKIN_N_PER_M};
 use crate::geometry::{P, p};
+
+/// How far past a capsule's axis a corner still counts as one that it was pressed onto, m.
+const PAST_CORNER_M: f64 = 0.15;
 
 /// One place where a capsule presses on a solid.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -41,7 +44,7 @@ pub struct Solid {
 }
 
 impl Solid {
-    /// The solid of these corners, which stand clockwise.
+    /// The solid of these corners, m, which stand clockwise.
     pub fn new(corners: &[P]) -> Solid {
         let next = corners.iter().cycle().skip(1);
         let faces = corners.iter().zip(next).map(|(a, b)| {
@@ -92,27 +95,33 @@ impl Solid {
         })
     }
 
+    /// A corner `v` against the side of a capsule, between its round ends: pressed past its axis, it still
+    /// pushes the capsule out.
+    fn corner(&self, v: P, a: P, b: P, radius_m: f64, near_m: f64) -> Option<Press> {
+        let (q, t) = nearest(a, b, v);
+        let (d, l) = (q.dist(v), a.dist(b));
+        let from_end_m = t.min(1.0 - t) * l;
+        if d > (radius_m + near_m).max(PAST_CORNER_M) || from_end_m <= 0.0 || d < 1e-6 {
+            return None;
+        }
+        let side = if self.over(q).0 < 0.0 { -1.0 } else { 1.0 };
+        let depth_m = radius_m - side * d;
+        (depth_m > -near_m).then(|| Press {
+            depth_m,
+            out: p(side * (q.x - v.x) / d, side * (q.y - v.y) / d),
+            at: v,
+            full_share: (from_end_m / radius_m).min(1.0),
+        })
+    }
+
     /// Where a capsule from `a` to `b` presses on it, or is as near to it as `near_m`: the depth is then
     /// negative.
     pub fn presses(&self, a: P, b: P, radius_m: f64, near_m: f64) -> impl Iterator<Item = Press> + '_ {
         let ends = [a, b].into_iter().filter_map(move |c| self.round_end(c, radius_m, near_m));
-        ends.chain(self.corners.iter().filter_map(move |&v| corner(v, a, b, radius_m, near_m)))
+        ends.chain(self.corners.iter().filter_map(move |&v| self.corner(v, a, b, radius_m, near_m)))
     }
 }
 
-/// A corner of the solid against the side of a capsule, between its round ends.
-fn corner(v: P, a: P, b: P, radius_m: f64, near_m: f64) -> Option<Press> {
-    let (q, t) = nearest(a, b, v);
-    let (d, l) = (q.dist(v), a.dist(b));
-    let from_end_m = t.min(1.0 - t) * l;
-    let depth_m = radius_m - d;
-    (depth_m > -near_m && from_end_m > 0.0 && d > 1e-6).then(|| Press {
-        depth_m,
-        out: p((q.x - v.x) / d, (q.y - v.y) / d),
-        at: v,
-        full_share: (from_end_m / radius_m).min(1.0),
-    })
-}
 
 impl Press {
     /// Energy stored in the flesh, J.
@@ -122,8 +131,9 @@ impl Press {
     }
 
     /// Force on the body, N: `speed` is that of the body at the place, m/s; `mass_kg` what a force
-    /// there has to move, which bounds what damping and friction can do in a step of `dt_s`.
-    pub fn force_n(&self, speed: P, friction: f64, mass_kg: f64, dt_s: f64) -> P {
+    /// there has to move, which bounds what damping and friction can do in a step of `dt_s`; `stick_m_s` the
+    /// slip under which friction fades towards rest, m/s.
+    pub fn force_n(&self, speed: P, friction: f64, stick_m_s: f64, mass_kg: f64, dt_s: f64) -> P {
         let (d, h) = (self.depth_m, SKIN_HARDENS_M);
         let spring_n = self.full_share * SKIN_N_PER_M * d * (1.0 + d * d / (h * h));
         let into_m_s = -(speed.x * self.out.x + speed.y * self.out.y);
@@ -133,7 +143,7 @@ impl Press {
         let along = p(-self.out.y, self.out.x);
         let v = speed.x * along.x + speed.y * along.y;
         // Sticking at less than this is creeping; a step may stop what rubs, not push it back.
-        let creep_m_s = SKIN_STICK_M_S.max(friction * press_n * dt_s / mass_kg);
+        let creep_m_s = stick_m_s.max(friction * press_n * dt_s / mass_kg);
         let rub_n = friction * press_n * v / libm::sqrt(v * v + creep_m_s * creep_m_s);
         p(press_n * self.out.x - rub_n * along.x, press_n * self.out.y - rub_n * along.y)
     }
@@ -170,18 +180,28 @@ mod tests {
         assert!(all.iter().all(|q| q.out.dist(p(1.0, 0.0)) < 1e-9), "{all:?}");
     }
 
+    /// A bug: a ladder struck hard went through the eave, since a corner past the axis pulled it on.
+    #[test]
+    fn a_corner_pressed_past_the_axis_still_pushes_out() {
+        // Rails against the eave at the origin, their axis 1 cm inside it.
+        let solid = solid();
+        let all: Vec<Press> = solid.presses(p(-0.01, 1.0), p(-0.01, -2.0), 0.03, 0.0).collect();
+        let eave = all.iter().find(|q| q.at.dist(p(0.0, 0.0)) < 1e-9).expect("pressed");
+        assert!((eave.depth_m - 0.04).abs() < 1e-12 && eave.out.dist(p(1.0, 0.0)) < 1e-9, "{eave:?}");
+    }
+
     #[test]
     fn the_force_is_the_slope_of_the_energy_and_friction_acts_against_the_slip() {
         let at = |depth_m: f64| Press { depth_m, out: p(0.0, 1.0), at: p(0.0, 0.0), full_share: 1.0 };
         let h = 1e-6;
         for d in [0.001, 0.01, 0.04] {
             let slope = (at(d + h).elastic_j() - at(d - h).elastic_j()) / (2.0 * h);
-            let f = at(d).force_n(p(0.0, 0.0), 0.25, 5.0, 1e-3);
+            let f = at(d).force_n(p(0.0, 0.0), 0.25, 0.1, 5.0, 1e-3);
             assert!((f.y / slope - 1.0).abs() < 1e-6 && f.x == 0.0, "{f:?} {slope}");
         }
-        let f = at(0.01).force_n(p(3.0, 0.0), 0.25, 50.0, 1e-3);
+        let f = at(0.01).force_n(p(3.0, 0.0), 0.25, 0.1, 50.0, 1e-3);
         assert!((f.x / f.y + 0.25).abs() < 1e-3, "{f:?}");
         // Leaving fast, the flesh does not pull back.
-        assert_eq!(at(0.01).force_n(p(0.0, 9.0), 0.25, 5.0, 1e-4).y, 0.0);
+        assert_eq!(at(0.01).force_n(p(0.0, 9.0), 0.25, 0.1, 5.0, 1e-4).y, 0.0);
     }
 }

@@ -272,9 +272,10 @@ impl Trace {
         self.samples.last().map_or(0.0, |s| s.time_s)
     }
 
-    /// Whether the run passes its own energy check and may be graded.
+    /// Whether the run passes its own checks of energy and joints and may be graded.
     pub fn is_sound(&self) -> bool {
         self.energy_residual <= super::constants::RESIDUAL_LIMIT
+            && self.joint_gap_m <= super::constants::OPEN_JOINT_M
     }
 
     /// Length of the stop: absorber, grab once it bites, and harness, m.

@@ -1,6 +1,6 @@
 //! What is noted along a run: events, blows, and every figure that a fall is judged by.
 
-use super::constants::{BOOTS_S, LOWER_M, RUNS_M, SAME_BLOW_S, TAUT_FORCE_N, TOUCH_SPEED_M_S};
+use super::constants::{BOOTS_S, LEANS_M, LOWER_M, RUNS_M, SAME_BLOW_S, TAUT_FORCE_N, TOUCH_SPEED_M_S};
 use super::line::{Line, Pull};
 use super::trace::{Event, EventKind, Impact, Thing};
 use super::world::{Touch, World};
@@ -211,7 +211,8 @@ impl Watch {
         }
         for (q, radius) in world.low_points() {
             self.lowest_point_m = self.lowest_point_m.min(q.y);
-            let gap = q.y - g.surface_below_m(q.x, radius);
+            // Who leans on the side of what is below is not over it.
+            let gap = q.y - g.surface_below_m(q.x, (radius - LEANS_M).max(0.0));
             if gap < self.lowest_gap_m - LOWER_M {
                 self.lowest_gap_m = gap;
                 self.last_figure_s = t;

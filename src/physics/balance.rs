@@ -53,8 +53,12 @@ impl Balance {
         self.spent_most_j = self.spent_most_j.max(spent_j);
         if counts {
             // What is no number is no balance.
-            let off_j = (have_j - had_j).abs();
-            self.off_j = if off_j.is_nan() { f64::INFINITY } else { self.off_j.max(off_j) };
+            // Springs hold what went into them, and no more comes out: else a contact could make energy that friction
+            // elsewhere hides.
+            let sprung_j = step.sprung_j - step.stored_j + self.start_stored_j;
+            for off_j in [have_j - had_j, sprung_j] {
+                self.off_j = if off_j.is_nan() { f64::INFINITY } else { self.off_j.max(off_j.abs()) };
+            }
             self.gave_j = self.gave_j.max(self.spent_most_j - spent_j);
         }
         self.kinetic_j

@@ -38,6 +38,8 @@ pub struct Body {
     earlier: (P, f64),
     /// Force at the centre in this step, N, and torque about it, N m.
     load: (P, f64),
+    /// What of it springs give.
+    spring: (P, f64),
     /// One over the mass, 1/kg, and over the moment of inertia, 1/(kg m²).
     gives: (f64, f64),
 }
@@ -58,6 +60,7 @@ impl Body {
             turn_rad_s,
             earlier: (velocity, turn_rad_s),
             load: (p(0.0, 0.0), 0.0),
+            spring: (p(0.0, 0.0), 0.0),
             gives: (1.0 / mass_kg, 1.0 / inertia_kg_m2),
         }
     }
@@ -107,13 +110,30 @@ impl Body {
 
     /// Adds a force at a place, N.
     pub fn push(&mut self, f: P, at: P) {
-        let (x, y) = (at.x - self.at.x, at.y - self.at.y);
-        self.load = (p(self.load.0.x + f.x, self.load.0.y + f.y), self.load.1 + x * f.y - y * f.x);
+        self.add_load(self.at_centre(f, at));
     }
 
-    /// Adds a torque, N m.
-    pub fn twist(&mut self, torque_nm: f64) {
+    /// The same, of which springs give the part `spring`, N.
+    pub fn press(&mut self, f: P, spring: P, at: P) {
+        self.push(f, at);
+        let (by, torque_nm) = self.at_centre(spring, at);
+        self.spring = (p(self.spring.0.x + by.x, self.spring.0.y + by.y), self.spring.1 + torque_nm);
+    }
+
+    fn at_centre(&self, f: P, at: P) -> (P, f64) {
+        let (x, y) = (at.x - self.at.x, at.y - self.at.y);
+        (f, x * f.y - y * f.x)
+    }
+
+    /// Adds a torque, N m, of which springs give the part `spring_nm`.
+    pub fn twist(&mut self, torque_nm: f64, spring_nm: f64) {
         self.load.1 += torque_nm;
+        self.spring.1 += spring_nm;
+    }
+
+    /// What springs give of the load, N at the centre and N m, taken off.
+    pub fn take_spring(&mut self) -> (P, f64) {
+        core::mem::replace(&mut self.spring, (p(0.0, 0.0), 0.0))
     }
 
     /// Adds a load: N at the centre, and N m.

@@ -653,7 +653,10 @@ impl Line {
         let grip = |slip: f64| prm.grab.grip_n(slip);
         let g0 = grip(slip0).min(f[kg].max(grip(slip0 + m.grab_m)));
         let te = elastic_n(kg);
-        e.grab_j += (0.5 * (g0 + grip(slip0 + m.grab_m)) + 0.5 * te * te / prm.rope_modulus_n) * m.grab_m;
+        // A grip without a limit does not slip, and no slip takes no energy.
+        if m.grab_m > 0.0 {
+            e.grab_j += (0.5 * (g0 + grip(slip0 + m.grab_m)) + 0.5 * te * te / prm.rope_modulus_n) * m.grab_m;
+        }
         for k in 0..t.n - 1 {
             // Past the grab it is the lanyard that runs over the edge.
             let modulus_n =

@@ -122,7 +122,9 @@ pub struct Step {
     /// Energy taken by flesh, friction, muscles and the ends of the joints' ranges up to the positions'
     /// time, J: stored or spent.
     pub taken_j: f64,
-    /// Of that, stored, J.
+    /// Of that, taken by springs, J ...
+    pub sprung_j: f64,
+    /// ... and what these store by how far they are pressed, J: the same, but for what was stored at the start.
     pub stored_j: f64,
 }
 
@@ -144,10 +146,12 @@ pub struct World {
     /// The worker began on the roof: then a blow against the wall is solved finely too.
     from_roof: bool,
     kinetic_j: Option<f64>,
-    /// Energy taken so far, J.
+    /// Energy taken so far, J, and the part of springs.
     taken_j: f64,
-    /// Loads from skin, muscles and limits in this step, and motions before it: kept to save the room.
-    soft: Vec<(P, f64)>,
+    sprung_j: f64,
+    /// Loads from skin, muscles and limits in this step with their springs' part, and motions before it: kept to
+    /// save the room.
+    soft: Vec<((P, f64), (P, f64))>,
     before: Vec<Motion>,
 }
 
@@ -313,6 +317,7 @@ impl World {
             from_roof: false,
             kinetic_j: None,
             taken_j: 0.0,
+            sprung_j: 0.0,
             soft: Vec::with_capacity(n + 1),
             before: Vec::with_capacity(n + 1),
             bodies,
@@ -449,7 +454,7 @@ impl World {
         for (i, b) in self.bodies.all.iter_mut().enumerate() {
             self.before.push((b.velocity, b.turn_rad_s));
             let soft = b.take_load();
-            self.soft.push(soft);
+            self.soft.push((soft, b.take_spring()));
             b.add_load(soft);
             if i == 0 {
                 b.push(pull_n, ring);
@@ -461,7 +466,7 @@ impl World {
         if let Some(l) = &mut self.ladder {
             self.before.push((l.body.velocity, l.body.turn_rad_s));
             let soft = l.body.take_load();
-            self.soft.push(soft);
+            self.soft.push((soft, l.body.take_spring()));
             if l.moves {
                 l.body.kick(soft, kick_s);
                 l.body.drift(dt_s);
@@ -472,10 +477,14 @@ impl World {
         let kinetic_after_j = self.compute_kinetic_j();
         self.kinetic_j = Some(kinetic_after_j);
 
-        let taken = self.movers().zip(self.soft.iter().zip(&self.before));
-        let taken_j: f64 = taken.map(|(b, (soft, before))| -b.work_j(*soft, *before, kick_s)).sum();
-        let taken_by_now_j = self.taken_j + before_share * taken_j;
+        let (mut taken_j, mut sprung_j) = (0.0, 0.0);
+        for (b, ((soft, spring), before)) in self.movers().zip(self.soft.iter().zip(&self.before)) {
+            taken_j -= b.work_j(*soft, *before, kick_s);
+            sprung_j -= b.work_j(*spring, *before, kick_s);
+        }
+        let by_now = (self.taken_j + before_share * taken_j, self.sprung_j + before_share * sprung_j);
         self.taken_j += taken_j;
+        self.sprung_j += sprung_j;
         // A ladder that nobody tied stands until it is struck.
         if let Some(l) = self.ladder.as_mut().filter(|l| !l.tied && !l.moves) {
             l.moves = touches.iter().any(|t| t.thing == Thing::Ladder && t.speed_m_s >= TOUCH_SPEED_M_S);
@@ -484,7 +493,15 @@ impl World {
                 self.kinetic_j = None;
             }
         }
-        Step { touches, kinetic_before_j, kinetic_after_j, before_share, taken_j: taken_by_now_j, stored_j }
+        Step {
+            touches,
+            kinetic_before_j,
+            kinetic_after_j,
+            before_share,
+            taken_j: by_now.0,
+            sprung_j: by_now.1,
+            stored_j,
+        }
     }
 
     /// Muscle tone and the ends of the joints' ranges; what is stored in these, J.
@@ -497,9 +514,9 @@ impl World {
             }
             let (over, rate) = (self.bodies.over_rad(i), self.bodies.rate_rad_s(i, back));
             let mut torque_nm = -h.tone_per_s * h.inertia_kg_m2 * rate;
+            let spring_nm = -LIMIT_NM_PER_RAD * over;
             if over != 0.0 {
                 stored_j += 0.5 * LIMIT_NM_PER_RAD * over * over;
-                let spring_nm = -LIMIT_NM_PER_RAD * over;
                 // Ligaments damp as they are stretched, and never pull the joint on.
                 let most_nm = h.inertia_kg_m2 * rate.abs() / kick_s;
                 let damp_nm = spring_nm * rate * over.signum() / LIMIT_DAMPING_RAD_S;
@@ -507,8 +524,8 @@ impl World {
                 let whole = spring_nm + damp_nm;
                 torque_nm += if whole * spring_nm > 0.0 { whole } else { 0.0 };
             }
-            self.bodies.all[h.child].twist(torque_nm);
-            self.bodies.all[h.parent].twist(-torque_nm);
+            self.bodies.all[h.child].twist(torque_nm, spring_nm);
+            self.bodies.all[h.parent].twist(-torque_nm, -spring_nm);
         }
         stored_j
     }
@@ -544,8 +561,7 @@ impl World {
         if let Some(l) = self.ladder.as_mut().filter(|l| l.moves) {
             let limb = Limb::of(&l.body, l.half_length_m, RAIL_RADIUS_M, back);
             for f in &self.house {
-                let against =
-                    Against { stick_m_s: FOOT_STICK_M_S, ..f.against(f.friction.min(l.friction)) };
+                let against = Against { stick_m_s: FOOT_STICK_M_S, ..f.against(f.friction.min(l.friction)) };
                 stored_j += limb.lean(&mut l.body, &against, kick_s, None).stored_j;
             }
         }
@@ -610,9 +626,10 @@ impl Limb {
                 per_kg += if o.gives { o.body.gives_most(r) } else { 0.0 };
             }
             let force = press.force_n(speed, on.friction, on.stick_m_s, 1.0 / per_kg, kick_s);
-            b.push(force, press.at);
+            let spring = press.spring();
+            b.press(force, spring, press.at);
             if let Some(o) = &mut other {
-                o.body.push(p(-force.x, -force.y), press.at);
+                o.body.press(p(-force.x, -force.y), p(-spring.x, -spring.y), press.at);
             }
             out.stored_j += press.elastic_j();
             let into_m_s = -(speed.x * press.out.x + speed.y * press.out.y);

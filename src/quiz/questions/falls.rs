@@ -61,6 +61,10 @@ pub(super) fn ends(seed: u64, place: &str, pick: &mut Draw) -> Option<Item> {
     }
     let set_up = s.set_up().ok()?;
     let t = sound(settled_trace(&set_up, LineParams::of(&s)))?;
+    // Who strikes and only then tears the anchor out asks two things at once.
+    if crate::physics::simulate_alone(&set_up).outcome != t.outcome {
+        return None;
+    }
     let level = Level::of(outcome_margin_share(&set_up, &t))?;
     let choices =
         shuffled(pick, [Outcome::Stopped, Outcome::Strikes, Outcome::LetGo].map(Choice::Ends).to_vec());

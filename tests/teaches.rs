@@ -135,6 +135,23 @@ fn a_head_that_whips_is_not_the_blow_that_the_body_takes() {
     assert!(hit.speed_m_s < 3.0, "{}", hit.speed_m_s);
 }
 
+/// A bug: who stood on a low rung before a deck that begins 5 cm beyond the ladder's foot (1.4 m from the eave's
+/// edge, 1.8 m from the wall) began inside it, with thousands of joules, and was graded.
+#[test]
+fn nobody_begins_inside_the_deck() {
+    let mut s = Scenario::default();
+    s.house.below = Below::Obstacle { height_m: 1.1, distance_m: 1.85, width_m: 1.3 };
+    s.stance = Stance::Ladder { standing_height_m: 0.5 };
+    let has = |s: &Scenario| s.problems().iter().any(|p| p.code == ProblemCode::LadderInObstacle);
+    assert!(has(&s), "{:?}", s.problems());
+    // Two metres up, the boots are over it; half a metre further out it is beside them.
+    s.stance = Stance::Ladder { standing_height_m: 2.0 };
+    assert!(!has(&s), "{:?}", s.problems());
+    s.stance = Stance::Ladder { standing_height_m: 0.5 };
+    s.house.below = Below::Obstacle { height_m: 1.1, distance_m: 2.6, width_m: 1.3 };
+    assert!(!has(&s), "{:?}", s.problems());
+}
+
 /// Slack above the grab is free fall, one to one straight under the eave; beside the rope a little more, by
 /// the geometry of a longer line from the same corner.
 #[test]

@@ -31,7 +31,7 @@ texts! {
     PlaceUnknown, "There are no rules here for this place.", "Aucune règle n’est connue pour cet endroit.";
     LadderTooShort, "The ladder’s foot is out further than the ladder is long.", "Le pied de l’échelle est plus écarté que l’échelle n’est longue.";
     StandsAboveLadder, "The feet would be above the ladder’s usable part or above the eave.", "Les pieds seraient au-dessus de la partie utile de l’échelle ou de l’avant-toit.";
-    LadderInObstacle, "The ladder would pass through the deck: move its foot out, or the deck.", "L’échelle traverserait la terrasse : écartez son pied, ou déplacez la terrasse.";
+    LadderInObstacle, "The ladder, or who stands on it, would be in the deck: move its foot out, or the deck.", "L’échelle, ou la personne qui s’y tient, serait dans la terrasse : écartez son pied, ou déplacez la terrasse.";
     WorkerInHouse, "The worker would be inside the wall or the roof: move the ladder’s foot out.", "La personne serait dans le mur ou le toit : écartez le pied de l’échelle.";
     StandsOffRoof, "The feet would be past the ridge.", "Les pieds seraient au-delà du faîte.";
     AnchorOffRoof, "The anchor would be off the roof.", "L’ancrage serait hors du toit.";
